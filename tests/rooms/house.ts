@@ -1,0 +1,65 @@
+/** The rooms from left to right: a file imports from its own room and from those before it. */
+const hall = [
+  "base",
+  "plugin.ts",
+  "read",
+  "link",
+  "derive",
+  "judge",
+  "plan",
+  "show",
+  "build.ts",
+  "write",
+  "host",
+] as const;
+
+/** What each face may see beside the rooms of the hall. The app stands alone: it knows the server by its address. */
+const faces: Readonly<Record<string, readonly string[]>> = { server: [], cli: ["server"], app: [] };
+
+const numeric = ["@stdlib/math-base-special-"];
+const core = [
+  "yaml",
+  "zod",
+  "@citation-js/core",
+  "@citation-js/plugin-bibtex",
+  "@citation-js/plugin-ris",
+  "@noble/hashes/",
+  "pure-rand/",
+  ...numeric,
+];
+const node = ["node:", "commander", "picocolors", "chokidar", "hono", "hono/", "@hono/node-server", ...core];
+const browser = ["react", "react/", "react-dom", "react-dom/", "wouter", "wouter/", "@fontsource/", "zod"];
+
+/** The packages a room may import; an entry that ends in `/`, `:` or `-` means everything that begins so. */
+export function packagesFor(room: string): readonly string[] {
+  if (room === "plugins") return numeric;
+  if (room === "host" || room === "server" || room === "cli") return node;
+  return room === "app" ? browser : core;
+}
+
+/** The room of a path: the first part below `src`, `plugins`, or the first part of anything else. */
+export function roomOf(path: string): string {
+  const [top = "", next = ""] = path.split("/");
+  return top === "src" ? next : top;
+}
+
+/** Whether a file of one room may import from another room of `src`. */
+export function maySee(from: string, to: string): boolean {
+  if (from === to) return true;
+  const target = (hall as readonly string[]).indexOf(to);
+  const beside = faces[from];
+  if (beside !== undefined) return target !== -1 || beside.includes(to);
+  const own = (hall as readonly string[]).indexOf(from);
+  return target !== -1 && own !== -1 && target < own;
+}
+
+/** Whether a path belongs to what is pure: the core, what writes its blocks to files, and the plug-ins. */
+export function isPure(path: string): boolean {
+  const room = roomOf(path);
+  return room === "plugins" || ((hall as readonly string[]).includes(room) && room !== "host");
+}
+
+/** Who may import `plugins/index.ts`: the faces, and the workers of `host` that run `compute`. */
+export function knowsAllPlugins(path: string): boolean {
+  return roomOf(path) in faces || (roomOf(path) === "host" && /worker/.test(path));
+}

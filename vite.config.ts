@@ -1,0 +1,71 @@
+import { fileURLToPath } from "node:url";
+import react from "@vitejs/plugin-react";
+import { defineConfig } from "vite";
+import type { Plugin } from "vite";
+
+const path = (relative: string): string => fileURLToPath(new URL(relative, import.meta.url));
+
+/** Packages that would reach the network, and the module that stands in for them; the tests use it too. */
+export const withoutNetwork: Readonly<Record<string, string>> = {
+  "node-fetch": path("src/host/no-network.ts"),
+  "sync-fetch": path("src/host/no-network.ts"),
+};
+
+/** Writes `packages.json` beside the bundle: the packages that went into it, which NOTICES must name. */
+function packageList(): Plugin {
+  const packageOf = /\/node_modules\/((?:@[^/]+\/)?[^/]+)\/(?!.*\/node_modules\/)/;
+  return {
+    name: "package-list",
+    generateBundle() {
+      const names = new Set<string>();
+      for (const id of this.getModuleIds()) {
+        const name = packageOf.exec(id.replaceAll("\\", "/"))?.[1];
+        if (name !== undefined) names.add(name);
+      }
+      this.emitFile({ type: "asset", fileName: "packages.json", source: JSON.stringify([...names].sort()) });
+    },
+  };
+}
+
+/** Two bundles: the app for the browser, the command line with its compute worker for Node. */
+export default defineConfig({
+  root: path("src/app"),
+  publicDir: false,
+  clearScreen: false,
+  logLevel: "warn",
+  plugins: [react(), packageList()],
+  resolve: { alias: withoutNetwork },
+  worker: { format: "es" },
+  builder: { sharedPlugins: true },
+  environments: {
+    client: {
+      build: {
+        outDir: path("dist/app"),
+        emptyOutDir: true,
+        target: "es2023",
+        assetsInlineLimit: 0,
+        chunkSizeWarningLimit: 2000,
+        modulePreload: { polyfill: false },
+      },
+    },
+    node: {
+      consumer: "server",
+      resolve: { noExternal: true },
+      build: {
+        outDir: path("dist"),
+        // The app's folder lies inside: the build script empties the whole.
+        emptyOutDir: false,
+        target: "node20",
+        ssr: true,
+        rolldownOptions: {
+          input: { cli: path("src/cli/main.ts"), "compute-worker": path("src/host/node-worker.ts") },
+          output: {
+            entryFileNames: "[name].js",
+            // Beside the entries, so that `import.meta.url` means dist/ in every chunk.
+            chunkFileNames: "[name]-[hash].js",
+          },
+        },
+      },
+    },
+  },
+});

@@ -1,0 +1,37 @@
+import { defineConfig } from "vitest/config";
+import { withoutNetwork } from "./vite.config.ts";
+
+/** The tests run from the sources; the walks in a browser come after the others, one at a time. */
+export default defineConfig({
+  resolve: { alias: withoutNetwork },
+  test: {
+    allowOnly: false,
+    maxWorkers: 2,
+    testTimeout: 60_000,
+    hookTimeout: 120_000,
+    // Through the aliases too, as in the bundle.
+    server: { deps: { inline: [/@citation-js/] } },
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: "plain",
+          include: ["tests/**/*.test.{ts,tsx}"],
+          exclude: ["tests/browser/**"],
+          sequence: { groupOrder: 1 },
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: "browser",
+          include: ["tests/browser/**/*.test.ts"],
+          globalSetup: ["tests/browser/setup.ts"],
+          fileParallelism: false,
+          maxWorkers: 1,
+          sequence: { groupOrder: 2 },
+        },
+      },
+    ],
+  },
+});
