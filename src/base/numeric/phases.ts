@@ -1,0 +1,92 @@
+import besselj0 from "@stdlib/math-base-special-besselj0";
+import besselj1 from "@stdlib/math-base-special-besselj1";
+import { normalAbove } from "./distributions.ts";
+import { integrate } from "./quadrature.ts";
+
+/** Phases of positions on a period, in fractions of a turn, and their resultant. */
+export interface Resultant {
+  readonly n: number;
+  /** Mean of cos and sin of the phases. */
+  readonly meanCosine: number;
+  readonly meanSine: number;
+  /** Length of the mean vector, 0 to 1. */
+  readonly length: number;
+  /** Direction of the mean vector in radians, 0 to 2 pi. */
+  readonly direction: number;
+}
+
+/** The part of `x` above the whole number below it, 0 to 1. */
+export function fraction(x: number): number {
+  return x - Math.floor(x);
+}
+
+/** The mean vector of the phases 2 pi x / period. */
+export function resultant(positions: readonly number[], period: number): Resultant {
+  let cosine = 0;
+  let sine = 0;
+  for (const x of positions) {
+    const angle = 2 * Math.PI * fraction(x / period);
+    cosine += Math.cos(angle);
+    sine += Math.sin(angle);
+  }
+  const n = positions.length;
+  const direction = Math.atan2(sine, cosine);
+  return {
+    n,
+    meanCosine: cosine / n,
+    meanSine: sine / n,
+    length: Math.hypot(cosine, sine) / n,
+    direction: direction < 0 ? direction + 2 * Math.PI : direction,
+  };
+}
+
+/**
+ * Chance that the sum of cosines of n even phases is at least `sum` (n >= 3): Fourier inversion with the
+ * characteristic function J0(t)^n. Absolute error below about 1e-9 for n >= 4, 1e-7 for n = 3.
+ */
+export function cosineSumAbove(n: number, sum: number): number {
+  const inner = (t: number): number => (besselj0(t) ** n * Math.sin(t * sum)) / t;
+  return bounded(0.5 - overBessel(inner, n) / Math.PI);
+}
+
+/**
+ * Chance that the resultant of n even phases is at least n R long (Kluyver 1905; n >= 2):
+ * 1 - nR times the integral of J0(t)^n J1(nR t).
+ */
+export function resultantAbove(n: number, length: number): number {
+  const radius = n * length;
+  return bounded(1 - radius * overBessel((t) => besselj0(t) ** n * besselj1(radius * t), n));
+}
+
+/** Greenwood & Durand 1955 as given by Zar (from memory): conservative in the tail. */
+export function greenwoodDurand(n: number, length: number): number {
+  return Math.exp(Math.sqrt(1 + 4 * n + 4 * (n * n - (n * length) ** 2)) - (1 + 2 * n));
+}
+
+/** Series p of the V-test with the mean direction given (Jammalamadaka & SenGupta 2001, from memory). */
+export function cosineSumSeries(n: number, meanCosine: number): number {
+  const z = Math.sqrt(2 * n) * meanCosine;
+  const density = Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI);
+  const first = (3 * z - z ** 3) / (16 * n);
+  const second = (15 * z + 305 * z ** 3 - 125 * z ** 5 + 9 * z ** 7) / (4608 * n * n);
+  return bounded(normalAbove(z) + density * (first + second));
+}
+
+/** Series p of the Rayleigh test, the plain exponential from n = 50 (Mardia & Jupp 2000, from memory). */
+export function resultantSeries(n: number, length: number): number {
+  const z = n * length * length;
+  const first = (2 * z - z * z) / (4 * n);
+  const second = (24 * z - 132 * z ** 2 + 76 * z ** 3 - 9 * z ** 4) / (288 * n * n);
+  return bounded(Math.exp(-z) * (n < 50 ? 1 + first - second : 1));
+}
+
+// |J0(t)| is at most sqrt(2 / (pi t)), so the integrand is below 1e-17 beyond `end`; a panel holds at most
+// 8 radians of its fastest oscillation, which 16 nodes integrate to the last digits.
+function overBessel(integrand: (t: number) => number, n: number): number {
+  const end = Math.min(8000, Math.max(1, (2 / Math.PI) * 10 ** (34 / n)));
+  return integrate(integrand, 0, end, Math.ceil((end * n) / 4));
+}
+
+function bounded(p: number): number {
+  return Math.min(1, Math.max(0, p));
+}

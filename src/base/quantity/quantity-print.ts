@@ -1,0 +1,82 @@
+import type { QuantityKind } from "../quantity.ts";
+import { fromSI, type Unit } from "../unit/unit.ts";
+
+type Step = readonly [from: number, size: number, unit: string];
+
+const steps: Readonly<Record<QuantityKind, readonly Step[]>> = {
+  length: [
+    [1000, 1000, " km"],
+    [1, 1, " m"],
+    [0.01, 0.01, " cm"],
+    [0.0001, 0.001, " mm"],
+    [0, 1e-6, " µm"],
+  ],
+  mass: [
+    [1000, 1000, " t"],
+    [1, 1, " kg"],
+    [0.001, 0.001, " g"],
+    [0, 1e-6, " mg"],
+  ],
+  angle: [[0, Math.PI / 180, "°"]],
+  time: [
+    [31557600, 31557600, " years"],
+    [86400, 86400, " days"],
+    [3600, 3600, " h"],
+    [60, 60, " min"],
+    [0, 1, " s"],
+  ],
+  area: [
+    [10000, 10000, " ha"],
+    [1, 1, " m²"],
+    [0, 1e-4, " cm²"],
+  ],
+  volume: [
+    [1, 1, " m³"],
+    [0.001, 0.001, " l"],
+    [0, 1e-6, " cm³"],
+  ],
+  count: [[0, 1, ""]],
+  number: [[0, 1, ""]],
+};
+
+/** A value in SI for a sentence, in the unit that suits its magnitude, to four digits unless told otherwise. */
+export function formatSI(value: number, kind: QuantityKind, significant = 4): string {
+  const scale = steps[kind];
+  const [, size, unit] = scale.find(([from]) => Math.abs(value) >= from) ?? [0, 1, ""];
+  const [, plainSize, plainUnit] =
+    value === 0 ? (scale.find(([from]) => from <= 1) ?? [0, size, unit]) : [0, size, unit];
+  return formatNumber(fromSI(value, { size: plainSize }), significant) + plainUnit;
+}
+
+/** A value in SI as so many of a unit, named as its table has it: `3.4 Roman foot`. */
+export function formatIn(value: number, unit: Pick<Unit, "name" | "size">, significant = 4): string {
+  const number = formatNumber(fromSI(value, unit), significant);
+  if (unit.name === "1" || unit.name === "") return number;
+  return number + (/^[°′″]/u.test(unit.name) ? "" : " ") + unit.name;
+}
+
+const superscripts = "⁰¹²³⁴⁵⁶⁷⁸⁹";
+
+/** A number for a sentence: a real minus, no trailing zeros, powers of ten only far from 1, no locale. */
+export function formatNumber(value: number, significant = 4): string {
+  if (Number.isNaN(value)) return "not a number";
+  if (!Number.isFinite(value)) return value > 0 ? "∞" : "−∞";
+  if (value === 0) return "0";
+  const [mantissa = "", power = "0"] = Math.abs(value)
+    .toExponential(significant - 1)
+    .split("e");
+  const exponent = Number(power);
+  const sign = value < 0 ? "−" : "";
+  if (exponent < -5 || exponent > 14) return `${sign}${bare(mantissa)} × 10${raised(exponent)}`;
+  const rounded = Number(`${mantissa}e${exponent}`);
+  return sign + bare(rounded.toFixed(Math.max(0, significant - 1 - exponent)));
+}
+
+function bare(digits: string): string {
+  return digits.includes(".") ? digits.replace(/\.?0+$/u, "") : digits;
+}
+
+function raised(exponent: number): string {
+  const digits = [...String(Math.abs(exponent))].map((digit) => superscripts.charAt(Number(digit)));
+  return (exponent < 0 ? "⁻" : "") + digits.join("");
+}
