@@ -1,0 +1,52 @@
+import { finding } from "../base/finding.ts";
+import type { Finding, Span } from "../base/finding.ts";
+import type { SourceFile } from "./source-file.ts";
+
+/** Gathers the findings of one file of text. */
+export interface Collector {
+  readonly bad: (message: string, at: Span, more?: More) => void;
+  readonly all: () => readonly Finding[];
+}
+
+type More = Partial<Pick<Finding, "rule" | "level" | "about" | "fix">>;
+
+const mostFindings = 1000;
+
+/** A collector that keeps the first thousand findings of a file and says in one more how many others there are. */
+export function collector(): Collector {
+  const kept: Finding[] = [];
+  let others = 0;
+  let firstOther: Finding | null = null;
+  return {
+    bad: (message, at, more = {}) => {
+      if (kept.length < mostFindings)
+        return void kept.push(finding(more.rule ?? "bad-value", message, at, more));
+      others++;
+      firstOther ??= finding(more.rule ?? "bad-value", message, at, more);
+    },
+    all: () => {
+      if (firstOther === null) return kept;
+      return [
+        ...kept,
+        {
+          ...firstOther,
+          message: `${firstOther.message}; and ${others - 1} more findings in this file`,
+          fix: null,
+        },
+      ];
+    },
+  };
+}
+
+/** The text from a place to the end of its line (or 200 characters on), for findings about something long. */
+export function lineSpan(file: SourceFile, start: number): Span {
+  const slice = file.text.slice(start, start + 200);
+  const length = slice.search(/[\r\n]/);
+  return { file: file.path, start, end: start + (length < 0 ? slice.length : length) };
+}
+
+/** A stretch of a text as a message can quote it: one line, at most 40 characters. */
+export function quoted(text: string): string {
+  const line = text.slice(0, 60).replace(/\s+/g, " ").trim();
+  return line.length > 40 ? `${line.slice(0, 39)}…` : line;
+}

@@ -1,0 +1,236 @@
+import { finding } from "../base/finding.ts";
+import type { Finding, Fix } from "../base/finding.ts";
+import type { Json } from "../base/json.ts";
+import { nearest } from "../base/nearest.ts";
+import type { QuantityContext } from "../base/quantity/quantity-text.ts";
+import type { Field, Fields } from "./grammar/field.ts";
+import { choiceOf, leavesIn } from "./leaf.ts";
+import type { IssueFacts, Leaves } from "./leaf.ts";
+import { isEmpty, plainOf, valueAt } from "./yaml/tree.ts";
+import type { Entry, MapNode, Node } from "./yaml/tree.ts";
+import { quoted } from "./yaml/text.ts";
+
+/** Turns one file's trees into values by the grammar's fields, telling what does not fit. */
+export interface Decoder {
+  /** The good fields of a map, or null when a required one is missing or bad. */
+  readonly map: (node: MapNode, fields: Fields, open?: Open) => Record<string, unknown> | null;
+  /** Adds a finding about a whole record. */
+  readonly tell: (message: string, node: Node) => void;
+  readonly findings: readonly Finding[];
+}
+
+/** What else a map may hold, and what decides that it is no loss to lose an entry. */
+interface Open {
+  /** Names allowed besides the fields: those that begin with `x-` always are. */
+  readonly also?: readonly string[];
+  /** Lists whose bad entry costs the whole record. */
+  readonly whole?: readonly string[];
+}
+
+/** A decoder for one file, reading quantities in the given context. */
+export function decoderFor(file: string, context: QuantityContext): Decoder {
+  const findings: Finding[] = [];
+  const standard = leavesIn(context);
+  const covered = new Map<1 | 2, Leaves>();
+
+  const tell = (
+    message: string,
+    start: number,
+    end: number,
+    rule = "bad-value",
+    fix: Fix | null = null,
+  ): void => {
+    findings.push(finding(rule, message, { file, start, end }, { fix }));
+  };
+
+  const leavesFor = (node: MapNode): Leaves => {
+    const coverage = valueAt(node, "coverage");
+    const k = coverage?.is === "text" ? (coverage.text === "2" ? 2 : coverage.text === "1" ? 1 : null) : null;
+    if (k === null) return standard;
+    const known = covered.get(k) ?? leavesIn({ ...context, coverage: k });
+    covered.set(k, known);
+    return known;
+  };
+
+  const leaf = (type: keyof Leaves, node: Node, leaves: Leaves): unknown => {
+    if (node.is !== "text") return wrong(node, "a single value");
+    return checked(leaves[type].safeParse(node.text), node);
+  };
+
+  const wrong = (node: Node, expected: string): null => {
+    tell(`Unexpected ${node.is}, expected ${expected}`, node.start, node.end);
+    return null;
+  };
+
+  /** The value of a check that passed, or null with what it said told at its place. */
+  const checked = (
+    result: { success: true; data: unknown } | { success: false; error: { issues: readonly object[] } },
+    node: Node & { is: "text" },
+  ): unknown => {
+    if (result.success) return result.data;
+    for (const issue of result.error.issues) {
+      const { message, params } = issue as { message: string; params?: IssueFacts };
+      // Offsets within the text are offsets in the file only where the text stands as it is.
+      const inside = node.plain && params?.start !== undefined && node.end - node.start === node.text.length;
+      const start = inside ? node.start + (params?.start ?? 0) : node.start;
+      const end = inside && params?.end !== undefined ? node.start + params.end : node.end;
+      const fix =
+        params?.replacement === undefined
+          ? null
+          : {
+              label: `Write ${params.replacement}`,
+              edits: [
+                {
+                  file,
+                  start: node.start,
+                  end: node.end,
+                  text: node.plain ? params.replacement : quoted(params.replacement),
+                },
+              ],
+            };
+      tell(message, start, end, params?.rule, fix);
+    }
+    return null;
+  };
+
+  const listOf = (
+    type: keyof Leaves,
+    node: Node,
+    leaves: Leaves,
+    whole: boolean,
+  ): readonly unknown[] | null => {
+    if (node.is === "map") return wrong(node, "a value or a list of values");
+    const entries = node.is === "list" ? node.items : [node];
+    const good = entries.map((entry) => leaf(type, entry, leaves)).filter((value) => value !== null);
+    return whole && good.length < entries.length ? null : good;
+  };
+
+  const mapOf = (
+    type: "text" | "number",
+    node: Node,
+    leaves: Leaves,
+  ): ReadonlyMap<string, unknown> | null => {
+    if (node.is !== "map") return wrong(node, "a map of names to values");
+    const pairs = node.entries.map((entry) => [entry.key, leaf(type, entry.value, leaves)] as const);
+    return new Map(pairs.filter(([, value]) => value !== null));
+  };
+
+  const itemsOf = (field: Field & { type: "items" }, node: Node): readonly unknown[] => {
+    const entries = node.is === "list" ? node.items : [node];
+    const good = entries.map((entry) => {
+      if (entry.is === "map") return map(entry, field.fields);
+      if (entry.is === "text" && field.short) return map(standingFor(entry, field.short), field.fields);
+      return wrong(entry, `a map with ${Object.keys(field.fields).join(", ")}`);
+    });
+    return good.filter((value) => value !== null);
+  };
+
+  const namedOf = (field: Field & { type: "named" }, node: Node): ReadonlyMap<string, unknown> | null => {
+    if (node.is !== "map") return wrong(node, "a map of names");
+    const pairs = node.entries.map((entry) => {
+      const value =
+        entry.value.is === "map" ? map(entry.value, field.fields) : wrong(entry.value, "a map of fields");
+      return [entry.key, value] as const;
+    });
+    return new Map(pairs.filter(([, value]) => value !== null));
+  };
+
+  const value = (field: Field, node: Node, leaves: Leaves, whole: boolean): unknown => {
+    switch (field.type) {
+      case "texts":
+        return listOf("text", node, leaves, whole);
+      case "refs":
+        return listOf("ref", node, leaves, whole);
+      case "citations":
+        return listOf("citation", node, leaves, whole);
+      case "quantities":
+        return listOf("quantity", node, leaves, whole);
+      case "textMap":
+        return mapOf("text", node, leaves);
+      case "numberMap":
+        return mapOf("number", node, leaves);
+      case "probability":
+        return node.is === "map" ? mapOf("number", node, leaves) : leaf("number", node, leaves);
+      case "choice":
+        return node.is === "text"
+          ? checked(choiceOf(field.of).safeParse(node.text), node)
+          : wrong(node, "one word");
+      case "group":
+        return node.is === "map" ? map(node, field.fields) : wrong(node, "a map of fields");
+      case "items":
+        return itemsOf(field, node);
+      case "named":
+        return namedOf(field, node);
+      case "json":
+        return plainOf(node) as Json;
+      default:
+        return leaf(field.type, node, leaves);
+    }
+  };
+
+  const unknownField = (entry: Entry, names: readonly string[]): void => {
+    const near = nearest(entry.key, names);
+    const fix =
+      near.length === 1 && near[0] !== undefined
+        ? {
+            label: `Write ${near[0]}`,
+            edits: [{ file, start: entry.keyStart, end: entry.keyEnd, text: near[0] }],
+          }
+        : null;
+    const expected = near.length > 0 ? near.join(" or ") : `one of ${names.join(", ")}`;
+    tell(
+      `Unknown field \`${entry.key}\`, expected ${expected}`,
+      entry.keyStart,
+      entry.keyEnd,
+      "unknown-field",
+      fix,
+    );
+  };
+
+  const map = (node: MapNode, fields: Fields, open: Open = {}): Record<string, unknown> | null => {
+    const leaves = leavesFor(node);
+    const values = Object.create(null) as Record<string, unknown>;
+    let whole = true;
+    for (const entry of node.entries) {
+      const field = Object.hasOwn(fields, entry.key) ? fields[entry.key] : undefined;
+      if (!field) {
+        if (!entry.key.startsWith("x-") && !open.also?.includes(entry.key))
+          unknownField(entry, Object.keys(fields));
+        continue;
+      }
+      if (isEmpty(entry.value)) continue;
+      const costly = open.whole?.includes(entry.key) ?? false;
+      const read = value(field, entry.value, leaves, costly);
+      const nothingLeft = Array.isArray(read) && read.length === 0 && entry.value.is === "list";
+      if (nothingLeft && field.required && entry.value.is === "list" && entry.value.items.length === 0) {
+        tell(
+          `Unexpected empty list in \`${entry.key}\`, expected at least one entry`,
+          entry.value.start,
+          entry.value.end,
+        );
+      }
+      if (read === null || (nothingLeft && field.required)) {
+        if (field.required || costly) whole = false;
+      } else values[entry.key] = read;
+    }
+    const missing = Object.entries(fields).filter(([name, field]) => field.required && !hasValue(node, name));
+    if (missing.length > 0) {
+      const names = missing.map(([name]) => `\`${name}\``).join(", ");
+      tell(`Missing ${names}, expected in every such record`, node.start, node.start + 1);
+    }
+    return whole && missing.length === 0 ? values : null;
+  };
+
+  return { map, findings, tell: (message, node) => tell(message, node.start, node.start + 1) };
+}
+
+function hasValue(node: MapNode, name: string): boolean {
+  const value = valueAt(node, name);
+  return value !== null && !isEmpty(value);
+}
+
+/** The map a bare value stands for. */
+function standingFor(node: Node, key: string): MapNode {
+  const { start, end } = node;
+  return { is: "map", start, end, entries: [{ key, keyStart: start, keyEnd: start, value: node }] };
+}

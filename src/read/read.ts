@@ -1,0 +1,141 @@
+import { finding } from "../base/finding.ts";
+import type { Finding } from "../base/finding.ts";
+import { hashOf } from "../base/hash.ts";
+import { byText } from "../base/order.ts";
+import { readBibliography } from "./bibliography/read.ts";
+import type { Source } from "./bibliography/read.ts";
+import type { AnyRecord, FileRecords, Spoilt } from "./record.ts";
+import { readRecords } from "./records.ts";
+import { readSettings } from "./settings.ts";
+import type { Settings } from "./settings.ts";
+import { largestTable, largestYaml } from "./source-file.ts";
+import type { SourceFile } from "./source-file.ts";
+import { readTableRecords } from "./table/rows.ts";
+
+/** Everything the files say, before anything is tied to anything. */
+export interface Reading {
+  readonly settings: Settings;
+  readonly sources: readonly Source[];
+  readonly records: readonly AnyRecord[];
+  readonly spoilt: readonly Spoilt[];
+  readonly findings: readonly Finding[];
+}
+
+/** What was read of a file, kept by the hash of its path, its text and the settings that bear on reading. */
+export type ReadMemo = Map<
+  string,
+  FileRecords | { readonly sources: readonly Source[]; readonly findings: readonly Finding[] }
+>;
+
+const yamlFile = /\.ya?ml$/;
+
+/** Reads the corpus's files in the order of their paths; null when there is no readable `corpus.yaml`. */
+export function readCorpus(
+  files: readonly SourceFile[],
+  memo: ReadMemo,
+): Reading | { readonly findings: readonly Finding[] } {
+  const main = files.find((file) => file.path === "corpus.yaml");
+  if (!main)
+    return {
+      findings: [finding("unreadable-file", "Missing `corpus.yaml`, expected one in the folder", null)],
+    };
+  const trouble = tooLarge(main, largestYaml) ?? problemOf(main);
+  if (trouble) return { findings: [trouble] };
+  const { settings, findings: said } = readSettings(main);
+  if (!settings) return { findings: said };
+
+  const manner = mannerOf(settings);
+  const findings: Finding[] = [...said];
+  const sources: Source[] = [];
+  const records: AnyRecord[] = [];
+  const spoilt: Spoilt[] = [];
+  const byPath = new Map(files.map((file) => [file.path, file]));
+
+  const take = (read: FileRecords): void => {
+    records.push(...read.records);
+    spoilt.push(...read.spoilt);
+    findings.push(...read.findings);
+  };
+  const named = (field: string, path: string, place: number): SourceFile | null => {
+    const file = byPath.get(path);
+    if (file) return file;
+    findings.push(missingFile(settings, field, path, place));
+    return null;
+  };
+
+  settings.bibliography.forEach((path, place) => {
+    const file = named("bibliography", path, place);
+    if (!file) return;
+    const bad = problemOf(file) ?? tooLarge(file, largestTable);
+    if (bad) return void findings.push(bad);
+    const read = remembered(memo, file, "bibliography", () => readBibliography(file));
+    if ("sources" in read) sources.push(...read.sources);
+    findings.push(...read.findings);
+  });
+  for (const [field, list, paths] of [
+    ["artefact-tables", "artefacts", settings.artefactTables],
+    ["measurement-tables", "measurements", settings.measurementTables],
+  ] as const) {
+    paths.forEach((path, place) => {
+      const file = named(field, path, place);
+      if (!file) return;
+      const bad = problemOf(file) ?? tooLarge(file, largestTable);
+      if (bad) return void findings.push(bad);
+      const read = remembered(memo, file, `${list} ${manner}`, () => readTableRecords(file, list, settings));
+      if ("records" in read) take(read);
+    });
+  }
+  const texts = files.filter((file) => yamlFile.test(file.path) && file !== main);
+  for (const file of [...texts].sort((a, b) => byText(a.path, b.path))) {
+    const bad = problemOf(file) ?? tooLarge(file, largestYaml);
+    if (bad) {
+      findings.push(bad);
+      continue;
+    }
+    const read = remembered(memo, file, manner, () => readRecords(file, settings.quantities));
+    if ("records" in read) take(read);
+  }
+  return { settings, sources, records, spoilt, findings };
+}
+
+function remembered<
+  T extends FileRecords | { readonly sources: readonly Source[]; readonly findings: readonly Finding[] },
+>(
+  memo: ReadMemo,
+  file: SourceFile,
+  manner: string,
+  read: () => T,
+): FileRecords | { readonly sources: readonly Source[]; readonly findings: readonly Finding[] } {
+  const key = hashOf(`${manner}\n${file.path}\n${file.text}`);
+  const known = memo.get(key);
+  if (known) return known;
+  const fresh = read();
+  memo.set(key, fresh);
+  return fresh;
+}
+
+/** What of the settings changes how a file is read. */
+function mannerOf(settings: Settings): string {
+  const units = settings.units.map((unit) => [unit.name, unit.size, unit.u, unit.kind, unit.names]);
+  return JSON.stringify([settings.approximate, settings.plusMinus, settings.decimal, units]);
+}
+
+function problemOf(file: SourceFile): Finding | null {
+  return file.problem === undefined
+    ? null
+    : finding("unreadable-file", file.problem, { file: file.path, start: 0, end: 0 });
+}
+
+function tooLarge(file: SourceFile, limit: number): Finding | null {
+  if (file.text.length <= limit) return null;
+  const mib = limit / 1024 / 1024;
+  const message = `Unexpected size of more than ${mib} MiB, expected the records divided among several files`;
+  return finding("unreadable-file", message, { file: file.path, start: 0, end: 0 });
+}
+
+function missingFile(settings: Settings, field: string, path: string, place: number): Finding {
+  const list = settings.node.entries.find((entry) => entry.key === field)?.value;
+  const node = list?.is === "list" ? (list.items[place] ?? list) : (list ?? settings.node);
+  const at = { file: settings.file, start: node.start, end: node.end };
+  return finding("unreadable-file", `Missing file \`${path}\`, expected it below the corpus's folder`, at);
+}

@@ -1,0 +1,42 @@
+import type { Finding, Id, Span } from "../base/finding.ts";
+import type { ListName, ValuesOf } from "./grammar/field.ts";
+import type { everywhere, kinds } from "./grammar/kinds.ts";
+import { nodeAt } from "./yaml/tree.ts";
+import type { MapNode, Step } from "./yaml/tree.ts";
+
+/** The fields of one kind after reading, those that every record may have among them. */
+export type Values<L extends ListName> = ValuesOf<(typeof kinds)[L]["fields"]> & ValuesOf<typeof everywhere>;
+
+interface RecordIn<L extends ListName> {
+  readonly list: L;
+  /** The id as written; null for a record that goes without (it is named when the graph is made). */
+  readonly id: Id | null;
+  readonly values: Values<L>;
+  readonly file: string;
+  /** The record as written, with the place of each value. */
+  readonly node: MapNode;
+}
+
+/** A record of one list, or of any of several. */
+export type RecordOf<L extends ListName> = { readonly [K in L]: RecordIn<K> }[L];
+
+/** A record of any kind. */
+export type AnyRecord = RecordOf<ListName>;
+
+/** A record whose required fields are missing or bad: not loaded, but its id is known. */
+export interface Spoilt {
+  readonly id: Id;
+}
+
+/** What one file of records gives. */
+export interface FileRecords {
+  readonly records: readonly AnyRecord[];
+  readonly spoilt: readonly Spoilt[];
+  readonly findings: readonly Finding[];
+}
+
+/** The place of a record's value, or of the whole record where it has none. */
+export function spanOf(record: Pick<AnyRecord, "file" | "node">, ...path: readonly Step[]): Span {
+  const node = nodeAt(record.node, path);
+  return { file: record.file, start: node.start, end: node.end };
+}

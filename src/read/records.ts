@@ -1,0 +1,107 @@
+import { finding } from "../base/finding.ts";
+import type { Finding, Id } from "../base/finding.ts";
+import { nearest } from "../base/nearest.ts";
+import type { QuantityContext } from "../base/quantity/quantity-text.ts";
+import { decoderFor } from "./decode.ts";
+import type { Decoder } from "./decode.ts";
+import type { ListName } from "./grammar/field.ts";
+import { everywhere, kindOf, listNames } from "./grammar/kinds.ts";
+import type { Kind } from "./grammar/kinds.ts";
+import type { AnyRecord, FileRecords, Spoilt } from "./record.ts";
+import type { SourceFile } from "./source-file.ts";
+import { isEmpty, valueAt } from "./yaml/tree.ts";
+import type { Entry, MapNode, Node } from "./yaml/tree.ts";
+import { readYaml } from "./yaml/text.ts";
+
+/** Reads a file of records: a map of lists, each named after its kind. */
+export function readRecords(file: SourceFile, context: QuantityContext): FileRecords {
+  const yaml = readYaml(file.path, file.text);
+  if (!yaml.root) return { records: [], spoilt: idsIn(file.text), findings: yaml.findings };
+  const decoder = decoderFor(file.path, context);
+  const records: AnyRecord[] = [];
+  const spoilt: Spoilt[] = [];
+  const findings: Finding[] = [...yaml.findings];
+  const source = yaml.root.entries.find((entry) => entry.key === "source") ?? null;
+  for (const entry of yaml.root.entries) {
+    if (entry.key === "source" || entry.key.startsWith("x-")) continue;
+    const list = listNames.find((name) => name === entry.key);
+    if (!list) findings.push(unknownList(file.path, entry));
+    else if (entry.value.is === "list") {
+      for (const node of entry.value.items) {
+        if (node.is === "map") keep(readRecord(list, node, source, file.path, decoder));
+        else findings.push(notARecord(file.path, node));
+      }
+    } else if (!isEmpty(entry.value)) findings.push(notARecord(file.path, entry.value));
+  }
+  function keep(read: AnyRecord | Spoilt): void {
+    if ("list" in read) records.push(read);
+    else if (read.id !== "") spoilt.push(read);
+  }
+  return { records, spoilt, findings: [...findings, ...decoder.findings] };
+}
+
+/** One record from its tree; what is spoilt keeps its id, so that references to it are not blamed again. */
+export function readRecord(
+  list: ListName,
+  written: MapNode,
+  source: Entry | null,
+  file: string,
+  decoder: Decoder,
+): AnyRecord | Spoilt {
+  const kind = kindOf(list);
+  const node = withSource(written, source, "from" in kind.fields);
+  const read = decoder.map(node, { ...kind.fields, ...everywhere }, { whole: ["because"] });
+  const values = read && meetsNeeds(kind, node, read, decoder) ? read : null;
+  const idNode = valueAt(node, "id");
+  const id: Id | null = idNode?.is === "text" && idNode.text !== "" ? idNode.text : null;
+  if (values === null) return { id: id ?? "" };
+  // The decoder gave each field the meaning that the grammar's table has for it.
+  return { list, id: "id" in values ? id : null, values, file, node } as unknown as AnyRecord;
+}
+
+/** Checks the sets of fields of which one must be given. */
+function meetsNeeds(kind: Kind, node: MapNode, values: Record<string, unknown>, decoder: Decoder): boolean {
+  if (!kind.needs) return true;
+  const { oneOf, exactly } = kind.needs;
+  const given = oneOf.filter((set) => set.split("+").every((name) => name in values));
+  if (given.length === 1 || (given.length > 1 && !exactly)) return true;
+  const written = oneOf.some((set) => set.split("+").some((name) => valueAt(node, name) !== null));
+  const choices = oneOf
+    .map((set) =>
+      set
+        .split("+")
+        .map((name) => `\`${name}\``)
+        .join(" and "),
+    )
+    .join(" or ");
+  if (given.length > 1) decoder.tell(`Unexpected ${choices} together, expected one of them`, node);
+  else if (!written) decoder.tell(`Missing ${choices}, expected one of them`, node);
+  return false;
+}
+
+/** A file's `source` is the `from` of its records that could have one and name none. */
+function withSource(node: MapNode, source: Entry | null, hasFrom: boolean): MapNode {
+  if (!source || !hasFrom || valueAt(node, "from")) return node;
+  return { ...node, entries: [...node.entries, { ...source, key: "from" }] };
+}
+
+function unknownList(file: string, entry: Entry): Finding {
+  const near = nearest(entry.key, listNames);
+  const expected = near.length > 0 ? near.join(" or ") : `one of ${listNames.join(", ")}`;
+  const at = { file, start: entry.keyStart, end: entry.keyEnd };
+  const only = near.length === 1 ? near[0] : undefined;
+  const fix = only === undefined ? null : { label: `Write ${only}`, edits: [{ ...at, text: only }] };
+  return finding("unknown-field", `Unknown list \`${entry.key}\`, expected ${expected}`, at, { fix });
+}
+
+function notARecord(file: string, node: Node): Finding {
+  const at = { file, start: node.start, end: node.end };
+  return finding("bad-value", `Unexpected ${node.is}, expected a list of records`, at);
+}
+
+/** Ids that an unreadable file seems to hold: references to them are the file's fault, not theirs. */
+function idsIn(text: string): readonly Spoilt[] {
+  return [...text.matchAll(/^[ \t-]*(?:\{ *)?id: *"?([a-z0-9][a-z0-9/-]*)/gm)].map((match) => ({
+    id: match[1] ?? "",
+  }));
+}

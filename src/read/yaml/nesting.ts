@@ -1,0 +1,59 @@
+import { Lexer } from "yaml";
+
+/** Nesting allowed in one file; deeper texts can abort the YAML composer. */
+export const deepest = 64;
+
+/** Offset at which a YAML text nests deeper than allowed, or null. */
+export function tooDeepAt(text: string): number | null {
+  return mayNestDeeply(text) ? measured(text) : null;
+}
+
+/** A quick upper bound: brackets in all, and columns at which a line's first value begins. */
+function mayNestDeeply(text: string): boolean {
+  let brackets = 0;
+  let column = 0;
+  let atStart = true;
+  for (let i = 0; i < text.length; i++) {
+    const c = text.charCodeAt(i);
+    if (c === 10) {
+      column = 0;
+      atStart = true;
+    } else if (atStart && (c === 32 || c === 45 || c === 63 || c === 9)) {
+      if (++column >= deepest) return true;
+    } else {
+      atStart = false;
+      if ((c === 91 || c === 123) && ++brackets >= deepest) return true;
+    }
+  }
+  return false;
+}
+
+function measured(text: string): number | null {
+  let offset = 0;
+  let flow = 0;
+  let column = 0;
+  let lineLead = true;
+  const indents: number[] = [];
+  for (const lexeme of new Lexer().lex(text)) {
+    const size =
+      lexeme.charCodeAt(0) < 32 && lexeme.length === 1 && isControlLexeme(lexeme) ? 0 : lexeme.length;
+    if (lexeme === "[" || lexeme === "{") flow++;
+    else if (lexeme === "]" || lexeme === "}") flow = Math.max(0, flow - 1);
+    if (lexeme === "\n" || lexeme === "\r\n") {
+      column = -size;
+      lineLead = true;
+    } else if (flow === 0 && lineLead && lexeme.trim() !== "") {
+      while (indents.length && (indents[indents.length - 1] ?? 0) >= column) indents.pop();
+      indents.push(column);
+      lineLead = lexeme === "-" || lexeme === "?";
+    }
+    if (flow + indents.length > deepest) return offset;
+    column += size;
+    offset += size;
+  }
+  return null;
+}
+
+function isControlLexeme(lexeme: string): boolean {
+  return lexeme === "\u0002" || lexeme === "\u0018" || lexeme === "\u001f";
+}
