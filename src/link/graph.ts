@@ -1,0 +1,52 @@
+import type { Finding, Id } from "../base/finding.ts";
+import type { QuantityKind } from "../base/quantity.ts";
+import type { Source } from "../read/bibliography/read.ts";
+import type { ListName } from "../read/grammar/field.ts";
+import type { RecordOf } from "../read/record.ts";
+import type { Settings } from "../read/settings.ts";
+
+/** A record with its name and its references checked. */
+export type Linked<L extends ListName> = {
+  readonly [K in L]: RecordOf<K> & { readonly id: Id; readonly named: boolean };
+}[L];
+
+export type AnyLinked = Linked<ListName>;
+
+export type ClaimRecord = Linked<"claims">;
+export type ArgumentRecord = Linked<"arguments">;
+export type MeasurementRecord = Linked<"measurements">;
+export type ObservationRecord = Linked<"observations">;
+export type DerivationRecord = Linked<"derivations">;
+export type PositionRecord = Linked<"positions">;
+export type ArtefactRecord = Linked<"artefacts">;
+
+/** Where a record was said: its sources through passages, the source it was really read in, and whose it is. */
+export interface Provenance {
+  readonly sources: readonly Id[];
+  readonly via: readonly Id[];
+  readonly scholars: readonly Id[];
+  /** Astronomical year since when it is in print; null for the corpus's own reasoning. */
+  readonly year: number | null;
+}
+
+/** The dispute as one immutable graph: every reference in it leads somewhere. */
+export interface Graph {
+  readonly settings: Settings;
+  readonly sources: ReadonlyMap<Id, Source>;
+  readonly records: ReadonlyMap<Id, AnyLinked>;
+  /** The records of a list, in the order of the corpus. */
+  readonly list: <L extends ListName>(list: L) => readonly Linked<L>[];
+  readonly provenance: (id: Id) => Provenance;
+  /** The authors of a source, else its editors, as far as they are scholars of the corpus. */
+  readonly authorsOf: (source: Id) => readonly Id[];
+  readonly wholeOf: ReadonlyMap<Id, Id>;
+  /** An artefact and all its parts, depth first in corpus order. */
+  readonly withParts: (artefact: Id) => readonly Id[];
+  /** One name for all spellings of a dimension. */
+  readonly dimensionName: (written: string) => string;
+  readonly dimensionKind: (name: string) => QuantityKind | null;
+  readonly featureName: (written: string) => string;
+  /** Claims that cannot be right together with a claim, both ways, by `incompatible-with` or a shared exclusive question. */
+  readonly rivalsOf: (claim: Id) => readonly Id[];
+  readonly findings: readonly Finding[];
+}

@@ -1,0 +1,115 @@
+import type { Id } from "../base/finding.ts";
+import { yearText } from "../base/date/year.ts";
+import type { AnyLinked, Graph } from "./graph.ts";
+
+/** What a record is called in a sentence: its `short`, its text or name, never its id. */
+export function labelOf(graph: Graph, id: Id): string {
+  const source = graph.sources.get(id);
+  if (source) return source.label;
+  const record = graph.records.get(id);
+  if (!record) return bearingLabel(graph, id);
+  return record.values.short ?? ownLabel(graph, record);
+}
+
+function ownLabel(graph: Graph, record: AnyLinked): string {
+  switch (record.list) {
+    case "scholars":
+      return record.values.name;
+    case "artefacts":
+      return (
+        record.values.name ?? [...(record.values.numbers?.values() ?? [])][0] ?? "a thing without a name"
+      );
+    case "claims":
+    case "questions":
+    case "observations":
+      return withoutStop(record.values.text);
+    case "passages":
+      return [graph.provenance(record.id).sources.map((key) => labelOf(graph, key))[0], record.values.at]
+        .filter((part) => part !== undefined)
+        .join(", ");
+    case "positions":
+      return `${record.values.who.map((id) => labelOf(graph, id)).join(" and ")} ${stanceWords[record.values.stance]}: ${withoutStop(labelOf(graph, record.values.claim))}`;
+    case "images":
+      return `${record.values.kind ?? "picture"} of ${record.values.of.map((id) => labelOf(graph, id)).join(", ")}`;
+    case "measurements": {
+      const { of, dimension, value } = record.values;
+      return `${dimension} of ${labelOf(graph, of)}, ${value.text}`;
+    }
+    case "relations":
+      return record.values["same-time"]
+        ? `${record.values["same-time"].map((it) => labelOr(graph, it)).join(" at the time of ")}`
+        : `${labelOr(graph, record.values.earlier ?? "")} before ${labelOr(graph, record.values.later ?? "")}`;
+    case "arguments":
+      return argumentLabel(graph, record.id, record.values.scheme);
+    case "derivations":
+      return withoutStop(
+        record.values.text ??
+          `${record.values.plugin.replace(/-/g, " ")} of ${record.id.replace(/[-/]/g, " ")}`,
+      );
+    case "examinations":
+      return withoutStop(record.values.method);
+    case "talks":
+      return record.values.title;
+    case "searches":
+      return `search of ${record.values.where}`;
+    case "readings":
+      return `reading of ${record.values.from.map((citation) => labelOf(graph, citation.key)).join(", ")}`;
+  }
+}
+
+const stanceWords = {
+  holds: "holds",
+  rejects: "rejects",
+  doubts: "doubts",
+  "leaves-open": "leaves open",
+} as const;
+
+/** Who argues, when and how: `Oyelaran 2004, by function`. */
+function argumentLabel(graph: Graph, id: Id, scheme: string | undefined): string {
+  const who = authorLabel(graph, id);
+  return scheme === undefined || scheme === "other"
+    ? `${who}'s argument`
+    : `${who}'s argument ${schemeWords(scheme)}`;
+}
+
+/** How a scheme of argument is named in a sentence. */
+export function schemeWords(scheme: string): string {
+  return scheme === "text-or-image"
+    ? "from text or image"
+    : scheme === "trace"
+      ? "from traces"
+      : `from ${scheme}`;
+}
+
+/** Whose a record is, with its year: `Oyelaran 2004`; the corpus's own where nobody is named. */
+export function authorLabel(graph: Graph, id: Id): string {
+  const { scholars, sources, year } = graph.provenance(id);
+  const first = sources[0];
+  const authors = first === undefined ? [] : graph.authorsOf(first);
+  const same = scholars.length > 0 && scholars.every((one) => authors.includes(one));
+  if (first !== undefined && (same || scholars.length === 0)) return labelOf(graph, first);
+  if (scholars.length === 0) return "the corpus";
+  const names = scholars.map((one) => familyName(labelOf(graph, one)));
+  return year === null ? names.join(" and ") : `${names.join(" and ")} ${yearText(year)}`;
+}
+
+/** The last word of a name, or what stands before its comma. */
+export function familyName(name: string): string {
+  const comma = name.indexOf(",");
+  return comma > 0 ? name.slice(0, comma) : (name.trim().split(/\s+/).at(-1) ?? name);
+}
+
+/** The argument that a number makes for or against a claim. */
+function bearingLabel(graph: Graph, id: Id): string {
+  const derivation = id.slice(0, Math.max(0, id.lastIndexOf(">")));
+  return graph.records.has(derivation) ? `the number ${labelOf(graph, derivation)}` : id;
+}
+
+function labelOr(graph: Graph, words: string): string {
+  return graph.records.has(words) || graph.sources.has(words) ? labelOf(graph, words) : words;
+}
+
+/** A sentence without the stop at its end, to stand inside another. */
+export function withoutStop(sentence: string): string {
+  return sentence.replace(/[.。]\s*$/u, "");
+}

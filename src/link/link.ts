@@ -1,0 +1,163 @@
+import { finding } from "../base/finding.ts";
+import type { Finding, Id } from "../base/finding.ts";
+import type { Source } from "../read/bibliography/read.ts";
+import type { ListName } from "../read/grammar/field.ts";
+import type { Reading } from "../read/read.ts";
+import { spanOf } from "../read/record.ts";
+import { checkReferences } from "./check.ts";
+import { dimensionKinds, namesOf, valueTrouble } from "./dimension.ts";
+import type { AnyLinked, Graph, Linked } from "./graph.ts";
+import { inputReferences } from "./inputs.ts";
+import { nameRecords } from "./name.ts";
+import { authorship } from "./people.ts";
+import { provenanceOf } from "./provenance.ts";
+import { partsOf } from "./parts.ts";
+
+/** Ties records to one another: an immutable graph in which every reference leads somewhere. */
+export function link(reading: Reading): Graph {
+  const { settings } = reading;
+  const findings: Finding[] = [];
+  const sources = uniqueSources(reading.sources, findings);
+  const names = nameRecords(reading.records, sources, reading.spoilt);
+  findings.push(...names.findings);
+  const kept = withoutDangling(names.records, sources, names, findings);
+
+  const met = listIn(kept, "measurements");
+  const dimensionName = namesOf(
+    settings.dimensions,
+    met.map((record) => record.values.dimension),
+  );
+  const kinds = dimensionKinds(settings.dimensions, met, dimensionName);
+  const anySign = new Set(settings.dimensions.filter((one) => one.anySign).map((one) => one.name));
+  for (const record of met) {
+    const name = dimensionName(record.values.dimension);
+    const trouble = valueTrouble(record, name, kinds.get(name), anySign.has(name));
+    if (!trouble) continue;
+    findings.push(trouble);
+    kept.delete(record.id);
+  }
+  const featureName = namesOf(
+    [],
+    listIn(kept, "observations").flatMap((record) => record.values.feature ?? []),
+  );
+
+  const parts = partsOf(listIn(kept, "artefacts"), findings);
+  const authors = authorship(listIn(kept, "scholars"));
+  const authorsOf = (key: Id): readonly Id[] => {
+    const source = sources.get(key);
+    return source ? authors(source).scholars : [];
+  };
+  const lists = new Map<ListName, readonly AnyLinked[]>();
+  for (const record of kept.values()) lists.set(record.list, [...(lists.get(record.list) ?? []), record]);
+
+  return {
+    settings,
+    sources,
+    records: kept,
+    list: <L extends ListName>(list: L) => (lists.get(list) ?? []) as unknown as readonly Linked<L>[],
+    provenance: provenanceOf(kept, sources, authorsOf),
+    authorsOf,
+    wholeOf: parts.wholeOf,
+    withParts: parts.withParts,
+    dimensionName,
+    dimensionKind: (name) => kinds.get(name) ?? null,
+    featureName,
+    rivalsOf: rivals(listIn(kept, "claims"), listIn(kept, "questions")),
+    findings: [...findings, ...misplacedSettings(settings, kept, sources)],
+  };
+}
+
+function listIn<L extends ListName>(records: ReadonlyMap<Id, AnyLinked>, list: L): readonly Linked<L>[] {
+  return [...records.values()].filter((record) => record.list === list) as unknown as readonly Linked<L>[];
+}
+
+function uniqueSources(all: readonly Source[], findings: Finding[]): ReadonlyMap<Id, Source> {
+  const sources = new Map<Id, Source>();
+  for (const source of all) {
+    if (sources.has(source.key)) {
+      const message = `Duplicate key \`${source.key}\` in the bibliographies, expected another; the first is kept`;
+      findings.push(finding("duplicate-id", message, source.keySpan, { about: [source.key] }));
+    } else sources.set(source.key, source);
+  }
+  return sources;
+}
+
+/** Drops what refers to nothing, and what cannot do without it, until nothing more is lost. */
+function withoutDangling(
+  named: ReadonlyMap<Id, AnyLinked>,
+  sources: ReadonlyMap<Id, Source>,
+  names: ReturnType<typeof nameRecords>,
+  findings: Finding[],
+): Map<Id, AnyLinked> {
+  const kept = new Map(named);
+  const lost = new Set<Id>();
+  const known = { names, sources, lost };
+  for (let round = 0, again = true; again; round++) {
+    again = false;
+    // Only the first round tells: later ones meet nothing but what was lost in the rounds before.
+    const said: Finding[] = round === 0 ? findings : [];
+    for (const record of kept.values()) {
+      const checked = checkReferences(record, known, said);
+      const whole =
+        checked?.list === "derivations" && round === 0 ? inputReferences(checked, known, said) : true;
+      if (checked && whole) {
+        if (checked !== record) kept.set(record.id, checked);
+        continue;
+      }
+      kept.delete(record.id);
+      lost.add(record.id);
+      again = true;
+    }
+  }
+  return kept;
+}
+
+/** Claims that cannot be right together: named as incompatible by either, or answers of one exclusive question. */
+function rivals(
+  claims: readonly Linked<"claims">[],
+  questions: readonly Linked<"questions">[],
+): (claim: Id) => readonly Id[] {
+  const sets = new Map<Id, Set<Id>>();
+  const both = (a: Id, b: Id): void => {
+    sets.set(a, (sets.get(a) ?? new Set<Id>()).add(b));
+    sets.set(b, (sets.get(b) ?? new Set<Id>()).add(a));
+  };
+  for (const claim of claims)
+    for (const other of claim.values["incompatible-with"] ?? []) both(claim.id, other);
+  for (const { values } of questions) {
+    if (values.exclusive === false) continue;
+    for (const a of values.answers) for (const b of values.answers) if (a !== b) both(a, b);
+  }
+  const lists = new Map([...sets].map(([claim, others]) => [claim, [...others]] as const));
+  return (claim) => lists.get(claim) ?? [];
+}
+
+/** Ids in the settings that lead nowhere. */
+function misplacedSettings(
+  settings: Reading["settings"],
+  records: ReadonlyMap<Id, AnyLinked>,
+  sources: ReadonlyMap<Id, Source>,
+): readonly Finding[] {
+  const place = { file: settings.file, node: settings.node };
+  const known = (id: Id): boolean => records.has(id) || sources.has(id);
+  const tell = (id: Id, path: readonly (string | number)[]): readonly Finding[] =>
+    known(id)
+      ? []
+      : [
+          finding(
+            "unknown-reference",
+            `Unknown id \`${id}\`, expected a record or a source`,
+            spanOf(place, ...path),
+          ),
+        ];
+  return [
+    ...settings.withhold.flatMap((id, at) => tell(id, ["withhold", at])),
+    ...settings.accept.flatMap((one, at) =>
+      one.about.flatMap((id, n) => tell(id, ["accept", at, "about", n])),
+    ),
+    ...settings.units.flatMap((unit) => [
+      ...unit.foundIn.flatMap((id, at) => tell(id, ["units", unit.name, "found-in", at])),
+      ...unit.from.flatMap((id, at) => tell(id, ["units", unit.name, "from", at])),
+    ]),
+  ];
+}

@@ -1,0 +1,82 @@
+import { finding } from "../base/finding.ts";
+import type { Finding, Id } from "../base/finding.ts";
+import type { Source } from "../read/bibliography/read.ts";
+import { spanOf } from "../read/record.ts";
+import type { AnyRecord, Spoilt } from "../read/record.ts";
+import type { AnyLinked } from "./graph.ts";
+
+/** Every name of the corpus and what bears it; names of records that were lost are known, too. */
+export interface Names {
+  readonly records: ReadonlyMap<Id, AnyLinked>;
+  readonly lost: ReadonlySet<Id>;
+  /** Made names that several records share: a reference to them may change its meaning. */
+  readonly shared: ReadonlySet<Id>;
+  readonly findings: readonly Finding[];
+}
+
+/** Names every record, keeping the first where two have the same name. */
+export function nameRecords(
+  records: readonly AnyRecord[],
+  sources: ReadonlyMap<Id, Source>,
+  spoilt: readonly Spoilt[],
+): Names {
+  const passages = new Map<Id, Id>();
+  for (const record of records) {
+    const key = record.list === "passages" ? record.values.from?.[0]?.key : undefined;
+    if (record.id !== null && key !== undefined) passages.set(record.id, key);
+  }
+  const named = new Map<Id, AnyLinked>();
+  const findings: Finding[] = [];
+  const shared = new Set<Id>();
+  const made = new Map<Id, number>();
+
+  for (const record of records) {
+    if (record.id !== null) {
+      if (named.has(record.id) || sources.has(record.id)) findings.push(duplicate(record, record.id));
+      else named.set(record.id, { ...record, id: record.id, named: true } as AnyLinked);
+    }
+  }
+  for (const record of records) {
+    if (record.id !== null) continue;
+    const base = madeName(record, passages);
+    const count = (made.get(base) ?? 0) + 1;
+    made.set(base, count);
+    if (count === 2) shared.add(base);
+    let id = count === 1 ? base : `${base}#${count}`;
+    while (named.has(id)) id = `${id}#`;
+    named.set(id, { ...record, id, named: false } as AnyLinked);
+  }
+  const lost = new Set(spoilt.map((one) => one.id).filter((id) => id !== "" && !named.has(id)));
+  return { records: inOrder(records, named), lost, shared, findings };
+}
+
+/** `OF:DIMENSION@KEY` of a measurement, `WHO:CLAIM@KEY` of a position, a plain number for a reading. */
+function madeName(record: AnyRecord, passages: ReadonlyMap<Id, Id>): Id {
+  const first = "from" in record.values ? record.values.from?.[0]?.key : undefined;
+  const key = first === undefined ? "" : `@${passages.get(first) ?? first}`;
+  if (record.list === "measurements") return `${record.values.of}:${inName(record.values.dimension)}${key}`;
+  if (record.list === "positions") return `${record.values.who.join("-")}:${record.values.claim}${key}`;
+  return `${record.list}${key}`;
+}
+
+function inName(words: string): string {
+  return words
+    .normalize("NFC")
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, "-");
+}
+
+function duplicate(record: AnyRecord, id: Id): Finding {
+  const message = `Duplicate id \`${id}\`, expected another name; the first is kept`;
+  return finding("duplicate-id", message, spanOf(record, "id"), { about: [id] });
+}
+
+/** Named records in the order of the corpus. */
+function inOrder(
+  records: readonly AnyRecord[],
+  named: ReadonlyMap<Id, AnyLinked>,
+): ReadonlyMap<Id, AnyLinked> {
+  const place = new Map(records.map((record, index) => [record.node, index]));
+  const sorted = [...named].sort((a, b) => (place.get(a[1].node) ?? 0) - (place.get(b[1].node) ?? 0));
+  return new Map(sorted);
+}
