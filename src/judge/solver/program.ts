@@ -1,0 +1,103 @@
+/** Rows of whole numbers laid end to end: row `i` is `items[start[i]]` up to `items[start[i + 1]]`. */
+export type Rows = { readonly start: Int32Array; readonly items: Int32Array };
+
+/** One rule of a normal logic program: the head holds when every positive atom does and no negative one. */
+export type Rule = {
+  readonly head: number;
+  readonly positive: readonly number[];
+  readonly negative: readonly number[];
+};
+
+/** A normal logic program on the atoms 0 to `atomCount` - 1, with the rules found by each atom of their body. */
+export type Program = {
+  readonly atomCount: number;
+  readonly ruleCount: number;
+  /** The head of each rule. */
+  readonly heads: Int32Array;
+  /** The atoms that each rule needs. */
+  readonly positive: Rows;
+  /** The atoms that each rule needs to be false. */
+  readonly negative: Rows;
+  /** The rules that need each atom. */
+  readonly neededBy: Rows;
+  /** The rules that need each atom to be false. */
+  readonly barredBy: Rows;
+};
+
+/** Options of every evaluation: the atoms marked in `without` are false, and none of their rules counts. */
+export type Evaluation = { readonly without?: Uint8Array };
+
+/** The rows of a list of lists. */
+export function rowsOf(lists: readonly (readonly number[])[]): Rows {
+  const start = new Int32Array(lists.length + 1);
+  lists.forEach((list, row) => (start[row + 1] = start[row]! + list.length));
+  const items = new Int32Array(start[lists.length]!);
+  lists.forEach((list, row) => items.set(list, start[row]));
+  return { start, items };
+}
+
+/** The rows read the other way: row `item` of the result lists the rows in which `item` stands, in order. */
+export function transposed({ start: from, items: keys }: Rows, itemCount: number): Rows {
+  const start = startsOf(itemCount, keys);
+  const next = start.slice(0, itemCount);
+  const items = new Int32Array(keys.length);
+  for (let row = 0, at = 0; row + 1 < from.length; row++) {
+    for (const end = from[row + 1]!; at < end; at++) items[next[keys[at]!]!++] = row;
+  }
+  return { start, items };
+}
+
+/** The members gathered by their key, each group in the order given; keys are 0 to `keyCount` - 1. */
+export function grouped(keyCount: number, keys: Int32Array, members: Int32Array): Rows {
+  const start = startsOf(keyCount, keys);
+  const next = start.slice(0, keyCount);
+  const items = new Int32Array(keys.length);
+  for (let at = 0; at < keys.length; at++) items[next[keys[at]!]!++] = members[at]!;
+  return { start, items };
+}
+
+/** Where the group of each key begins when the groups are laid end to end. */
+function startsOf(keyCount: number, keys: Int32Array): Int32Array {
+  const start = new Int32Array(keyCount + 1);
+  for (let at = 0; at < keys.length; at++) start[keys[at]! + 1]!++;
+  for (let key = 0, before = 0; key <= keyCount; key++) before = start[key]! += before;
+  return start;
+}
+
+/** The rules for each atom. */
+export function rulesByHead({ atomCount, ruleCount, heads }: Program): Rows {
+  const rules = new Int32Array(ruleCount);
+  for (let rule = 0; rule < ruleCount; rule++) rules[rule] = rule;
+  return grouped(atomCount, heads, rules);
+}
+
+/** A program from a list of rules; an atom outside 0 to `atomCount` - 1 throws. */
+export function programOf(atomCount: number, rules: readonly Rule[]): Program {
+  const heads = Int32Array.from(rules, (rule) => rule.head);
+  const positive = rowsOf(rules.map((rule) => rule.positive));
+  const negative = rowsOf(rules.map((rule) => rule.negative));
+  return programFrom(atomCount, heads, positive, negative);
+}
+
+/** A program from rules that are already rows; an atom outside 0 to `atomCount` - 1 throws. */
+export function programFrom(atomCount: number, heads: Int32Array, positive: Rows, negative: Rows): Program {
+  for (const atoms of [heads, positive.items, negative.items]) requireAtoms(atomCount, atoms);
+  const ruleCount = heads.length;
+  return {
+    atomCount,
+    ruleCount,
+    heads,
+    positive,
+    negative,
+    neededBy: transposed(positive, atomCount),
+    barredBy: transposed(negative, atomCount),
+  };
+}
+
+function requireAtoms(atomCount: number, atoms: Int32Array): void {
+  for (let at = 0; at < atoms.length; at++) {
+    const atom = atoms[at]!;
+    if (atom < 0 || atom >= atomCount)
+      throw new Error(`Unknown atom ${atom}, expected 0 to ${atomCount - 1}`);
+  }
+}
