@@ -1,0 +1,109 @@
+import type { Finding, Id } from "./base/finding.ts";
+import { derive } from "./derive/derive.ts";
+import type { Derivations } from "./derive/derive.ts";
+import type { Lens } from "./derive/lens.ts";
+import type { Outcome, Run } from "./derive/run.ts";
+import { findingsOf, inPlace, settled } from "./judge/findings.ts";
+import { footings } from "./judge/footing.ts";
+import type { Footing } from "./judge/footing.ts";
+import { judge } from "./judge/judge.ts";
+import type { Judgement } from "./judge/judge.ts";
+import { restsOn } from "./judge/rests-on.ts";
+import type { Graph } from "./link/graph.ts";
+import { link } from "./link/link.ts";
+import type { Plugin } from "./plugin.ts";
+import { readCorpus } from "./read/read.ts";
+import type { ReadMemo } from "./read/read.ts";
+import type { SourceFile } from "./read/source-file.ts";
+
+export { compute } from "./derive/run.ts";
+export type { Outcome, Run } from "./derive/run.ts";
+export type { Lens } from "./derive/lens.ts";
+export type { SourceFile } from "./read/source-file.ts";
+
+/** What was read and computed before: by file text, and by run. Deletable at any time. */
+export interface Memo {
+  readonly read: ReadMemo;
+  readonly compute: Map<string, Outcome>;
+}
+
+/** The dispute as it follows from the files under a lens. */
+export interface Model {
+  readonly graph: Graph;
+  readonly lens: Lens;
+  readonly derivations: Derivations;
+  readonly judgement: Judgement;
+  readonly footings: ReadonlyMap<Id, Footing>;
+  /** For claims of questions: the artefacts, sources and scholars each would not stand without. */
+  readonly restsOn: ReadonlyMap<Id, readonly Id[]>;
+  /** Runs that would give the numbers still missing; those the pages need first come first. */
+  readonly missing: readonly Run[];
+  readonly files: ReadonlyMap<string, string>;
+}
+
+/** A model with what there is to say about it; without one, the corpus could not be read at all. */
+export interface Checked<T> {
+  readonly model: T | null;
+  readonly findings: readonly Finding[];
+}
+
+/** Options of a build that cost more than the pages need. */
+export interface Reach {
+  /** Also tell what claims rest on that answer no question. */
+  readonly allRestsOn?: boolean;
+}
+
+/**
+ * Files in, model out: pure, synchronous, and it never computes a number. Runs whose outcome the memo does not
+ * have are listed in `missing`; the caller computes them, puts the outcomes into the memo, and builds again.
+ */
+export function build(
+  files: readonly SourceFile[],
+  plugins: readonly Plugin[],
+  memo: Memo,
+  lens: Lens = {},
+  reach: Reach = {},
+): Checked<Model> {
+  const reading = readCorpus(files, memo.read);
+  if (!("settings" in reading)) return { model: null, findings: reading.findings };
+  const graph = link(reading);
+  const derivations = derive(graph, plugins, memo.compute, lens);
+  const judgement = judge(graph, derivations, lens);
+  const claims = reach.allRestsOn ? graph.list("claims") : [];
+  const asked = [
+    ...new Set([
+      ...graph.list("questions").flatMap((one) => one.values.answers),
+      ...claims.map((one) => one.id),
+    ]),
+  ];
+  const resting = restsOn(graph, plugins, memo.compute, lens, judgement, asked);
+  const view = {
+    graph,
+    plugins,
+    memo: memo.compute,
+    lens,
+    derivations,
+    judgement,
+    footings: footings(graph, judgement),
+    restsOn: resting.restsOn,
+  };
+  const ruled = findingsOf(view);
+  const missing = new Map(
+    [...derivations.missing, ...resting.missing, ...ruled.missing].map((run) => [run.key, run]),
+  );
+  return {
+    model: {
+      graph,
+      lens,
+      derivations,
+      judgement,
+      footings: view.footings,
+      restsOn: resting.restsOn,
+      missing: [...missing.values()],
+      files: new Map(files.map((file) => [file.path, file.text])),
+    },
+    findings: settled([...reading.findings, ...graph.findings, ...ruled.findings], graph.settings).toSorted(
+      inPlace,
+    ),
+  };
+}

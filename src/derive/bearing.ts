@@ -1,0 +1,110 @@
+import type { Json } from "../base/json.ts";
+import type { QuantityKind } from "../base/quantity.ts";
+import { parseQuantity } from "../base/quantity/quantity-text.ts";
+import type { QuantityContext } from "../base/quantity/quantity-text.ts";
+import type { ComputedNumber, NumberDeclaration, Plugin } from "../plugin.ts";
+import { asMap } from "./settings.ts";
+
+/** What a number says about a claim. */
+export type Bearing = "supports" | "disputes" | "inconclusive";
+
+/** A comparison read: both limits in SI, open ones infinite. */
+export interface Comparison {
+  readonly number: string;
+  readonly text: string;
+  readonly low: number;
+  readonly high: number;
+  readonly lowIn: boolean;
+  readonly highIn: boolean;
+}
+
+/** Maps of comparisons of which one must hold wholly. */
+export type Condition = readonly (readonly Comparison[])[];
+
+/** Reads what a `bears-on` entry asks of the numbers; `why` says what is wrong with it. */
+export function conditionOf(
+  written: Json | undefined,
+  plugin: Plugin,
+  context: QuantityContext,
+): { readonly condition: Condition } | { readonly why: string } {
+  if (written === undefined) return { condition: [] };
+  const maps = Array.isArray(written) ? (written as readonly Json[]) : [written];
+  const condition: (readonly Comparison[])[] = [];
+  for (const map of maps) {
+    const comparisons: Comparison[] = [];
+    for (const [name, text] of Object.entries(asMap(map))) {
+      const declared = plugin.numbers.find((number) => number.name === name);
+      if (!declared) {
+        const names = plugin.numbers.map((number) => number.name).join(", ");
+        return { why: `Unknown number \`${name}\`, expected one of ${names}` };
+      }
+      const read = typeof text === "string" ? comparisonOf(declared, text, context) : null;
+      if (!read)
+        return {
+          why: `Unexpected comparison \`${String(text)}\`, expected one such as "< 0.01" or "within 2..3"`,
+        };
+      comparisons.push(read);
+    }
+    if (comparisons.length === 0)
+      return { why: "Unexpected empty condition, expected at least one comparison" };
+    condition.push(comparisons);
+  }
+  return { condition };
+}
+
+function comparisonOf(
+  declared: NumberDeclaration,
+  text: string,
+  context: QuantityContext,
+): Comparison | null {
+  const value = (written: string): number | null => {
+    const read = parseQuantity(written.trim(), context);
+    if (!("ok" in read)) return null;
+    const plain: readonly QuantityKind[] = ["number", "count"];
+    return declared.kind !== "input" && !plain.includes(read.ok.kind) ? null : read.ok.value;
+  };
+  const base = { number: declared.name, text, low: -Infinity, high: Infinity, lowIn: true, highIn: true };
+  const within = /^within\s+(.+?)\s*\.\.\s*(.+)$/.exec(text.trim());
+  if (within) {
+    const unit = /[^\d\s.±−+-].*$/.exec(within[2] ?? "")?.[0] ?? "";
+    const lowText = within[1] ?? "";
+    const low = value(/[^\d\s.−-]/.test(lowText) ? lowText : `${lowText} ${unit}`);
+    const high = value(within[2] ?? "");
+    return low === null || high === null || low > high ? null : { ...base, low, high };
+  }
+  const plain = /^(<=|>=|<|>|≤|≥)\s*(.+)$/.exec(text.trim());
+  const limit = plain ? value(plain[2] ?? "") : null;
+  if (!plain || limit === null) return null;
+  const strict = plain[1] === "<" || plain[1] === ">";
+  return plain[1] === "<" || plain[1] === "<=" || plain[1] === "≤"
+    ? { ...base, high: limit, highIn: !strict }
+    : { ...base, low: limit, lowIn: !strict };
+}
+
+/** Tells whether a condition holds for the whole interval of each number; none holds that asks nothing. */
+export function holds(condition: Condition, numbers: Readonly<Record<string, ComputedNumber>>): boolean {
+  return condition.some((comparisons) =>
+    comparisons.every((one) => comparisonHolds(one, numbers[one.number])),
+  );
+}
+
+/** A number with one end missing is open there; one with neither is compared as it stands. */
+function comparisonHolds(one: Comparison, number: ComputedNumber | undefined): boolean {
+  if (!number) return false;
+  const bare = number.low === null && number.high === null;
+  const low = bare ? number.value : (number.low ?? -Infinity);
+  const high = bare ? number.value : (number.high ?? Infinity);
+  const aboveLow = one.lowIn ? low >= one.low : low > one.low;
+  const belowHigh = one.highIn ? high <= one.high : high < one.high;
+  return aboveLow && belowHigh;
+}
+
+/** A condition that asks p to be above something without bounding what would have been missed supports nothing. */
+export function asksLargeP(condition: Condition, plugin: Plugin): boolean {
+  const probabilities = plugin.numbers.filter((one) => one.kind === "probability").map((one) => one.name);
+  return condition.some(
+    (comparisons) =>
+      comparisons.some((one) => probabilities.includes(one.number) && one.low > 0) &&
+      !comparisons.some((one) => one.number === "detectable" && one.high < Infinity),
+  );
+}

@@ -1,0 +1,249 @@
+import type { Id } from "../base/finding.ts";
+import type { Quantity, QuantityKind } from "../base/quantity.ts";
+import type { DerivationRecord, Graph } from "../link/graph.ts";
+import type { ComputedNumber, LeftOut, Plugin } from "../plugin.ts";
+import { asksLargeP, conditionOf, holds } from "./bearing.ts";
+import type { Bearing } from "./bearing.ts";
+import { countsUnder } from "./lens.ts";
+import type { Lens } from "./lens.ts";
+import { prepare } from "./prepare.ts";
+import type { Prepared } from "./prepare.ts";
+import type { ComputeMemo, Outcome, Run } from "./run.ts";
+
+/** A derivation's state: its numbers with their units, or why there are none. */
+export interface Derived {
+  readonly id: Id;
+  readonly status: "computed" | "refused" | "failed" | "withheld" | "pending";
+  /** Short word of a refusal: `too-few`, `unit-from-these-data`. */
+  readonly reason: string | null;
+  readonly why: string | null;
+  readonly used: readonly Id[];
+  readonly leftOut: readonly LeftOut[];
+  readonly merged: readonly (readonly Id[])[];
+  readonly numbers: Readonly<Record<string, ComputedNumber & { readonly unit: string }>>;
+  readonly bearings: readonly BearingOn[];
+  readonly warnings: readonly string[];
+  readonly run: Run | null;
+  readonly outcome: Outcome | null;
+}
+
+/** What a derivation says about one claim. */
+export interface BearingOn {
+  readonly claim: Id;
+  readonly bearing: Bearing;
+  readonly strength: "weak" | "ordinary" | "strong";
+  /** What is wrong with the entry, if anything; it then says nothing. */
+  readonly trouble: "unreadable" | "supports-by-large-p" | null;
+  readonly why: string | null;
+}
+
+export interface Derivations {
+  readonly byId: ReadonlyMap<Id, Derived>;
+  /** Runs whose outcome the memo does not have. */
+  readonly missing: readonly Run[];
+  /** Derivations that lean on themselves. */
+  readonly circles: readonly (readonly Id[])[];
+}
+
+const symbols: Readonly<Record<QuantityKind, string>> = {
+  length: "m",
+  mass: "kg",
+  angle: "rad",
+  time: "s",
+  area: "m²",
+  volume: "m³",
+  count: "1",
+  number: "1",
+};
+
+/** Recalls every derivation's outcome, in the order they lean on one another; lists the runs not yet done. */
+export function derive(graph: Graph, plugins: readonly Plugin[], memo: ComputeMemo, lens: Lens): Derivations {
+  const counts = countsUnder(graph, lens);
+  const lost = new Set(lens.without ?? []);
+  const sight = { graph, counts, choices: lens.instead ?? [] };
+  const byId = new Map<Id, Derived>();
+  const missing = new Map<string, Run>();
+  const open: Id[] = [];
+  const circles: (readonly Id[])[] = [];
+
+  const derived = (derivation: DerivationRecord): Derived => {
+    const known = byId.get(derivation.id);
+    if (known) return known;
+    const again = open.indexOf(derivation.id);
+    if (again >= 0) {
+      circles.push(open.slice(again));
+      return stateOf(
+        derivation.id,
+        "failed",
+        "Unexpected circle, expected a derivation that does not lean on itself",
+      );
+    }
+    open.push(derivation.id);
+    const prepared = prepare(derivation, plugins, sight, (reference) => numberOf(reference));
+    open.pop();
+    const result = finish(derivation, prepared);
+    byId.set(derivation.id, result);
+    return result;
+  };
+
+  const numberOf = (reference: string): Quantity | { readonly why: string } | "pending" => {
+    const dot = reference.lastIndexOf(".");
+    const id = reference.slice(0, dot);
+    const record = graph.records.get(id);
+    if (dot < 0 || record?.list !== "derivations")
+      return { why: `Unknown number \`${reference}\`, expected DERIVATION.NUMBER` };
+    const other = derived(record);
+    if (other.status === "pending") return "pending";
+    const number = other.numbers[reference.slice(dot + 1)];
+    if (!number)
+      return { why: `Missing number \`${reference}\`: ${other.why ?? "the plug-in does not give it"}` };
+    return asQuantity(reference, number);
+  };
+
+  const finish = (derivation: DerivationRecord, prepared: Prepared): Derived => {
+    const { next, used, leftOut, merged } = prepared;
+    const common = { used, leftOut, merged };
+    if (next === "pending") return { ...stateOf(derivation.id, "pending", null), ...common };
+    if ("failed" in next) return { ...stateOf(derivation.id, "failed", next.failed), ...common };
+    if ("refused" in next)
+      return { ...stateOf(derivation.id, "refused", next.why), ...common, reason: next.refused };
+    const { run } = next;
+    const gone = prepared.units.find((name) => unitIsLost(graph, name, lost));
+    if (gone !== undefined)
+      return { ...stateOf(derivation.id, "failed", `The unit ${gone} is lost with its source`), ...common };
+    const overlap = unitFromTheseData(graph, prepared.units, used);
+    if (overlap !== null) {
+      return {
+        ...stateOf(derivation.id, "refused", overlap),
+        ...common,
+        reason: "unit-from-these-data",
+        run,
+      };
+    }
+    const outcome = memo.get(run.key) ?? null;
+    if (outcome === null) {
+      missing.set(run.key, run);
+      return { ...stateOf(derivation.id, "pending", null), ...common, run };
+    }
+    if (outcome.status === "failed")
+      return { ...stateOf(derivation.id, "failed", outcome.why), ...common, run, outcome };
+    if (outcome.status === "refused") {
+      return {
+        ...stateOf(derivation.id, "refused", outcome.why),
+        ...common,
+        reason: outcome.reason,
+        run,
+        outcome,
+      };
+    }
+    const plugin = plugins.find((one) => one.id === run.plugin);
+    if (!plugin) throw new Error(`derive: an outcome of the plug-in ${run.plugin}, which is not there`);
+    return {
+      ...stateOf(derivation.id, "computed", null),
+      ...common,
+      leftOut: [...leftOut, ...outcome.leftOut],
+      numbers: withUnits(plugin, run, outcome.numbers),
+      bearings: bearingsOf(derivation, plugin, outcome.numbers, graph),
+      warnings: outcome.warnings,
+      run,
+      outcome,
+    };
+  };
+
+  for (const derivation of graph.list("derivations")) if (counts(derivation.id)) derived(derivation);
+  return { byId, missing: [...missing.values()], circles };
+}
+
+function stateOf(id: Id, status: Derived["status"], why: string | null): Derived {
+  return {
+    id,
+    status,
+    reason: null,
+    why,
+    used: [],
+    leftOut: [],
+    merged: [],
+    numbers: {},
+    bearings: [],
+    warnings: [],
+    run: null,
+    outcome: null,
+  };
+}
+
+function withUnits(
+  plugin: Plugin,
+  run: Run,
+  numbers: Readonly<Record<string, ComputedNumber>>,
+): Derived["numbers"] {
+  const first = plugin.inputs.flatMap((input) => run.inputs[input.name] ?? [])[0];
+  const own = first ? symbols[first.quantity.kind] : "1";
+  const kinds = new Map(plugin.numbers.map((one) => [one.name, one.kind]));
+  return Object.fromEntries(
+    Object.entries(numbers).map(([name, number]) => [
+      name,
+      { ...number, unit: kinds.get(name) === "input" ? own : "1" },
+    ]),
+  );
+}
+
+function bearingsOf(
+  derivation: DerivationRecord,
+  plugin: Plugin,
+  numbers: Readonly<Record<string, ComputedNumber>>,
+  graph: Graph,
+): readonly BearingOn[] {
+  return (derivation.values["bears-on"] ?? []).map((entry): BearingOn => {
+    const common = { claim: entry.claim, strength: entry.strength ?? ("ordinary" as const) };
+    const context = graph.settings.quantities;
+    const supports = conditionOf(entry.supports, plugin, context);
+    const disputes = conditionOf(entry.disputes, plugin, context);
+    const wrong = "why" in supports ? supports.why : "why" in disputes ? disputes.why : null;
+    if (wrong !== null || "why" in supports || "why" in disputes) {
+      return { ...common, bearing: "inconclusive", trouble: "unreadable", why: wrong };
+    }
+    const largeP = asksLargeP(supports.condition, plugin);
+    const forIt = !largeP && holds(supports.condition, numbers);
+    const againstIt = holds(disputes.condition, numbers);
+    const bearing = forIt === againstIt ? "inconclusive" : forIt ? "supports" : "disputes";
+    return { ...common, bearing, trouble: largeP ? "supports-by-large-p" : null, why: null };
+  });
+}
+
+function unitIsLost(graph: Graph, name: string, lost: ReadonlySet<Id>): boolean {
+  const unit = graph.settings.units.find((one) => one.name === name);
+  return unit !== undefined && unit.from.some((source) => lost.has(source));
+}
+
+/** Why a unit may not be tested on these data: it was found in them, or named by a source that measured them. */
+function unitFromTheseData(graph: Graph, units: readonly string[], used: readonly Id[]): string | null {
+  for (const unit of graph.settings.units.filter((one) => units.includes(one.name))) {
+    const found = new Set(unit.foundIn.flatMap((thing) => graph.withParts(thing)));
+    const overlapping = used.some((id) => {
+      const record = graph.records.get(id);
+      const thing = record?.list === "measurements" ? record.values.of : id;
+      return found.has(thing) || graph.provenance(id).sources.some((source) => unit.from.includes(source));
+    });
+    if (overlapping) return `The unit ${unit.name} was found in these data, expected one known beforehand`;
+  }
+  return null;
+}
+
+function asQuantity(reference: string, number: ComputedNumber & { readonly unit: string }): Quantity {
+  const kind = (Object.entries(symbols).find(([, symbol]) => symbol === number.unit)?.[0] ??
+    "number") as QuantityKind;
+  const { value, low, high } = number;
+  return {
+    text: reference,
+    kind: number.unit === "1" ? "number" : kind,
+    form: "value",
+    unit: number.unit,
+    unitSize: 1,
+    value,
+    low: low ?? value,
+    high: high ?? value,
+    u: low !== null && high !== null ? (high - low) / (2 * 1.959964) : 0,
+    digit: 0,
+    shared: [],
+  };
+}

@@ -1,0 +1,56 @@
+import type { Id } from "../base/finding.ts";
+import type { AnyLinked, Graph } from "../link/graph.ts";
+
+/** Another reading than the one a derivation takes by itself: a source's throughout, or one measurement's. */
+export interface Choice {
+  readonly derivation: Id;
+  /** A source whose readings are taken wherever it has one. */
+  readonly prefer?: Id;
+  /** A measurement taken instead of those of the same dimension. */
+  readonly use?: Id;
+}
+
+/** The one way to ask what if: a year, a loss, another choice. */
+export interface Lens {
+  /** Astronomical year: what was in print by its end. */
+  readonly asOf?: number;
+  /** Artefacts, sources and scholars, without what came from them. */
+  readonly without?: readonly Id[];
+  readonly instead?: readonly Choice[];
+}
+
+/** Lists whose records go when what they came from is lost. */
+const fromSources: readonly string[] = [
+  "observations",
+  "measurements",
+  "relations",
+  "positions",
+  "arguments",
+];
+
+/** Tells which records count under a lens: in print, and not lost. */
+export function countsUnder(graph: Graph, lens: Lens): (id: Id) => boolean {
+  const lost = new Set(lens.without ?? []);
+  const things = new Set<Id>();
+  for (const id of lost) {
+    if (graph.records.get(id)?.list === "artefacts") for (const part of graph.withParts(id)) things.add(part);
+  }
+  const { asOf } = lens;
+  if (asOf === undefined && lost.size === 0) return () => true;
+  return (id) => {
+    const record = graph.records.get(id);
+    if (!record) return false;
+    const said = graph.provenance(id);
+    if (asOf !== undefined && said.year !== null && said.year > asOf) return false;
+    if (lost.size === 0) return true;
+    if (things.size > 0 && ofThings(record).some((thing) => things.has(thing))) return false;
+    if (!fromSources.includes(record.list)) return true;
+    return ![...said.sources, ...said.via, ...said.scholars].some((origin) => lost.has(origin));
+  };
+}
+
+/** The artefacts that an observation or measurement is of. */
+export function ofThings(record: AnyLinked): readonly Id[] {
+  if (record.list === "observations") return record.values.of;
+  return record.list === "measurements" ? [record.values.of] : [];
+}

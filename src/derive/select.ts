@@ -1,0 +1,180 @@
+import type { Id } from "../base/finding.ts";
+import type { Json } from "../base/json.ts";
+import type { Graph, MeasurementRecord } from "../link/graph.ts";
+import { folded } from "../link/dimension.ts";
+import type { LeftOut, Measured } from "../plugin.ts";
+import { merged } from "./merge.ts";
+import type { Choice } from "./lens.ts";
+
+/** One value that enters a computation, and the measurements it was made of. */
+export interface Selected {
+  readonly measured: Measured;
+  readonly ids: readonly Id[];
+  /** Where the artefact stands under the one named in `of`: what pairs are matched by. */
+  readonly place: string;
+}
+
+export interface Selection {
+  readonly selected: readonly Selected[];
+  readonly leftOut: readonly LeftOut[];
+  /** Dimensions of which several readings entered as one mean. */
+  readonly merged: readonly (readonly Id[])[];
+}
+
+/** What of the corpus a selection sees, and the other choices it is to make. */
+export interface Sight {
+  readonly graph: Graph;
+  readonly counts: (id: Id) => boolean;
+  readonly choices: readonly Choice[];
+}
+
+/** Selects measurements as format.md 4 has it: a list of ids as it stands, or artefacts with a dimension. */
+export function select(input: Json, sight: Sight): Selection {
+  if (typeof input === "string" || isList(input)) return listed(texts(input), sight);
+  if (input === null || typeof input !== "object") return { selected: [], leftOut: [], merged: [] };
+  return described(input as { readonly [key: string]: Json }, sight);
+}
+
+/** The measurements of a list of ids, in that order, unmerged. */
+export function listed(ids: readonly Id[], sight: Sight): Selection {
+  const selected: Selected[] = [];
+  const leftOut: LeftOut[] = [];
+  for (const id of ids) {
+    const record = sight.graph.records.get(id);
+    if (record?.list !== "measurements") continue;
+    if (!sight.counts(id)) leftOut.push({ id, why: "not in print or lost" });
+    else selected.push({ measured: measuredOf(record, sight.graph), ids: [id], place: "" });
+  }
+  return { selected, leftOut, merged: [] };
+}
+
+function described(input: { readonly [key: string]: Json }, sight: Sight): Selection {
+  const { graph } = sight;
+  const wholes = texts(input["of"]);
+  const dimension = texts(input["dimension"]).map((name) => folded(graph.dimensionName(name)));
+  const states = texts(input["state"]);
+  const bases = texts(input["basis"]);
+  const by = texts(input["by"]);
+  const from = texts(input["from"]);
+  const without = new Set(texts(input["without"]));
+  const preferred = [...sight.choices.flatMap((choice) => choice.prefer ?? []), ...texts(input["prefer"])];
+  const chosen = new Set(sight.choices.flatMap((choice) => choice.use ?? []));
+
+  const order = new Map<Id, { readonly at: number; readonly place: string }>();
+  for (const whole of wholes) {
+    const things = input["parts"] === "false" ? [whole] : graph.withParts(whole);
+    for (const thing of things) {
+      const place = thing === whole ? "" : (thing.split("/").at(-1) ?? thing);
+      if (!order.has(thing)) order.set(thing, { at: order.size, place });
+    }
+  }
+  const leftOut: LeftOut[] = [];
+  const groups = new Map<string, MeasurementRecord[]>();
+  for (const record of graph.list("measurements")) {
+    const { values } = record;
+    if (!order.has(values.of)) continue;
+    const name = folded(graph.dimensionName(values.dimension));
+    if (dimension.length > 0 && !dimension.includes(name)) continue;
+    const why = reasonToLeaveOut(record);
+    if (why !== null) leftOut.push({ id: record.id, why });
+    else {
+      const key = `${values.of}\n${name}\n${values.between ?? ""}`;
+      groups.set(key, [...(groups.get(key) ?? []), record]);
+    }
+  }
+
+  function reasonToLeaveOut({ id, values }: MeasurementRecord): string | null {
+    const said = graph.provenance(id);
+    if (without.has(id)) return "left out by name";
+    if (!sight.counts(id)) return "not in print or lost";
+    if (values.repeats !== undefined) return "repeats another";
+    if (bases.length > 0 && !bases.includes(values.basis ?? "")) return "another basis";
+    if (by.length > 0 && !said.scholars.some((scholar) => by.includes(scholar))) return "by somebody else";
+    if (from.length > 0 && !said.sources.some((source) => from.includes(source)))
+      return "from another source";
+    const state = values.state ?? "complete";
+    if (states.length > 0 && !states.includes(state)) return "another state";
+    if (state === "reconstructed" && !states.includes("reconstructed")) return "reconstructed";
+    if (values.spread === true && input["spread"] !== "true") return "spread of several things";
+    return null;
+  }
+
+  const selected: Selected[] = [];
+  const mergedGroups: (readonly Id[])[] = [];
+  const inOrder = [...groups.values()].sort((a, b) => placeOf(a).at - placeOf(b).at);
+  function placeOf(group: readonly MeasurementRecord[]): { readonly at: number; readonly place: string } {
+    return order.get(group[0]?.values.of ?? "") ?? { at: 0, place: "" };
+  }
+  for (const group of inOrder) {
+    const entered = preferredOf(group, preferred, chosen, sight.graph);
+    for (const record of group) {
+      if (!entered.includes(record)) leftOut.push({ id: record.id, why: "another reading was taken" });
+    }
+    const ids = entered.map((record) => record.id);
+    if (ids.length > 1) mergedGroups.push(ids);
+    selected.push({
+      measured: merged(entered.map((record) => measuredOf(record, graph))),
+      ids,
+      place: placeOf(group).place,
+    });
+  }
+  return { selected, leftOut, merged: mergedGroups };
+}
+
+/** Of several readings of one dimension: the chosen one, else the first by preference, else the values before bounds. */
+function preferredOf(
+  group: readonly MeasurementRecord[],
+  preferred: readonly Id[],
+  chosen: ReadonlySet<Id>,
+  graph: Graph,
+): readonly MeasurementRecord[] {
+  const picked = group.filter((record) => chosen.has(record.id));
+  if (picked.length > 0) return picked;
+  for (const source of preferred) {
+    const its = group.filter((record) => graph.provenance(record.id).sources.includes(source));
+    if (its.length > 0) return its;
+  }
+  const values = group.filter((record) => !isBound(record));
+  return values.length > 0 ? values : group.slice(0, 1);
+}
+
+/** A lower or upper bound: stated so, or a preserved dimension. */
+function isBound({ values }: MeasurementRecord): boolean {
+  return values.state === "preserved" || values.value.form === "at-least" || values.value.form === "at-most";
+}
+
+/** A measurement as a plug-in sees it; what is preserved is a lower bound, and shared errors ride along. */
+export function measuredOf(record: MeasurementRecord, graph: Graph): Measured {
+  const { values } = record;
+  const state = values.state ?? "complete";
+  const common = values["shares-error"];
+  const digit = values["to-nearest"]?.value ?? values.value.digit;
+  const rounding = values["to-nearest"] ? digit / Math.sqrt(12) : 0;
+  const stated = values.value;
+  const shared = common
+    ? [...stated.shared, { with: common.with, relative: common.of.value }]
+    : stated.shared;
+  const bound = state === "preserved" && stated.form !== "at-most";
+  const quantity = bound
+    ? { ...stated, form: "at-least" as const, low: stated.value, high: null, u: null, digit, shared }
+    : { ...stated, u: stated.u === null ? null : Math.max(stated.u, rounding), digit, shared };
+  return {
+    id: record.id,
+    artefact: values.of,
+    dimension: graph.dimensionName(values.dimension),
+    quantity,
+    state,
+    source: graph.provenance(record.id).sources[0] ?? null,
+  };
+}
+
+/** A value or a list of values as texts. */
+export function texts(value: Json | undefined): readonly string[] {
+  if (value === undefined || value === null) return [];
+  if (isList(value)) return value.filter((one): one is string => typeof one === "string");
+  return typeof value === "string" ? [value] : [];
+}
+
+function isList(value: Json): value is readonly Json[] {
+  return Array.isArray(value);
+}

@@ -1,0 +1,137 @@
+import type { Level } from "../../../base/finding.ts";
+import type { Derived } from "../../../derive/derive.ts";
+import type { Graph } from "../../../link/graph.ts";
+import { authorLabel, labelOf } from "../../../link/label.ts";
+import type { Rule, View } from "../../rule.ts";
+import { inWords, tell } from "../../tell.ts";
+
+/** A rule that looks at each derivation by itself. */
+function perDerivation(
+  id: string,
+  level: Level,
+  title: string,
+  doc: string,
+  says: (derived: Derived, view: View) => readonly string[],
+  path: string = "id",
+): Rule {
+  return {
+    id,
+    level,
+    title,
+    doc,
+    find: (view) => ({
+      findings: [...view.derivations.byId.values()].flatMap((derived) =>
+        says(derived, view).map((message) =>
+          tell(view.graph, id, level, [derived.id], message, { path: [path] }),
+        ),
+      ),
+    }),
+  };
+}
+
+const named = (graph: Graph, derived: Derived): string => `“${labelOf(graph, derived.id)}”`;
+
+export const failedDerivation = perDerivation(
+  "failed-derivation",
+  "error",
+  "A derivation could not be computed.",
+  "The message says what is wrong with its plug-in, inputs or parameters. It then supports and disputes nothing.",
+  (derived, { graph }) => {
+    if (derived.status === "failed")
+      return [`${named(graph, derived)} could not be computed. ${derived.why ?? ""}`];
+    return derived.bearings
+      .filter((one) => one.trouble === "unreadable")
+      .map((one) => `What ${named(graph, derived)} bears on cannot be read. ${one.why ?? ""}`);
+  },
+);
+
+export const refusedDerivation = perDerivation(
+  "refused-derivation",
+  "warning",
+  "The method refused to compute on these data.",
+  "A method refuses where its number would mislead: too few values, bounds only, mixed kinds. Give it more or better measurements, or use another method; a refused derivation bears on nothing.",
+  (derived, { graph }) =>
+    derived.status === "refused" && derived.reason !== "unit-from-these-data"
+      ? [`${named(graph, derived)} was refused. ${derived.why ?? ""}`]
+      : [],
+);
+
+export const unitFromTheseData = perDerivation(
+  "unit-from-these-data",
+  "warning",
+  "A unit is tested on the data it was found in.",
+  "Such a test would always succeed. Test the unit on other things, or search these data for a unit instead and take the number of that search.",
+  (derived, { graph }) =>
+    derived.reason === "unit-from-these-data"
+      ? [`${named(graph, derived)} was refused. ${derived.why ?? ""}`]
+      : [],
+);
+
+export const inconclusiveDerivation = perDerivation(
+  "inconclusive-derivation",
+  "note",
+  "A number says nothing about a claim that it bears on.",
+  "It meets neither what would support the claim nor what would dispute it, or both. That is a result: print it as one. More measurements may decide it.",
+  (derived, { graph }) =>
+    derived.status === "computed"
+      ? derived.bearings
+          .filter((one) => one.bearing === "inconclusive" && one.trouble === null)
+          .map(
+            (one) => `${named(graph, derived)} neither supports nor disputes “${labelOf(graph, one.claim)}”.`,
+          )
+      : [],
+  "bears-on",
+);
+
+export const supportsByLargeP = perDerivation(
+  "supports-by-large-p",
+  "warning",
+  "A large p is asked to support a claim.",
+  "A large p may only mean that the data could not show a difference. Add an upper bound on `detectable` to the same condition, so that a difference that matters would hardly have been missed.",
+  (derived, { graph }) =>
+    derived.bearings
+      .filter((one) => one.trouble === "supports-by-large-p")
+      .map(
+        (one) =>
+          `${named(graph, derived)} is to support “${labelOf(graph, one.claim)}” by a large p, expected a bound on what would have been missed.`,
+      ),
+  "bears-on",
+);
+
+export const repeatsMerged = perDerivation(
+  "repeats-merged",
+  "note",
+  "Several readings of one dimension entered a computation as one mean.",
+  "One dimension of one thing enters once. The mean is weighted by the uncertainties and keeps at least half the difference as its own. Name the better source in `prefer` to take its reading instead.",
+  (derived, { graph }) => {
+    if (derived.merged.length === 0) return [];
+    const names = derived.merged.map((ids) => {
+      const record = graph.records.get(ids[0] ?? "");
+      const what =
+        record?.list === "measurements"
+          ? `${record.values.dimension} of ${labelOf(graph, record.values.of)}`
+          : "";
+      return `${what} (${inWords(ids.map((id) => authorLabel(graph, id)))})`;
+    });
+    const few = names.length > 3 ? [...names.slice(0, 3), `${names.length - 3} more`] : names;
+    return [`${named(graph, derived)} takes the mean of several readings: ${inWords(few)}.`];
+  },
+);
+
+export const beatenInput = perDerivation(
+  "beaten-input",
+  "warning",
+  "A derivation used a measurement that does not hold.",
+  "An argument against the measurement works, so the number does not hold either. Leave the measurement out with `without` to go on without it, or answer the argument.",
+  (derived, { graph, judgement }) => {
+    const beaten = derived.used.filter((id) => {
+      const standing = judgement.standings.get(id);
+      return derived.status === "computed" && standing !== undefined && standing !== "stands";
+    });
+    if (beaten.length === 0) return [];
+    return [
+      `${named(graph, derived)} used ${inWords(beaten.map((id) => labelOf(graph, id)))}, which does not hold, expected evidence that does.`,
+    ];
+  },
+  "inputs",
+);

@@ -1,0 +1,47 @@
+import type { Rule } from "../rule.ts";
+
+/** What `explain` prints of the errors that are told while reading and linking. */
+export const errors: readonly Pick<Rule, "id" | "level" | "title" | "doc">[] = [
+  {
+    id: "unknown-reference",
+    level: "error",
+    title: "A record refers to an id that does not exist, or that is of another kind.",
+    doc: "Check the spelling: the nearest names are given. A record that cannot do without the reference is not loaded; what refers to it is not reported again.",
+  },
+  {
+    id: "duplicate-id",
+    level: "error",
+    title: "Two records, or a record and a bibliography entry, have one name.",
+    doc: "Records and bibliography keys share one space of names. The first is kept; give the other a name of its own.",
+  },
+  {
+    id: "duplicate-key",
+    level: "error",
+    title: "A field stands twice in one record.",
+    doc: "The first is kept. Put several values into one list, or take one of them out.",
+  },
+  {
+    id: "unreadable-file",
+    level: "error",
+    title: "A file, or what the settings name as one, cannot be read.",
+    doc: "The message says where reading stopped. Nothing of the file is loaded; everything else is evaluated.",
+  },
+  {
+    id: "unknown-field",
+    level: "error",
+    title: "A record has a field, or a file a list or column, that the format does not know.",
+    doc: "Check the spelling: the nearest names are given. Fields of your own begin with x-.",
+  },
+  {
+    id: "bad-value",
+    level: "error",
+    title: "A value is not what its field takes.",
+    doc: "The message says what is there and what was expected: another type, a quantity that cannot be read, an unknown unit, an argument without premises, a circle of parts. A bad optional field costs that field, a bad required one the record.",
+  },
+  {
+    id: "split-value",
+    level: "error",
+    title: "YAML took a value apart.",
+    doc: "A comma inside braces or brackets, and a # after a space, end a value. Put the text in quotes.",
+  },
+];

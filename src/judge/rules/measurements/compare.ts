@@ -1,0 +1,71 @@
+import type { Id } from "../../../base/finding.ts";
+import { parseEdtf } from "../../../base/date/edtf.ts";
+import type { Graph, MeasurementRecord } from "../../../link/graph.ts";
+import type { View } from "../../rule.ts";
+
+/** Events after which a thing is not the same to measure. */
+const altering: readonly string[] = ["loss", "restoration", "conservation", "sampling"];
+
+/** Measurements of one dimension of one artefact between the same landmarks that can be compared at all. */
+export function comparable(view: View): readonly (readonly MeasurementRecord[])[] {
+  const { graph, judgement } = view;
+  const groups = new Map<string, MeasurementRecord[]>();
+  for (const record of graph.list("measurements")) {
+    const { values } = record;
+    if (!judgement.counts(record.id) || values.state === "reconstructed" || values.spread === true) continue;
+    if (values.repeats !== undefined) continue;
+    const key = `${values.of}\n${graph.dimensionName(values.dimension)}\n${values.between ?? ""}`;
+    groups.set(key, [...(groups.get(key) ?? []), record]);
+  }
+  return [...groups.values()].filter((group) => group.length > 1);
+}
+
+/** Whether two readings differ by more than both and honest repetition allow (format.md 6); a bound only when wholly on the wrong side. */
+export function conflict(a: MeasurementRecord, b: MeasurementRecord, graph: Graph): boolean {
+  if (alteredBetween(a, b, graph)) return false;
+  const [low, high] = [boundOf(a), boundOf(b)];
+  const r = graph.settings.reproducibility;
+  const [va, vb] = [a.values.value.value, b.values.value.value];
+  const width = 2 * Math.hypot(a.values.value.u ?? 0, b.values.value.u ?? 0, r * va, r * vb);
+  if (low === "value" && high === "value") return Math.abs(va - vb) > width;
+  if (low !== "value" && high !== "value") {
+    if (low === high) return false;
+    return low === "at-least" ? va - vb > width : vb - va > width;
+  }
+  const [bound, value, kind] = low === "value" ? [vb, va, high] : [va, vb, low];
+  return kind === "at-least" ? bound - value > width : value - bound > width;
+}
+
+function boundOf({ values }: MeasurementRecord): "value" | "at-least" | "at-most" {
+  if (values.value.form === "at-most") return "at-most";
+  return values.state === "preserved" || values.value.form === "at-least" ? "at-least" : "value";
+}
+
+/** Whether the thing, or what it is part of, was altered between the years of two readings. */
+function alteredBetween(a: MeasurementRecord, b: MeasurementRecord, graph: Graph): boolean {
+  const years = [yearOf(a, graph), yearOf(b, graph)];
+  const [from, to] = [Math.min(...years), Math.max(...years)];
+  return (
+    Number.isFinite(from + to) &&
+    alterations(a.values.of, graph, altering).some((year) => year >= from && year <= to)
+  );
+}
+
+function yearOf({ id, values }: MeasurementRecord, graph: Graph): number {
+  return values.year ?? graph.provenance(id).year ?? Number.NaN;
+}
+
+/** The years in which a thing, or what it is part of, met events of the given kinds (the earliest each can be). */
+export function alterations(thing: Id, graph: Graph, kinds: readonly string[]): readonly number[] {
+  const years: number[] = [];
+  for (let at: Id | undefined = thing; at !== undefined; at = graph.wholeOf.get(at)) {
+    const record = graph.records.get(at);
+    if (record?.list !== "artefacts") continue;
+    for (const event of record.values.history ?? []) {
+      const when = parseEdtf(event.when);
+      const year = "ok" in when ? (when.ok.low ?? when.ok.high) : null;
+      if (year !== null && kinds.includes(event.kind)) years.push(year);
+    }
+  }
+  return years;
+}

@@ -1,0 +1,65 @@
+import { parseQuantity } from "../../../base/quantity/quantity-text.ts";
+import { labelOf } from "../../../link/label.ts";
+import type { Graph } from "../../../link/graph.ts";
+import type { MeasurementRecord } from "../../../link/graph.ts";
+import type { Rule } from "../../rule.ts";
+import { tell } from "../../tell.ts";
+
+const common = ["mm", "cm", "m", "in", "ft", "g", "kg"];
+const near = (a: number, b: number): boolean => Math.abs(a - b) <= 0.01 * Math.abs(b);
+
+export const unitSlip: Rule = {
+  id: "unit-slip",
+  level: "warning",
+  title: "A recorded value agrees with its quotation only in another unit.",
+  doc: "No figure of the quoted passage agrees with the value within 1 %, but one does when its unit is changed into another. Look at the passage again: inches and centimetres change places most often.",
+  find: ({ graph, judgement }) => {
+    const findings = graph.list("measurements").flatMap((record) => {
+      if (!judgement.counts(record.id)) return [];
+      const quote = quoteOf(record, graph);
+      const slip = quote === null ? null : slipIn(record, quote, graph);
+      if (slip === null) return [];
+      const { dimension, of, value } = record.values;
+      const message = `The ${dimension} of ${labelOf(graph, of)} is recorded as ${value.text}, where the quotation has ${slip.figure}, expected perhaps ${slip.meant}.`;
+      return [tell(graph, "unit-slip", "warning", [record.id], message, { path: ["value"] })];
+    });
+    return { findings };
+  },
+};
+
+function quoteOf(record: MeasurementRecord, graph: Graph): string | null {
+  for (const citation of record.values.from ?? []) {
+    const passage = graph.records.get(citation.key);
+    if (passage?.list === "passages" && passage.values.quote !== undefined) return passage.values.quote;
+  }
+  return null;
+}
+
+/** A figure of the quotation that agrees with the value after its unit is changed, where none agrees as it stands. */
+function slipIn(
+  record: MeasurementRecord,
+  quote: string,
+  graph: Graph,
+): { figure: string; meant: string } | null {
+  const { value } = record.values;
+  const { units } = graph.settings.quantities;
+  const own = graph.settings.units.map((unit) => unit.name);
+  const others = [...new Set([...common, ...own])]
+    .flatMap((name) => units.find(name) ?? [])
+    .filter((unit) => unit.kind === value.kind);
+  let slip: { figure: string; meant: string } | null = null;
+  for (const match of quote.matchAll(/(\d+(?:[.,]\d+)?)\s*([\p{L}′″°]+)?/gu)) {
+    const number = (match[1] ?? "").replace(",", ".");
+    const written =
+      match[2] === undefined ? null : parseQuantity(`${number} ${match[2]}`, graph.settings.quantities);
+    const inOwn = written && "ok" in written ? written.ok : null;
+    if (inOwn && inOwn.kind !== value.kind && inOwn.kind !== "count" && inOwn.kind !== "number") continue;
+    const printed = inOwn?.kind === value.kind;
+    const size = printed ? inOwn.unitSize : value.unitSize;
+    const figure = Number(number) * size;
+    if (near(figure, value.value)) return null;
+    const other = others.find((unit) => unit.size !== size && near(Number(number) * unit.size, value.value));
+    if (other) slip ??= { figure: match[0].trim(), meant: `${number} ${printed ? inOwn.unit : value.unit}` };
+  }
+  return slip;
+}
