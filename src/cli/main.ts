@@ -1,0 +1,197 @@
+import { existsSync } from "node:fs";
+import { Command, CommanderError, InvalidArgumentError } from "commander";
+import { version } from "../../package.json" with { type: "json" };
+import type { Finding } from "../base/finding.ts";
+import { nearest } from "../base/nearest.ts";
+import { ruleDocs } from "../judge/rules/index.ts";
+import { reportOf } from "../show/report/report.ts";
+import { sarifOf } from "../show/report/sarif.ts";
+import { countsText, findingsText, questionsText } from "./print/check.ts";
+import { Stop } from "./fault.ts";
+import { startCorpus } from "./new.ts";
+import { numbersText } from "./print/numbers.ts";
+import { openCorpus } from "./open.ts";
+import { evaluated } from "./session.ts";
+import type { Asked } from "./session.ts";
+import { whyText } from "./print/why.ts";
+
+interface CheckOptions extends Asked {
+  readonly json?: boolean;
+  readonly format?: string;
+  readonly explain?: string;
+  readonly failOn?: string;
+}
+
+const say = (lines: readonly string[]): void => void process.stdout.write(`${lines.join("\n")}\n`);
+
+const oneOf =
+  (...words: readonly string[]) =>
+  (given: string): string => {
+    if (words.includes(given)) return given;
+    throw new InvalidArgumentError(`Expected ${words.join(" or ")}.`);
+  };
+
+const program = new Command("variorum")
+  .description("Weighs a contested question: who holds what, on what evidence, and what follows from it.")
+  .version(version)
+  .helpOption("-h, --help", "show this help")
+  .helpCommand("help [command]", "show the help of a command")
+  .exitOverride()
+  .showSuggestionAfterError(true)
+  .configureOutput({ writeOut: (text) => process.stdout.write(text), writeErr: () => undefined })
+  .addHelpText(
+    "after",
+    `
+A corpus is a folder with a corpus.yaml; without one named, the folder you stand in.
+
+Examples:
+  variorum demo-corpus                     open a corpus in the browser
+  variorum check demo-corpus               what is contradicted, what is unsupported, and why
+  variorum check demo-corpus --as-of 1951  as the dispute stood then
+  variorum check demo-corpus --json        the same for a script
+
+Exit codes: 0 no error among the findings, 1 at least one, 2 nothing could be done, 3 a fault of the program.`,
+  );
+
+program
+  .command("open", { isDefault: true })
+  .description("serve the corpus to a browser on this machine, and open it")
+  .argument("[corpus]", "the folder of the corpus", ".")
+  .option("--port <number>", "a port of your own choice")
+  .option("--no-browser", "only print the address")
+  .action((folder: string, options: { readonly port?: string; readonly browser: boolean }) =>
+    openCorpus(folder, options),
+  );
+
+withCorpus("check", "read, compute and evaluate; print the findings and how the answers stand")
+  .option("--explain <id>", "why a claim, an argument or a piece of evidence has its standing")
+  .option("--format <format>", "text, json or sarif", oneOf("text", "json", "sarif"))
+  .option(
+    "--fail-on <level>",
+    "exit with 1 from this level on: error or warning",
+    oneOf("error", "warning"),
+    "error",
+  )
+  .action(check);
+
+withCorpus("compute", "run the derivations; print their numbers").action(
+  async (folder: string, options: CheckOptions) => {
+    const { checked, texts } = await evaluated(folder, options);
+    if (options.json) printJson(reportOf(checked.model, checked.findings, texts));
+    else if (checked.model) say(numbersText(checked.model));
+    else say(findingsText(checked.findings, texts));
+    process.exitCode = codeFor(checked.findings, "error");
+  },
+);
+
+program
+  .command("explain")
+  .description("what a finding means and what to do")
+  .argument("<rule>", "the rule, as findings name it")
+  .action((name: string) => {
+    const rule = ruleDocs.find((one) => one.id === name);
+    if (!rule) {
+      const near = nearest(
+        name,
+        ruleDocs.map((one) => one.id),
+      );
+      const expected =
+        near.length > 0 ? near.join(" or ") : `one of ${ruleDocs.map((one) => one.id).join(", ")}`;
+      throw new Stop(`Unknown rule \`${name}\`, expected ${expected}`);
+    }
+    say([`${rule.id} (${rule.level})`, "", rule.title, "", rule.doc]);
+  });
+
+program
+  .command("new")
+  .description("start a corpus in a new folder")
+  .argument("<folder>", "where")
+  .action((folder: string) => {
+    const files = startCorpus(folder);
+    say([`${folder}: ${files.join(", ")}`, `Next: variorum check ${folder}`]);
+  });
+
+function withCorpus(name: string, description: string): Command {
+  return program
+    .command(name)
+    .description(description)
+    .argument("[corpus]", "the folder of the corpus", ".")
+    .option("--json", "print one JSON document")
+    .option("--as-of <year>", "what was in print by the end of that year: 1951, or 480 BC")
+    .option("--rests-on", "also tell what claims rest on that answer no question")
+    .option("--no-memo", "compute every number anew");
+}
+
+async function check(folder: string, options: CheckOptions): Promise<void> {
+  const { checked, texts } = await evaluated(folder, options);
+  const { model, findings } = checked;
+  const format = options.json ? "json" : (options.format ?? "text");
+  if (format !== "text") {
+    const report = reportOf(model, findings, texts);
+    printJson(format === "json" ? report : sarifOf(report, version, ruleDocs));
+  } else if (options.explain !== undefined && model) {
+    const lines = whyText(model, options.explain);
+    if (lines.length === 0) throw new Stop(unknownId(options.explain, [...model.judgement.standings.keys()]));
+    say(lines);
+  } else if (model)
+    say([...findingsText(findings, texts), ...questionsText(model), countsText(model, findings)]);
+  else say(findingsText(findings, texts));
+  process.exitCode = codeFor(findings, options.failOn ?? "error");
+}
+
+function unknownId(id: string, known: readonly string[]): string {
+  const near = nearest(id, known);
+  const hint =
+    near.length > 0
+      ? near.map((one) => `\`${one}\``).join(" or ")
+      : "the id of a claim, an argument or evidence";
+  return `Unknown id \`${id}\`, expected ${hint}`;
+}
+
+function printJson(value: object): void {
+  process.stdout.write(`${JSON.stringify(value, null, 2)}\n`);
+}
+
+function codeFor(findings: readonly Finding[], level: string): 0 | 1 {
+  const bad = (one: Finding): boolean =>
+    one.level === "error" || (level === "warning" && one.level === "warning" && one.accepted === null);
+  return findings.some(bad) ? 1 : 0;
+}
+
+/** A first word that is neither a command nor an option is a folder to open. */
+function argumentsOf(given: readonly string[]): readonly string[] {
+  const [first] = given;
+  const names = program.commands.map((command) => command.name());
+  if (first === undefined || first.startsWith("-") || names.includes(first) || first === "help") return given;
+  if (!existsSync(first)) {
+    const near = nearest(first, names);
+    if (near.length > 0) throw new Stop(`Unknown command \`${first}\`, expected ${near.join(" or ")}`);
+  }
+  return ["open", ...given];
+}
+
+try {
+  await program.parseAsync(argumentsOf(process.argv.slice(2)), { from: "user" });
+} catch (error) {
+  process.exitCode = toldAs(error);
+}
+
+function toldAs(error: unknown): number {
+  if (error instanceof CommanderError) {
+    if (error.exitCode === 0) return 0;
+    process.stderr.write(
+      `${error.message
+        .replace(/^error: /, "")
+        .split("\n")
+        .join(" ")}\n`,
+    );
+    return 2;
+  }
+  const message = error instanceof Error ? error.message : String(error);
+  if (error instanceof Stop) {
+    process.stderr.write(`${message}\n`);
+    return error.code;
+  }
+  process.stderr.write(`A fault of the program, not of the corpus: ${message.split("\n")[0] ?? ""}\n`);
+  return 3;
+}

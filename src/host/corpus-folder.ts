@@ -1,0 +1,91 @@
+import { lstatSync, readFileSync, readdirSync } from "node:fs";
+import { join } from "node:path";
+import { byText } from "../base/order.ts";
+import { largestTable, largestYaml } from "../read/source-file.ts";
+import type { SourceFile } from "../read/source-file.ts";
+
+/** Endings of the files that can say something about a corpus, with the most bytes that are read of one. */
+const readable: readonly (readonly [RegExp, number])[] = [
+  [/\.ya?ml$/, largestYaml],
+  [/\.(bib|ris|json|csv)$/, largestTable],
+];
+
+/** Why a folder is no corpus; the message names the folder as the user did. */
+export class NoCorpus extends Error {}
+
+/** The files of a corpus, ordered by path. Links are not followed, and a folder with a `corpus.yaml` of its own is another corpus. */
+export function readCorpusFolder(folder: string): readonly SourceFile[] {
+  const about = lookAt(folder);
+  if (!about) throw new NoCorpus(`Unknown folder \`${folder}\`, expected the folder of a corpus`);
+  if (!about.isDirectory())
+    throw new NoCorpus(`Unexpected file \`${folder}\`, expected the folder of a corpus`);
+  if (!lookAt(join(folder, "corpus.yaml"))?.isFile()) {
+    throw new NoCorpus(
+      `Missing \`corpus.yaml\` in \`${folder}\`, expected one: \`variorum new FOLDER\` starts a corpus`,
+    );
+  }
+  const files: SourceFile[] = [];
+  walk(folder, "", files);
+  return files.sort((a, b) => byText(a.path, b.path));
+}
+
+function lookAt(path: string): ReturnType<typeof lstatSync> | null {
+  return lstatSync(path, { throwIfNoEntry: false }) ?? null;
+}
+
+function walk(folder: string, below: string, files: SourceFile[]): void {
+  let entries;
+  try {
+    entries = readdirSync(join(folder, below), { withFileTypes: true });
+  } catch {
+    files.push({
+      path: below,
+      text: "",
+      problem: "The folder cannot be opened, expected one that may be read",
+    });
+    return;
+  }
+  if (below !== "" && entries.some((entry) => entry.name === "corpus.yaml")) return;
+  for (const entry of entries) {
+    if (entry.name.startsWith(".") || entry.name === "node_modules") continue;
+    const path = below === "" ? entry.name : `${below}/${entry.name}`;
+    if (entry.isDirectory()) walk(folder, path, files);
+    else if (entry.isFile()) {
+      const limit = readable.find(([ending]) => ending.test(entry.name))?.[1];
+      if (limit !== undefined) files.push(fileAt(folder, path, limit));
+    }
+  }
+}
+
+/** One file's text, or what keeps it from being read; its size is looked at first. */
+function fileAt(folder: string, path: string, limit: number): SourceFile {
+  const absolute = join(folder, path);
+  const size = lookAt(absolute)?.size ?? 0;
+  if (size > limit) {
+    const mib = limit / 1024 / 1024;
+    const problem = `Unexpected size of more than ${mib} MiB, expected the records divided among several files`;
+    return { path, text: "", problem };
+  }
+  let bytes: Buffer;
+  try {
+    bytes = readFileSync(absolute);
+  } catch {
+    return { path, text: "", problem: "The file cannot be opened, expected one that may be read" };
+  }
+  return textOf(path, bytes);
+}
+
+/** Bytes as text; anything but UTF-8 is a problem with the file. A byte-order mark stays in the text. */
+export function textOf(path: string, bytes: Uint8Array): SourceFile {
+  const wide = (bytes[0] === 0xff && bytes[1] === 0xfe) || (bytes[0] === 0xfe && bytes[1] === 0xff);
+  if (wide) return { path, text: "", problem: "Unexpected UTF-16, expected a file saved as UTF-8" };
+  try {
+    return { path, text: new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(bytes) };
+  } catch {
+    return {
+      path,
+      text: "",
+      problem: "Unexpected bytes that are no UTF-8, expected a text file saved as UTF-8",
+    };
+  }
+}

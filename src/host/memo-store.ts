@@ -1,0 +1,55 @@
+import { mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import { homedir } from "node:os";
+import { join, resolve } from "node:path";
+import { hashOf } from "../base/hash.ts";
+import type { Outcome } from "../derive/run.ts";
+
+/** The outcomes of earlier runs, kept in the user's cache folder; it may be deleted at any time. */
+export interface MemoStore {
+  readonly load: () => Map<string, Outcome>;
+  /** Keeps what the given runs gave; a cache that cannot be written is no fault of the user's and is passed over. */
+  readonly save: (outcomes: ReadonlyMap<string, Outcome>) => void;
+}
+
+/** The store of one corpus, named by its folder. */
+export function memoStoreFor(corpus: string, cache: string = cacheFolder()): MemoStore {
+  const file = join(cache, `${hashOf(resolve(corpus)).slice(0, 32)}.json`);
+  return {
+    load: () => {
+      try {
+        const kept: unknown = JSON.parse(readFileSync(file, "utf8"));
+        return outcomesIn(kept);
+      } catch {
+        return new Map();
+      }
+    },
+    save: (outcomes) => {
+      const beside = `${file}.${process.pid}.part`;
+      try {
+        mkdirSync(cache, { recursive: true });
+        writeFileSync(beside, JSON.stringify({ version: 1, compute: Object.fromEntries(outcomes) }));
+        renameSync(beside, file);
+      } catch {
+        rmSync(beside, { force: true });
+      }
+    },
+  };
+}
+
+/** What a cache file holds, as far as it is what this version writes. */
+function outcomesIn(kept: unknown): Map<string, Outcome> {
+  const table = kept as { readonly version?: unknown; readonly compute?: unknown } | null;
+  if (table?.version !== 1 || typeof table.compute !== "object" || table.compute === null) return new Map();
+  const states = ["computed", "refused", "failed"];
+  return new Map(
+    Object.entries(table.compute as Readonly<Record<string, Outcome>>).filter(
+      ([key, outcome]) => /^[0-9a-f]{64}$/.test(key) && states.includes(outcome?.status),
+    ),
+  );
+}
+
+function cacheFolder(): string {
+  const { XDG_CACHE_HOME, LOCALAPPDATA } = process.env;
+  const base = XDG_CACHE_HOME || LOCALAPPDATA || join(homedir(), ".cache");
+  return join(base, "variorum");
+}

@@ -1,0 +1,60 @@
+import type { Finding, Id } from "../../base/finding.ts";
+import type { Standing } from "../../judge/judge.ts";
+import { labelOf } from "../../link/label.ts";
+import { kindOf, listNames } from "../../read/grammar/kinds.ts";
+import type { Reported } from "../report/report.ts";
+
+export interface IndexEntry {
+  readonly id: Id;
+  readonly text: string;
+  readonly standing: Standing | null;
+}
+
+/** What the app's frame shows: the title, the questions, how many findings, and everything by kind. */
+export interface Contents {
+  readonly title: string;
+  readonly language: string;
+  readonly asOf: number | null;
+  readonly questions: readonly {
+    readonly id: Id;
+    readonly text: string;
+    readonly answers: readonly Standing[];
+  }[];
+  readonly findings: number;
+  readonly pending: number;
+  readonly kinds: readonly { readonly name: string; readonly entries: readonly IndexEntry[] }[];
+}
+
+/** The contents of a corpus under the model's lens. */
+export function contentsOf(model: Reported, findings: readonly Finding[], pending: number): Contents {
+  const { graph, judgement, lens } = model;
+  const entry = (id: Id): IndexEntry => ({
+    id,
+    text: labelOf(graph, id),
+    standing: judgement.standings.get(id) ?? null,
+  });
+  const kinds = listNames.flatMap((list) => {
+    const records = graph.list(list).filter((one) => judgement.counts(one.id));
+    const shown = list === "claims" ? records.filter((one) => judgement.listed(one.id)) : records;
+    return shown.length > 0 ? [{ name: plural(list), entries: shown.map((one) => entry(one.id)) }] : [];
+  });
+  return {
+    title: graph.settings.title,
+    language: graph.settings.language,
+    asOf: lens.asOf ?? null,
+    questions: graph.list("questions").map(({ id, values }) => ({
+      id,
+      text: values.text,
+      answers: values.answers
+        .filter((claim) => judgement.listed(claim))
+        .map((claim) => judgement.standings.get(claim) ?? "unsupported"),
+    })),
+    findings: findings.filter((one) => one.accepted === null).length,
+    pending,
+    kinds: [...kinds, { name: "sources", entries: [...graph.sources.keys()].map(entry) }],
+  };
+}
+
+function plural(list: (typeof listNames)[number]): string {
+  return kindOf(list).singular === "search" ? "searches" : list;
+}

@@ -1,0 +1,48 @@
+import type { Id } from "../../base/finding.ts";
+import type { Standing } from "../../judge/judge.ts";
+import { labelOf } from "../../link/label.ts";
+import { outlineOf } from "../outline.ts";
+import type { Branch } from "../outline.ts";
+import type { Reported } from "../report/report.ts";
+
+/** A branch of the outline in words. */
+export interface OutlineLine {
+  readonly id: Id;
+  readonly text: string;
+  readonly role: Branch["role"] | "question";
+  readonly standing: Standing | null;
+  readonly again: boolean;
+  /** The record that its name leads to; an argument that a number makes leads to the number. */
+  readonly to: Id;
+  readonly under: readonly OutlineLine[];
+}
+
+/** The whole graph as an outline: questions, answers, arguments, evidence, things; then claims that answer nothing. */
+export function outlinePage(model: Reported): readonly OutlineLine[] {
+  const { graph, judgement } = model;
+  const listed = (claim: Id): boolean => judgement.counts(claim) && judgement.listed(claim);
+  const line = (branch: Branch): OutlineLine => ({
+    id: branch.id,
+    text: labelOf(graph, branch.id),
+    role: branch.role,
+    standing: branch.standing,
+    again: branch.again,
+    to: graph.records.has(branch.id)
+      ? branch.id
+      : branch.id.slice(0, Math.max(0, branch.id.lastIndexOf(">"))),
+    under: branch.under.map(line),
+  });
+  const answering = new Set<Id>();
+  const questions = graph.list("questions").map(({ id, values }): OutlineLine => {
+    const answers = values.answers.filter(listed);
+    for (const claim of answers) answering.add(claim);
+    const under = answers.map((claim) => line(outlineOf(graph, judgement, claim)));
+    return { id, text: values.text, role: "question", standing: null, again: false, to: id, under };
+  });
+  const used = new Set(judgement.compiled.arguments.flatMap((one) => [...one.because, ...one.against]));
+  const others = graph
+    .list("claims")
+    .filter(({ id }) => listed(id) && !answering.has(id) && !used.has(id))
+    .map(({ id }) => line(outlineOf(graph, judgement, id)));
+  return [...questions, ...others];
+}

@@ -1,0 +1,97 @@
+import type { Id } from "../../base/finding.ts";
+import { stances } from "../../judge/argument.ts";
+import type { Judgement, Standing } from "../../judge/judge.ts";
+import { reasonOf } from "../../judge/explain/reason.ts";
+import { sentenceOf } from "../../judge/explain/sentence.ts";
+import { labelOf } from "../../link/label.ts";
+import type { Graph } from "../../link/graph.ts";
+import type { Reported } from "../report/report.ts";
+
+/** Who holds an answer, and from when until when, as the sources show it. */
+export interface Holder {
+  readonly scholar: Id;
+  readonly name: string;
+  /** Astronomical years; null where not known, or where the position is still held. */
+  readonly since: number | null;
+  readonly until: number | null;
+}
+
+export interface Answer {
+  readonly claim: Id;
+  readonly text: string;
+  readonly standing: Standing;
+  readonly why: string;
+  readonly holders: readonly Holder[];
+}
+
+/** A question with its answers as they stand, and the years in which the dispute moved. */
+export interface QuestionPage {
+  readonly id: Id;
+  readonly text: string;
+  readonly exclusive: boolean;
+  readonly answers: readonly Answer[];
+  /** Answers that nothing in print names yet. */
+  readonly later: number;
+  /** Years in which something about this question, or anything it rests on, came into print. */
+  readonly years: readonly number[];
+}
+
+/** The page of one question under the model's lens. */
+export function questionPage(model: Reported, id: Id): QuestionPage | null {
+  const { graph, judgement, derivations } = model;
+  const question = graph.records.get(id);
+  if (question?.list !== "questions") return null;
+  const { answers, text, exclusive = true } = question.values;
+  const listed = answers.filter((claim) => judgement.counts(claim) && judgement.listed(claim));
+  return {
+    id,
+    text,
+    exclusive,
+    answers: listed.map((claim) => ({
+      claim,
+      text: claimText(graph, claim),
+      standing: judgement.standings.get(claim) ?? "unsupported",
+      why: sentenceOf(graph, reasonOf(graph, derivations, judgement, claim)),
+      holders: holdersOf(graph, judgement, claim),
+    })),
+    later: answers.length - listed.length,
+    years: printYears(graph),
+  };
+}
+
+/** A claim's whole text. */
+export function claimText(graph: Graph, claim: Id): string {
+  const record = graph.records.get(claim);
+  return record?.list === "claims" ? record.values.text : labelOf(graph, claim);
+}
+
+/** Everybody who held a claim: since the first position that holds it, until the first later one that does not. */
+export function holdersOf(graph: Graph, judgement: Judgement, claim: Id): readonly Holder[] {
+  const all = stances(graph, judgement.counts)
+    .filter(
+      (one) => one.claim === claim || (one.stance === "holds" && graph.rivalsOf(claim).includes(one.claim)),
+    )
+    .sort((a, b) => (a.year ?? -Infinity) - (b.year ?? -Infinity));
+  const scholars = [
+    ...new Set(all.filter((one) => one.claim === claim && one.stance === "holds").map((one) => one.scholar)),
+  ];
+  return scholars
+    .map((scholar): Holder => {
+      const own = all.filter((one) => one.scholar === scholar);
+      const first = own.findIndex((one) => one.claim === claim && one.stance === "holds");
+      const left = own.slice(first + 1).find((one) => one.claim !== claim || one.stance !== "holds");
+      return {
+        scholar,
+        name: labelOf(graph, scholar),
+        since: own[first]?.year ?? null,
+        until: left?.year ?? null,
+      };
+    })
+    .sort((a, b) => (a.since ?? -Infinity) - (b.since ?? -Infinity));
+}
+
+/** The years in which sources of the corpus came into print, in order. */
+function printYears(graph: Graph): readonly number[] {
+  const years = new Set([...graph.sources.values()].flatMap((source) => source.year ?? []));
+  return [...years].sort((a, b) => a - b);
+}

@@ -1,0 +1,109 @@
+import type { Finding, Id } from "../../base/finding.ts";
+import { objectOf } from "../../base/json.ts";
+import type { Derivations, Derived } from "../../derive/derive.ts";
+import type { Lens } from "../../derive/lens.ts";
+import type { Footing } from "../../judge/footing.ts";
+import type { Judgement, Standing } from "../../judge/judge.ts";
+import type { Graph } from "../../link/graph.ts";
+import { listNames } from "../../read/grammar/kinds.ts";
+import { placesIn } from "../place.ts";
+import type { Report } from "./schema.ts";
+
+/** What a report is made of: a model as `build` gives it. */
+export interface Reported {
+  readonly graph: Graph;
+  readonly lens: Lens;
+  readonly derivations: Derivations;
+  readonly judgement: Judgement;
+  readonly footings: ReadonlyMap<Id, Footing>;
+  readonly restsOn: ReadonlyMap<Id, readonly Id[]>;
+}
+
+/** The machine-readable result: objects sorted by id, so that two runs give the same bytes. */
+export function reportOf(
+  model: Reported | null,
+  findings: readonly Finding[],
+  texts: ReadonlyMap<string, string>,
+): Report {
+  return {
+    format: 1,
+    title: model?.graph.settings.title ?? "",
+    asOf: model?.lens.asOf ?? null,
+    counts: model ? countsOf(model.graph) : {},
+    standings: model ? standingsOf(model) : {},
+    questions: model ? questionsOf(model) : {},
+    numbers: model ? objectOf([...model.derivations.byId].map(([id, one]) => [id, numbersOf(one)])) : {},
+    findings: told(findings, texts),
+    plan: [],
+  };
+}
+
+function countsOf(graph: Graph): Report["counts"] {
+  const lists = listNames.map((list) => [list, graph.list(list).length] as const);
+  return objectOf([...lists, ["sources", graph.sources.size] as const]);
+}
+
+function standingsOf({ graph, judgement, footings, restsOn }: Reported): Report["standings"] {
+  const shown = [...judgement.standings].filter(
+    ([id]) => graph.records.get(id)?.list !== "claims" || judgement.listed(id),
+  );
+  return objectOf(
+    shown.map(([id, standing]) => {
+      const footing = footings.get(id);
+      const resting = restsOn.get(id);
+      return [
+        id,
+        { standing, ...(footing ? { footing } : {}), ...(resting ? { restsOn: [...resting] } : {}) },
+      ] as const;
+    }),
+  );
+}
+
+function questionsOf({ graph, judgement }: Reported): Report["questions"] {
+  const standing = (claim: Id): Standing => judgement.standings.get(claim) ?? "unsupported";
+  return objectOf(
+    graph.list("questions").map(({ id, values }) => {
+      const answers = values.answers.filter((claim) => judgement.counts(claim) && judgement.listed(claim));
+      return [
+        id,
+        {
+          exclusive: values.exclusive ?? true,
+          answers: objectOf(answers.map((claim) => [claim, standing(claim)] as const)),
+        },
+      ] as const;
+    }),
+  );
+}
+
+function numbersOf(one: Derived): Report["numbers"][string] {
+  return {
+    status: one.status,
+    why: one.why,
+    used: [...one.used],
+    leftOut: one.leftOut.map(({ id, why }) => ({ id, why })),
+    numbers: objectOf(
+      Object.entries(one.numbers).map(
+        ([name, { value, low, high, unit }]) => [name, { value, low, high, unit }] as const,
+      ),
+    ),
+    bearsOn: objectOf(one.bearings.map(({ claim, bearing }) => [claim, bearing] as const)),
+  };
+}
+
+function told(findings: readonly Finding[], texts: ReadonlyMap<string, string>): Report["findings"] {
+  const place = placesIn(texts);
+  return findings.map(({ rule, level, about, message, at, fix, accepted }) => ({
+    rule,
+    level,
+    about: [...about],
+    message,
+    at: at ? place(at) : null,
+    fix: fix
+      ? {
+          label: fix.label,
+          edits: fix.edits.map(({ file, start, end, text }) => ({ file, start, end, text })),
+        }
+      : null,
+    accepted,
+  }));
+}
