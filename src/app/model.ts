@@ -1,0 +1,48 @@
+import { useEffect, useRef, useState } from "react";
+import type { Lens } from "../build.ts";
+import { followCorpus } from "./corpus.ts";
+import type { Asked, Change, Told, Wanted } from "./worker/messages.ts";
+
+/** What the app knows at this moment: the page last told, what changed on disk, and any trouble. */
+export interface Known {
+  readonly told: Extract<Told, { readonly tell: "page" | "unreadable" }> | null;
+  readonly changes: readonly Change[];
+  readonly trouble: string | null;
+}
+
+/** Asks the model's worker for a page, and again whenever files or numbers change. */
+export function useModel(wanted: Wanted, lens: Lens): Known {
+  const [known, setKnown] = useState<Known>({ told: null, changes: [], trouble: null });
+  const worker = useRef<Worker | null>(null);
+  const number = useRef(0);
+  const asking = JSON.stringify([wanted, lens]);
+
+  useEffect(() => {
+    const thread = new Worker(new URL("./worker/model-worker.ts", import.meta.url), { type: "module" });
+    worker.current = thread;
+    const say = (asked: Asked): void => thread.postMessage(asked);
+    thread.onmessage = (event: MessageEvent<Told>) => {
+      const told = event.data;
+      if (told.tell === "changed") setKnown((before) => ({ ...before, changes: told.changes }));
+      else if (told.number === number.current) setKnown((before) => ({ ...before, told, trouble: null }));
+    };
+    thread.onerror = (event) => setKnown((before) => ({ ...before, trouble: event.message }));
+    const stop = followCorpus(
+      (files) => say({ ask: "files", files }),
+      (trouble) => setKnown((before) => ({ ...before, trouble })),
+    );
+    return () => {
+      stop();
+      thread.terminate();
+    };
+  }, []);
+
+  useEffect(() => {
+    number.current += 1;
+    const [page, under] = JSON.parse(asking) as [Wanted, Lens];
+    const asked: Asked = { ask: "page", number: number.current, lens: under, wanted: page };
+    worker.current?.postMessage(asked);
+  }, [asking]);
+
+  return known;
+}

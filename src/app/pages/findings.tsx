@@ -1,0 +1,64 @@
+import type { FindingLine } from "../../show/pages/findings.ts";
+import { RecordLink } from "../parts/link.tsx";
+import { words } from "../words.ts";
+
+interface Props {
+  readonly findings: readonly FindingLine[];
+  readonly asOf: number | null;
+}
+
+/** All findings, errors first, with jumps to what they are about. */
+export function FindingsPage({ findings, asOf }: Props) {
+  if (findings.length === 0) return <p>{words.noFindings}</p>;
+  return (["error", "warning", "note"] as const).map((level) => {
+    const those = findings.filter((one) => one.level === level);
+    return (
+      those.length > 0 && (
+        <section key={level}>
+          <h2 className="label">
+            {words.levels[level]} <span className="count">{those.length}</span>
+          </h2>
+          <FindingList findings={those} asOf={asOf} />
+        </section>
+      )
+    );
+  });
+}
+
+/** Findings in a row: the rule, the sentence, the records, the place. */
+export function FindingList({ findings, asOf }: Props) {
+  return (
+    <ul className="findings">
+      {findings.map((one, place) => (
+        <li key={place}>
+          <span className="how">{one.rule.replace(/-/g, " ")}</span>
+          <div>
+            <p className="sentence" dir="auto">
+              {one.message}
+            </p>
+            <p className="where">
+              {one.about.slice(0, 6).map((record) => (
+                <RecordLink key={record.id} id={record.id} text={record.text} asOf={asOf} />
+              ))}
+              {one.at && (
+                <span>
+                  {one.at.file}, {words.line} {one.at.line}
+                </span>
+              )}
+              {one.mend !== null && (
+                <span>
+                  {words.mend} {one.mend}
+                </span>
+              )}
+            </p>
+            {one.accepted !== null && (
+              <p className="quiet">
+                {words.accepted} {one.accepted}
+              </p>
+            )}
+          </div>
+        </li>
+      ))}
+    </ul>
+  );
+}

@@ -1,0 +1,58 @@
+import { useState } from "react";
+import type { Contents } from "../../show/pages/contents.ts";
+import { RecordLink } from "../parts/link.tsx";
+import { StandingMark } from "../parts/standing.tsx";
+import { words } from "../words.ts";
+
+/** Words as they are compared: without case and accents. */
+function folded(text: string): string {
+  return text.normalize("NFD").replace(/\p{M}/gu, "").toLowerCase();
+}
+
+/** Everything in the corpus by kind, narrowed by words. */
+export function RecordsPage({
+  contents,
+  asOf,
+}: {
+  readonly contents: Contents;
+  readonly asOf: number | null;
+}) {
+  const [filter, setFilter] = useState("");
+  const wanted = folded(filter).split(/\s+/).filter(Boolean);
+  const kinds = contents.kinds
+    .map((kind) => ({
+      ...kind,
+      entries: kind.entries.filter((entry) => {
+        const text = folded(`${entry.text} ${entry.id}`);
+        return wanted.every((word) => text.includes(word));
+      }),
+    }))
+    .filter((kind) => kind.entries.length > 0);
+  return (
+    <>
+      <h1>{words.records}</h1>
+      <label className="filter">
+        {words.filter}
+        <input type="search" value={filter} onChange={(event) => setFilter(event.target.value)} />
+      </label>
+      {kinds.length === 0 && <p>{words.none}</p>}
+      {kinds.map((kind) => (
+        <details key={kind.name} open={wanted.length > 0 || kind.entries.length <= 40}>
+          <summary>
+            <h2 className="label">
+              {kind.name} <span className="count">{kind.entries.length}</span>
+            </h2>
+          </summary>
+          <ul className="index">
+            {kind.entries.map((entry) => (
+              <li key={entry.id}>
+                <RecordLink id={entry.id} text={entry.text} asOf={asOf} />
+                {entry.standing !== null && <StandingMark standing={entry.standing} />}
+              </li>
+            ))}
+          </ul>
+        </details>
+      ))}
+    </>
+  );
+}

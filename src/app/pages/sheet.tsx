@@ -1,0 +1,141 @@
+import { Fragment } from "react";
+import type { Piece, Sheet } from "../../show/pages/sheet.ts";
+import type { Tie } from "../../show/pages/ties.ts";
+import { RecordLink } from "../parts/link.tsx";
+import { StandingMark } from "../parts/standing.tsx";
+import { tieWords, words } from "../words.ts";
+import { FindingList } from "./findings.tsx";
+import { Holders } from "./question.tsx";
+
+/** The sheet of one record: what it says, on what it rests, what rests on it, and why it stands or not. */
+export function SheetPage({ sheet, asOf }: { readonly sheet: Sheet; readonly asOf: number | null }) {
+  return (
+    <article className="sheet">
+      <p className="label kind">{sheet.kind}</p>
+      <h1 dir="auto">{sheet.title}</h1>
+      {sheet.standing !== null && (
+        <div className="verdict">
+          <StandingMark standing={sheet.standing} />
+          <p className="sentence">{sheet.why}</p>
+          {sheet.footing !== null && <p className="quiet">{words.footing[sheet.footing]}</p>}
+        </div>
+      )}
+      {sheet.restsOn.length > 0 && (
+        <p>
+          {words.wouldNotStand} <Pieces pieces={sheet.restsOn} asOf={asOf} between=", " />.
+        </p>
+      )}
+      {sheet.fields.length > 0 && (
+        <section>
+          <h2 className="label">{words.whatItSays}</h2>
+          <dl>
+            {sheet.fields.map((field) => (
+              <Fragment key={field.name}>
+                <dt>{field.name}</dt>
+                <dd>
+                  <Pieces pieces={field.pieces} asOf={asOf} between=" " />
+                </dd>
+              </Fragment>
+            ))}
+          </dl>
+        </section>
+      )}
+      {sheet.numbers.length > 0 && (
+        <section>
+          <h2 className="label">{words.numbers}</h2>
+          <dl className="figures">
+            {sheet.numbers.map((number) => (
+              <Fragment key={number.name}>
+                <dt>{number.name}</dt>
+                <dd>{number.value}</dd>
+              </Fragment>
+            ))}
+          </dl>
+        </section>
+      )}
+      <Ties
+        title={words.restsOn}
+        ties={sheet.below}
+        from="below"
+        nothing={sheet.standing === null ? null : words.nothingBelow}
+        asOf={asOf}
+      />
+      <Ties
+        title={words.above}
+        ties={sheet.above}
+        from="above"
+        nothing={sheet.standing === null ? null : words.nothingAbove}
+        asOf={asOf}
+      />
+      {sheet.holders.length > 0 && (
+        <section>
+          <h2 className="label">{words.holders}</h2>
+          <Holders holders={sheet.holders} asOf={asOf} />
+        </section>
+      )}
+      {sheet.findings.length > 0 && (
+        <section>
+          <h2 className="label">{words.about}</h2>
+          <FindingList findings={sheet.findings} asOf={asOf} />
+        </section>
+      )}
+      {sheet.said !== null && (
+        <p className="quiet">
+          {words.whereSaid}: {sheet.said.file}, {words.line} {sheet.said.line}
+        </p>
+      )}
+    </article>
+  );
+}
+
+function Pieces({
+  pieces,
+  asOf,
+  between,
+}: {
+  readonly pieces: readonly Piece[];
+  readonly asOf: number | null;
+  readonly between: string;
+}) {
+  return pieces.map((piece, place) => (
+    <Fragment key={place}>
+      {place > 0 && between}
+      {piece.to === null ? (
+        <span dir="auto" lang={piece.lang ?? undefined}>
+          {piece.text}
+        </span>
+      ) : (
+        <RecordLink id={piece.to} text={piece.text} asOf={asOf} />
+      )}
+    </Fragment>
+  ));
+}
+
+interface TiesProps {
+  readonly title: string;
+  readonly ties: readonly Tie[];
+  readonly from: "below" | "above";
+  readonly nothing: string | null;
+  readonly asOf: number | null;
+}
+
+function Ties({ title, ties, from, nothing, asOf }: TiesProps) {
+  if (ties.length === 0 && nothing === null) return null;
+  return (
+    <section>
+      <h2 className="label">{title}</h2>
+      {ties.length === 0 && <p className="quiet">{nothing}</p>}
+      <ul className="ties">
+        {ties.map((tie) => (
+          <li key={`${tie.how} ${tie.id}`}>
+            <span className="how">{tieWords[tie.how][from]}</span>
+            <span className="sentence">
+              <RecordLink id={tie.id} text={tie.text} asOf={asOf} />
+            </span>
+            {tie.standing !== null && <StandingMark standing={tie.standing} />}
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}

@@ -1,0 +1,26 @@
+import type { Standing } from "../../judge/judge.ts";
+
+/** A standing as its line and its word: solid, two dashed, stepping down, dotted. */
+export function StandingMark({
+  standing,
+  bare = false,
+}: {
+  readonly standing: Standing;
+  readonly bare?: boolean;
+}) {
+  return (
+    <span className={`standing ${standing}`}>
+      <svg width="32" height="12" viewBox="0 0 32 12" aria-hidden="true" focusable="false">
+        {lines[standing]}
+      </svg>
+      {bare ? <span className="unseen">{standing}</span> : <span className="word">{standing}</span>}
+    </span>
+  );
+}
+
+const lines = {
+  stands: <path d="M0 6H32" strokeWidth="4" />,
+  open: <path d="M0 3.5H32M0 8.5H32" strokeWidth="1.8" strokeDasharray="6.5 6" />,
+  falls: <path d="M0 3H13L17 9H32" strokeWidth="2.5" fill="none" />,
+  unsupported: <path d="M1 6H32" strokeWidth="2" strokeDasharray="0.1 5.4" strokeLinecap="round" />,
+} as const;

@@ -1,0 +1,110 @@
+import { useRef } from "react";
+import type { KeyboardEvent } from "react";
+import { yearText } from "../../base/date/year.ts";
+import { words } from "../words.ts";
+
+interface Props {
+  readonly years: readonly number[];
+  readonly asOf: number | null;
+  readonly toYear: (year: number | null) => void;
+}
+
+/** The year as of which the dispute is seen, on a rod graduated where something came into print. */
+export function YearRod({ years, asOf, toYear }: Props) {
+  const rod = useRef<HTMLDivElement>(null);
+  const first = years[0];
+  const last = years.at(-1);
+  if (first === undefined || last === undefined) return null;
+  const now = asOf === null || asOf >= last;
+  const at = now ? last : Math.max(asOf, first - 1);
+  const before = years.findLast((year) => year < at) ?? first - 1;
+  const after = years.find((year) => year > at);
+  const spread = Math.max(1, last - first);
+  const place = (year: number): number => 2 + (96 * (Math.max(year, first) - first)) / spread;
+  const go = (year: number | undefined): void => toYear(year === undefined || year >= last ? null : year);
+
+  const onKey = (event: KeyboardEvent): void => {
+    const back = event.key === "ArrowLeft" || event.key === "ArrowDown";
+    const on = event.key === "ArrowRight" || event.key === "ArrowUp";
+    if (back) go(before);
+    else if (on) go(after);
+    else if (event.key === "Home") go(first);
+    else if (event.key === "End") go(undefined);
+    else return;
+    event.preventDefault();
+  };
+  const said =
+    at < first ? `before ${yearText(first)}` : now ? `${yearText(last)}, ${words.today}` : yearText(at);
+  return (
+    <div className="rod-row">
+      <span className="rod-label" id="rod-label">
+        {words.asKnownIn}
+      </span>
+      <button
+        type="button"
+        className="step"
+        onClick={() => go(before)}
+        disabled={at < first}
+        aria-label={words.earlier}
+      >
+        ←
+      </button>
+      <div
+        ref={rod}
+        className="rod"
+        role="slider"
+        tabIndex={0}
+        aria-labelledby="rod-label"
+        aria-valuemin={first - 1}
+        aria-valuemax={last}
+        aria-valuenow={at}
+        aria-valuetext={said}
+        onKeyDown={onKey}
+        onClick={(event) => {
+          const box = event.currentTarget.getBoundingClientRect();
+          const share = ((event.clientX - box.left) / box.width) * 100;
+          go(
+            years.reduce(
+              (best, year) => (Math.abs(place(year) - share) < Math.abs(place(best) - share) ? year : best),
+              last,
+            ),
+          );
+        }}
+      >
+        <svg viewBox="0 0 1000 60" preserveAspectRatio="none" aria-hidden="true" focusable="false">
+          <path className="staff" d="M0 30H1000" vectorEffect="non-scaling-stroke" />
+          {years.map((year) => (
+            <path
+              key={year}
+              className={year <= at ? "notch" : "notch after"}
+              d={`M${place(year) * 10} 19V41`}
+              vectorEffect="non-scaling-stroke"
+            />
+          ))}
+        </svg>
+        <span className="mark" style={{ insetInlineStart: `${place(at)}%` }} aria-hidden="true" />
+        <span className="end first" aria-hidden="true">
+          {yearText(first)}
+        </span>
+        <span className="end last" aria-hidden="true">
+          {yearText(last)}
+        </span>
+      </div>
+      <button
+        type="button"
+        className="step"
+        onClick={() => go(after)}
+        disabled={now}
+        aria-label={words.later}
+      >
+        →
+      </button>
+      <output className="year">{said}</output>
+      {!now && (
+        <button type="button" className="plain" onClick={() => go(undefined)}>
+          {words.toNow}
+        </button>
+      )}
+    </div>
+  );
+}

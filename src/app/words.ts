@@ -1,0 +1,88 @@
+import type { Tie } from "../show/pages/ties.ts";
+import type { OutlineLine } from "../show/pages/outline.ts";
+
+/** All words of the interface: the only place where they are worded. */
+export const words = {
+  skip: "Skip to the page",
+  questions: "Questions",
+  outline: "Outline",
+  records: "Records",
+  findings: "Findings",
+  reading: "Reading the corpus …",
+  computing: (n: number) =>
+    n === 1 ? "One number is still being computed." : `${n} numbers are still being computed.`,
+  answersExclusive: "Answers that cannot both be right",
+  answersOpen: "Answers that may be right together",
+  answer: "Answer",
+  standing: "Standing",
+  why: "Why, in one sentence",
+  heldBy: "Held by",
+  nobody: "nobody in print",
+  asKnownIn: "as known in",
+  today: "now",
+  earlier: "Earlier year",
+  later: "Later year",
+  toNow: "Back to now",
+  unnamed: (n: number) =>
+    n === 1 ? "One more answer is named only later." : `${n} more answers are named only later.`,
+  noQuestion: "The corpus asks no question yet.",
+  notThere: "There is no record of that name.",
+  notThereYet: "Nothing in print names it in that year.",
+  unreadable: "The corpus cannot be read.",
+  whatItSays: "What it says",
+  whereSaid: "Where it stands in the corpus",
+  restsOn: "What it rests on",
+  above: "What rests on it",
+  nothingBelow: "Nothing is put under it.",
+  nothingAbove: "Nothing rests on it.",
+  wouldNotStand: "It would not stand without",
+  holders: "Who holds it",
+  numbers: "Numbers",
+  about: "Findings about it",
+  line: "line",
+  noFindings: "Nothing to say about this corpus.",
+  accepted: "accepted:",
+  mend: "mend:",
+  filter: "Filter by words",
+  none: "Nothing fits these words.",
+  changed: "Changed on disk:",
+  changedNothing: "The files changed; no standing did.",
+  was: (text: string, was: string | null, is: string | null) =>
+    `${text}: ${was === null ? "was not there" : `was ${was}`}, ${is === null ? "now gone" : `now ${is}`}`,
+  outlineHelp: "Arrow keys move and fold; Enter opens the sheet.",
+  again: "see above",
+  footing: {
+    observed: "It reaches something seen or measured.",
+    silent: "It reaches only what was passed over in silence.",
+    attested: "It is held, but reaches nothing seen.",
+    bare: "Nobody holds it and nothing is under it.",
+  } as Readonly<Record<string, string>>,
+  levels: { error: "Errors", warning: "Warnings", note: "Notes" },
+} as const;
+
+/** How a tie is named on a sheet, seen from above and from below. */
+export const tieWords: Readonly<Record<Tie["how"], { readonly below: string; readonly above: string }>> = {
+  for: { below: "argument for it", above: "argues for" },
+  against: { below: "argument against it", above: "argues against" },
+  premise: { below: "from", above: "a premise of" },
+  "computed on": { below: "computed on", above: "used by" },
+  "bears on": { below: "bears on", above: "bears on" },
+  of: { below: "of", above: "of" },
+  "seen or measured": { below: "seen or measured", above: "seen or measured on it" },
+  part: { below: "part", above: "its part" },
+  whole: { below: "part of", above: "whole" },
+  "said in": { below: "said in", above: "said in" },
+  says: { below: "says", above: "says" },
+  position: { below: "position", above: "position" },
+};
+
+/** What a line of the outline is to the line above it. */
+export const roleWords: Readonly<Record<OutlineLine["role"], string>> = {
+  question: "",
+  answer: "",
+  for: "for:",
+  against: "against:",
+  from: "from:",
+  used: "computed on:",
+  thing: "on:",
+};

@@ -1,0 +1,116 @@
+import { plugins } from "../../../plugins/index.ts";
+import { build } from "../../build.ts";
+import type { Checked, Lens, Memo, Model, Outcome, Run, SourceFile } from "../../build.ts";
+import { labelOf } from "../../link/label.ts";
+import { contentsOf } from "../../show/pages/contents.ts";
+import { findingLines } from "../../show/pages/findings.ts";
+import { outlinePage } from "../../show/pages/outline.ts";
+import { questionPage } from "../../show/pages/question.ts";
+import { sheetOf } from "../../show/pages/sheet.ts";
+import type { Asked, Change, PageData, Told, Wanted } from "./messages.ts";
+
+const memo: Memo = { read: new Map(), compute: new Map() };
+let files: readonly SourceFile[] = [];
+let texts: ReadonlyMap<string, string> = new Map();
+let built = new Map<string, Checked<Model>>();
+let asked: Extract<Asked, { readonly ask: "page" }> | null = null;
+
+const tell = (told: Told): void => self.postMessage(told);
+
+self.onmessage = (event: MessageEvent<Asked>) => {
+  const message = event.data;
+  if (message.ask === "files") take(message.files);
+  else {
+    asked = message;
+    answer();
+  }
+};
+
+/** New files: everything is built again, and the standings that are now others are told. */
+function take(next: readonly SourceFile[]): void {
+  const before = files.length > 0 ? modelUnder({}) : null;
+  files = next;
+  texts = new Map(files.map((file) => [file.path, file.text]));
+  built = new Map();
+  const after = modelUnder({});
+  if (before?.model && after.model)
+    tell({ tell: "changed", changes: changesBetween(before.model, after.model) });
+  answer();
+}
+
+function modelUnder(lens: Lens): Checked<Model> {
+  const key = JSON.stringify(lens);
+  const known = built.get(key);
+  if (known) return known;
+  const fresh = build(files, plugins, memo, lens);
+  built.set(key, fresh);
+  return fresh;
+}
+
+function answer(): void {
+  if (!asked || files.length === 0) return;
+  const { number, lens, wanted } = asked;
+  const { model, findings } = modelUnder(lens);
+  if (!model) return tell({ tell: "unreadable", number, findings: findingLines(null, findings, texts) });
+  const contents = contentsOf(model, findings, model.missing.length);
+  tell({ tell: "page", number, contents, page: pageOf(wanted) });
+  computeNext(model.missing);
+
+  function pageOf(page: Wanted): PageData {
+    if (!model) throw new Error("pageOf: no model");
+    switch (page.page) {
+      case "question":
+        return { page: "question", data: questionPage(model, page.id) };
+      case "sheet":
+        return { page: "sheet", data: sheetOf(model, findings, texts, page.id) };
+      case "outline":
+        return { page: "outline", data: outlinePage(model) };
+      case "findings":
+        return { page: "findings", data: findingLines(model.graph, findings, texts) };
+      case "contents":
+        return { page: "contents", data: null };
+    }
+  }
+}
+
+function changesBetween(before: Model, after: Model): readonly Change[] {
+  const claims = new Set(
+    [...before.graph.list("claims"), ...after.graph.list("claims")].map((one) => one.id),
+  );
+  return [...claims].flatMap((id) => {
+    const was = before.judgement.standings.get(id) ?? null;
+    const is = after.judgement.standings.get(id) ?? null;
+    const graph = after.graph.records.has(id) ? after.graph : before.graph;
+    return was === is ? [] : [{ text: labelOf(graph, id), was, is }];
+  });
+}
+
+/** The one thread that computes; it is ended when what it computes is no longer wanted. */
+let computing: { readonly worker: Worker; readonly key: string } | null = null;
+
+function computeNext(missing: readonly Run[]): void {
+  if (computing && !missing.some((run) => run.key === computing?.key)) {
+    computing.worker.terminate();
+    computing = null;
+  }
+  const [run] = missing;
+  if (!run || computing) return;
+  const worker = new Worker(new URL("./compute-worker.ts", import.meta.url), { type: "module" });
+  computing = { worker, key: run.key };
+  worker.onmessage = (event: MessageEvent<{ readonly key: string; readonly outcome: Outcome }>) => {
+    keep(event.data.key, event.data.outcome);
+  };
+  worker.onerror = (event) => {
+    event.preventDefault();
+    keep(run.key, { status: "failed", why: "The computation ended before its time" });
+  };
+  worker.postMessage(run);
+
+  function keep(key: string, outcome: Outcome): void {
+    worker.terminate();
+    if (computing?.worker === worker) computing = null;
+    memo.compute.set(key, outcome);
+    built = new Map();
+    answer();
+  }
+}

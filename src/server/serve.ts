@@ -1,0 +1,108 @@
+import { randomBytes } from "node:crypto";
+import { createReadStream, existsSync, statSync } from "node:fs";
+import { extname, join, normalize } from "node:path";
+import { Readable } from "node:stream";
+import { fileURLToPath } from "node:url";
+import { serve as listen } from "@hono/node-server";
+import type { ServerType } from "@hono/node-server";
+import { Hono } from "hono";
+import { streamSSE } from "hono/streaming";
+import { NoCorpus, readCorpusFolder } from "../host/corpus-folder.ts";
+import { watchFolder } from "./watch.ts";
+
+/** A corpus being served: its address with the token in it, and how to end it. */
+export interface Served {
+  readonly url: string;
+  readonly close: () => Promise<void>;
+}
+
+const policy =
+  "default-src 'none'; script-src 'self'; style-src 'self'; font-src 'self'; img-src 'self' data:; " +
+  "worker-src 'self'; connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+
+const types: Readonly<Record<string, string>> = {
+  ".html": "text/html; charset=utf-8",
+  ".js": "text/javascript; charset=utf-8",
+  ".css": "text/css; charset=utf-8",
+  ".woff2": "font/woff2",
+  ".woff": "font/woff",
+  ".json": "application/json",
+  ".svg": "image/svg+xml",
+};
+
+/** Serves the app and one corpus to this machine alone; port 0 takes a free one. */
+export async function serve(
+  folder: string,
+  options: { readonly port?: number; readonly app?: URL } = {},
+): Promise<Served> {
+  const app = fileURLToPath(options.app ?? new URL("./app/", import.meta.url));
+  const token = randomBytes(16).toString("hex");
+  const watcher = watchFolder(folder);
+  const hono = new Hono();
+  let host = "";
+
+  hono.use(async (context, next) => {
+    const origin = context.req.header("origin");
+    const fromHere =
+      context.req.header("host") === host && (origin === undefined || origin === `http://${host}`);
+    if (!fromHere) return context.text("This address serves its own pages only.", 403);
+    await next();
+    context.header("Content-Security-Policy", policy);
+    context.header("X-Content-Type-Options", "nosniff");
+    context.header("Referrer-Policy", "no-referrer");
+    context.header("Cache-Control", "no-store");
+    return undefined;
+  });
+  hono.use("/corpus/*", async (context, next) => {
+    const given = context.req.header("x-variorum-token") ?? context.req.query("token");
+    if (given !== token) return context.text("Open the address that was printed: it holds a token.", 403);
+    await next();
+    return undefined;
+  });
+  hono.get("/corpus/files", (context) => {
+    try {
+      return context.json({ files: readCorpusFolder(folder) });
+    } catch (error) {
+      if (error instanceof NoCorpus) return context.json({ files: [], gone: error.message });
+      throw error;
+    }
+  });
+  hono.get("/corpus/changes", (context) =>
+    streamSSE(context, async (stream) => {
+      const ended = new Promise<void>((resolve) => stream.onAbort(resolve));
+      const stop = watcher.onChange(() => void stream.writeSSE({ event: "change", data: "" }));
+      await stream.writeSSE({ event: "ready", data: "" });
+      await ended;
+      stop();
+    }),
+  );
+  hono.get("*", (context) => {
+    const path = normalize(decodeURIComponent(new URL(context.req.url).pathname)).replace(/^[/\\]+/, "");
+    const wanted = join(app, path);
+    const file =
+      path !== "" && wanted.startsWith(app) && existsSync(wanted) && statSync(wanted).isFile()
+        ? wanted
+        : join(app, "index.html");
+    if (file.endsWith("index.html") && extname(path) !== "" && path !== "index.html")
+      return context.notFound();
+    const body = Readable.toWeb(createReadStream(file)) as ReadableStream;
+    return context.body(body, 200, { "Content-Type": types[extname(file)] ?? "application/octet-stream" });
+  });
+
+  const server = await new Promise<ServerType>((resolve, reject) => {
+    const started = listen({ fetch: hono.fetch, hostname: "127.0.0.1", port: options.port ?? 0 }, (info) => {
+      host = `127.0.0.1:${info.port}`;
+      resolve(started);
+    });
+    started.once("error", reject);
+  });
+  return {
+    url: `http://${host}/#token=${token}`,
+    close: async () => {
+      await watcher.close();
+      const closed = new Promise<void>((resolve) => server.close(() => resolve()));
+      if ("closeAllConnections" in server) server.closeAllConnections();
+      await closed;
+    },
+  };
+}

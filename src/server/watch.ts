@@ -1,0 +1,37 @@
+import { watch } from "chokidar";
+
+/** Tells when something in a folder changed on disk; several changes at once are told once. */
+export interface Watcher {
+  readonly onChange: (tell: () => void) => () => void;
+  readonly close: () => Promise<void>;
+}
+
+/** How long a folder must be quiet before its changes are told, in milliseconds. */
+const quiet = 60;
+
+/** Watches a corpus's folder; names that begin with a dot are passed over. */
+export function watchFolder(folder: string): Watcher {
+  const listeners = new Set<() => void>();
+  const watcher = watch(folder, {
+    ignored: (path) => /(^|[/\\])(\.[^/\\.][^/\\]*|node_modules)([/\\]|$)/.test(path.slice(folder.length)),
+    ignoreInitial: true,
+    followSymlinks: false,
+  });
+  let waiting: NodeJS.Timeout | undefined;
+  watcher.on("all", () => {
+    clearTimeout(waiting);
+    waiting = setTimeout(() => {
+      for (const tell of listeners) tell();
+    }, quiet);
+  });
+  return {
+    onChange: (tell) => {
+      listeners.add(tell);
+      return () => void listeners.delete(tell);
+    },
+    close: async () => {
+      clearTimeout(waiting);
+      await watcher.close();
+    },
+  };
+}
