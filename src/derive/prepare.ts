@@ -87,10 +87,11 @@ export function prepare(
     used.push(...entering.flatMap((one) => one.ids));
   }
   const read = readSettingsOf(plugin, values.parameters, sight.graph.settings, numberOf);
-  const common = { used: [...new Set([...used, ...numbers.map(derivationOf)])], leftOut, merged };
-  if (read === "pending") return { ...common, units: [], next: "pending" };
-  if ("why" in read) return { ...common, units: [], next: { failed: read.why } };
-  const { settings, units } = read;
+  const before = { used: [...new Set([...used, ...numbers.map(derivationOf)])], leftOut, merged, units: [] };
+  if (read === "pending") return { ...before, next: "pending" };
+  if ("why" in read) return { ...before, next: { failed: read.why } };
+  const { settings, units, references } = read;
+  const common = { ...before, used: [...new Set([...before.used, ...references.map(derivationOf)])] };
   const empty = plugin.inputs.find((input) => !input.optional && (inputs[input.name] ?? []).length === 0);
   if (empty) {
     const why = `Missing measurements for \`${empty.name}\`, expected at least one that the selection takes`;

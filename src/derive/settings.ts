@@ -9,7 +9,9 @@ import type { ParameterDeclaration, Plugin, Setting, Settings } from "../plugin.
 export type NumberLookup = (reference: string) => Quantity | { readonly why: string } | "pending";
 
 export type SettingsRead =
-  { readonly settings: Settings; readonly units: readonly string[] } | { readonly why: string } | "pending";
+  | { readonly settings: Settings; readonly units: readonly string[]; readonly references: readonly string[] }
+  | { readonly why: string }
+  | "pending";
 
 /** Reads a derivation's parameters by the plug-in's declarations; `why` says what is wrong with one. */
 export function readSettingsOf(
@@ -28,6 +30,7 @@ export function readSettingsOf(
   }
   const settings: Record<string, Setting> = {};
   const units: string[] = [];
+  const references: string[] = [];
   for (const parameter of plugin.parameters) {
     const value = given[parameter.name] ?? parameter.default;
     if (value === undefined) continue;
@@ -35,9 +38,11 @@ export function readSettingsOf(
     if (read === "pending") return "pending";
     if ("why" in read) return read;
     if (read.kind === "unit") units.push(read.value.name);
+    const reference = asMap(value)["number"];
+    if (typeof reference === "string") references.push(reference);
     settings[parameter.name] = read;
   }
-  return { settings, units };
+  return { settings, units, references };
 }
 
 function settingOf(

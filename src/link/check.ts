@@ -24,8 +24,14 @@ export function checkReferences(record: AnyLinked, known: Known, findings: Findi
   const fields: Fields = { ...kindOf(record.list).fields, ...everywhere };
   const costly = record.list === "arguments" ? ["because"] : [];
   const values = checkMap(record, record.values, fields, [], known, findings, costly);
-  if (values === null) return null;
+  if (values === null || !keepsNeeds(record, values)) return null;
   return values === record.values ? record : ({ ...record, values } as unknown as AnyLinked);
+}
+
+/** Whether what is left still has one of the sets of fields that its kind cannot do without. */
+function keepsNeeds(record: AnyLinked, values: Values): boolean {
+  const needs = kindOf(record.list).needs;
+  return !needs || needs.oneOf.some((set) => set.split("+").every((name) => name in values));
 }
 
 type Values = Readonly<Record<string, unknown>>;

@@ -42,10 +42,7 @@ function ownLabel(graph: Graph, record: AnyLinked): string {
     case "arguments":
       return argumentLabel(graph, record.id, record.values.scheme);
     case "derivations":
-      return withoutStop(
-        record.values.text ??
-          `${record.values.plugin.replace(/-/g, " ")} of ${record.id.replace(/[-/]/g, " ")}`,
-      );
+      return withoutStop(record.values.text ?? `the ${record.values.plugin.replace(/-/g, " ")} number`);
     case "examinations":
       return withoutStop(record.values.method);
     case "talks":

@@ -127,7 +127,7 @@ function answeredWords(answered: number): string {
 /** A name cut to so many words, in quotation marks where it is a sentence of its own. */
 function quotedClip(name: string, words: number): string {
   const cut = clip(name, words);
-  return wordsIn(name) > 3 ? `“${cut}”` : cut;
+  return wordsIn(name) > 3 || /^\p{Lu}.*\s/u.test(name) ? `“${cut}”` : cut;
 }
 
 function clip(text: string, words: number): string {
