@@ -76,7 +76,7 @@ export function build(
       ...claims.map((one) => one.id),
     ]),
   ];
-  const resting = restsOn(graph, plugins, memo.compute, lens, judgement, asked);
+  const resting = restsOn(graph, plugins, memo.compute, lens, { derivations, judgement }, asked);
   const view = {
     graph,
     plugins,

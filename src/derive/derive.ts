@@ -56,8 +56,17 @@ const symbols: Readonly<Record<QuantityKind, string>> = {
   number: "1",
 };
 
-/** Recalls every derivation's outcome, in the order they lean on one another; lists the runs not yet done. */
-export function derive(graph: Graph, plugins: readonly Plugin[], memo: ComputeMemo, lens: Lens): Derivations {
+/**
+ * Recalls the outcome of every derivation wanted, in the order they lean on one another; lists the runs not yet done.
+ * Derivations that those wanted lean on come along.
+ */
+export function derive(
+  graph: Graph,
+  plugins: readonly Plugin[],
+  memo: ComputeMemo,
+  lens: Lens,
+  wanted: (id: Id) => boolean = () => true,
+): Derivations {
   const counts = countsUnder(graph, lens);
   const lost = new Set(lens.without ?? []);
   const sight = { graph, counts, choices: lens.instead ?? [] };
@@ -150,7 +159,9 @@ export function derive(graph: Graph, plugins: readonly Plugin[], memo: ComputeMe
     };
   };
 
-  for (const derivation of graph.list("derivations")) if (counts(derivation.id)) derived(derivation);
+  for (const derivation of graph.list("derivations")) {
+    if (counts(derivation.id) && wanted(derivation.id)) derived(derivation);
+  }
   return { byId, missing: [...missing.values()], circles };
 }
 

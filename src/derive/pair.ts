@@ -1,6 +1,6 @@
 import type { Json } from "../base/json.ts";
 import type { LeftOut, Plugin } from "../plugin.ts";
-import { listed, texts } from "./select.ts";
+import { isCensored, listed, texts } from "./select.ts";
 import type { Selected, Sight } from "./select.ts";
 
 interface Paired {
@@ -62,7 +62,9 @@ function byHand(
     const both = listed(row, sight);
     leftOut.push(...both.leftOut);
     const [one, other] = both.selected;
-    if (one && other) {
+    if ([one, other].some((single) => single && isCensored(single))) {
+      leftOut.push(...both.selected.flatMap((single) => single.ids.map((id) => ({ id, why: "bound" }))));
+    } else if (one && other) {
       left.push(one);
       right.push(other);
     } else

@@ -6,7 +6,7 @@ import type { Inputs, LeftOut, Measured, Plugin } from "../plugin.ts";
 import { pairsIn } from "./pair.ts";
 import { runOf } from "./run.ts";
 import type { Run } from "./run.ts";
-import { select } from "./select.ts";
+import { isCensored, select } from "./select.ts";
 import type { Selected, Sight } from "./select.ts";
 import { asMap, readSettingsOf } from "./settings.ts";
 import type { NumberLookup } from "./settings.ts";
@@ -70,7 +70,13 @@ export function prepare(
     const { selected, leftOut: out, merged: together } = select(selection, own);
     leftOut.push(...out);
     merged.push(...together);
-    chosen.set(input.name, selected);
+    const admitted = input.takesBounds ? selected : selected.filter((one) => !isCensored(one));
+    leftOut.push(
+      ...selected
+        .filter((one) => !admitted.includes(one))
+        .flatMap((one) => one.ids.map((id) => ({ id, why: "bound" }))),
+    );
+    chosen.set(input.name, admitted);
   }
   const paired = pairsIn(plugin, given["pairs"], chosen, own);
   leftOut.push(...paired.leftOut);
@@ -78,11 +84,7 @@ export function prepare(
   const inputs: Record<string, readonly Measured[]> = {};
   const used: Id[] = [];
   for (const input of plugin.inputs) {
-    const entering = (paired.chosen.get(input.name) ?? []).filter(({ measured, ids }) => {
-      const bound = measured.quantity.form === "at-least" || measured.quantity.form === "at-most";
-      if (bound && !input.takesBounds) leftOut.push(...ids.map((id) => ({ id, why: "bound" })));
-      return !bound || input.takesBounds === true;
-    });
+    const entering = paired.chosen.get(input.name) ?? [];
     inputs[input.name] = entering.map((one) => one.measured);
     used.push(...entering.flatMap((one) => one.ids));
   }

@@ -143,6 +143,11 @@ function isBound({ values }: MeasurementRecord): boolean {
   return values.state === "preserved" || values.value.form === "at-least" || values.value.form === "at-most";
 }
 
+/** Whether what was selected is a bound: no value, unless the plug-in takes it as what it is. */
+export function isCensored({ measured }: Selected): boolean {
+  return measured.quantity.form === "at-least" || measured.quantity.form === "at-most";
+}
+
 /** A measurement as a plug-in sees it; what is preserved is a lower bound, and shared errors ride along. */
 export function measuredOf(record: MeasurementRecord, graph: Graph): Measured {
   const { values } = record;

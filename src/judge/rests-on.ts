@@ -1,5 +1,6 @@
 import type { Id } from "../base/finding.ts";
 import { derive } from "../derive/derive.ts";
+import type { Derivations } from "../derive/derive.ts";
 import { ofThings } from "../derive/lens.ts";
 import type { Lens } from "../derive/lens.ts";
 import type { ComputeMemo, Run } from "../derive/run.ts";
@@ -21,28 +22,53 @@ export function restsOn(
   plugins: readonly Plugin[],
   memo: ComputeMemo,
   lens: Lens,
-  judgement: Judgement,
+  present: { readonly derivations: Derivations; readonly judgement: Judgement },
   claims: readonly Id[],
 ): Resting {
+  const { derivations, judgement } = present;
   const standing = claims.filter((claim) => judgement.standings.get(claim) === "stands");
-  const wanted = new Map<Id, Set<Id>>();
+  const wanted = new Map<Id, { readonly claims: Id[]; readonly bearing: Set<Id> }>();
   for (const claim of standing) {
-    for (const loss of origins(graph, below(claim, graph, judgement))) {
-      wanted.set(loss, (wanted.get(loss) ?? new Set<Id>()).add(claim));
+    const cone = below(claim, graph, judgement);
+    for (const loss of origins(graph, cone)) {
+      const entry = wanted.get(loss) ?? { claims: [], bearing: new Set<Id>() };
+      entry.claims.push(claim);
+      for (const id of cone) entry.bearing.add(id);
+      wanted.set(loss, entry);
     }
   }
+  const feeding = feedingOrigins(graph, derivations);
   const found = new Map<Id, Id[]>(claims.map((claim) => [claim, []]));
   const missing = new Map<string, Run>();
-  for (const [loss, concerned] of wanted) {
+  for (const [loss, { claims: concerned, bearing }] of wanted) {
     const under: Lens = { ...lens, without: [...(lens.without ?? []), loss] };
-    const derivations = derive(graph, plugins, memo, under);
-    for (const run of derivations.missing) missing.set(run.key, run);
-    if (derivations.missing.length > 0) continue;
-    const { standings } = judge(graph, derivations, under);
+    const touched = [...derivations.byId.keys()].some((id) => bearing.has(id) && feeding.get(id)?.has(loss));
+    const left = touched ? derive(graph, plugins, memo, under, (id) => bearing.has(id)) : derivations;
+    for (const run of left.missing) if (touched) missing.set(run.key, run);
+    if (touched && left.missing.length > 0) continue;
+    const { standings } = judge(graph, left, under);
     for (const claim of concerned) if (standings.get(claim) !== "stands") found.get(claim)?.push(loss);
   }
   const restsOn = new Map([...found].map(([claim, losses]) => [claim, partsBeforeWholes(losses, graph)]));
   return { restsOn, missing: [...missing.values()] };
+}
+
+/** Where all came from that a derivation could use: only such a loss can change its number. */
+function feedingOrigins(graph: Graph, derivations: Derivations): ReadonlyMap<Id, ReadonlySet<Id>> {
+  const known = new Map<Id, ReadonlySet<Id>>();
+  const of = (id: Id): ReadonlySet<Id> => {
+    const had = known.get(id);
+    if (had) return had;
+    known.set(id, new Set());
+    const used = usedBy(id, graph);
+    const all = new Set(origins(graph, new Set(used)));
+    for (const other of used) {
+      if (graph.records.get(other)?.list === "derivations") for (const origin of of(other)) all.add(origin);
+    }
+    known.set(id, all);
+    return all;
+  };
+  return new Map([...derivations.byId.keys()].map((id) => [id, of(id)]));
 }
 
 /** Everything that bears on a claim: premises, inputs, and whatever attacks or defends them, all the way down. */

@@ -52,7 +52,7 @@ function underChoice(
   choice: Choice,
 ): { readonly other: Derived | null; readonly runs: readonly Run[] } {
   const lens = { ...view.lens, instead: [...(view.lens.instead ?? []), choice] };
-  const { byId, missing } = derive(view.graph, view.plugins, view.memo, lens);
+  const { byId, missing } = derive(view.graph, view.plugins, view.memo, lens, (one) => one === id);
   const other = byId.get(id) ?? null;
   const runs = missing.filter((run) => other?.run?.key === run.key);
   return { other: other?.status === "pending" ? null : other, runs };

@@ -1,0 +1,78 @@
+import type { Caution, Example } from "../../src/plugin.ts";
+
+/** The conditions under which a unit fit misleads (methods A). */
+export const cautions: readonly Caution[] = [
+  {
+    id: "module",
+    text: "A pace, a hand or a habit of counting courses also produces a quantum: a peak is evidence of a module, not of a standard.",
+  },
+  {
+    id: "rounded",
+    text: "Data already rounded to the unit prove nothing; nor do dimensions converted from it.",
+  },
+  {
+    id: "design-dimensions",
+    text: "Building dimensions must be design dimensions: joints, repairs and duplicate blocks are to be left out first (Pakkanen 2002).",
+  },
+  {
+    id: "subset",
+    text: "The evidence depends on the subset of measurements and on what was expected beforehand (Freeman 1976, J. R. Statist. Soc. A 139, 20–55).",
+  },
+  {
+    id: "precision-of-the-mean",
+    text: "The precision of the mean unit is not the precision of the rods: its error shrinks with every measurement even when every builder paced.",
+  },
+  { id: "small-sample", text: "With fewer than ten measurements a search can show only a very exact unit." },
+  {
+    id: "range-above-smallest-length",
+    text: "Units above the smallest measurement were left out of the search: any of them fits it as less than one.",
+  },
+  { id: "less-than-one-unit", text: "A measurement is less than half the unit, and was counted as one." },
+  {
+    id: "bandwidth-raised",
+    text: "The smoothing of the null was raised to half the unit, so that it does not keep it.",
+  },
+  {
+    id: "peak-at-range-edge",
+    text: "The best unit lies at the edge of the range searched: a wider range may find a better one.",
+  },
+  { id: "below-smallest-p", text: "p lies below 1e-9, the smallest that the exact method can tell from 0." },
+];
+
+const feet = [
+  1.3, 0.664, 0.49, 1.3, 0.912, 0.491, 2.608, 0.77, 0.633, 3.89, 1.648, 1.94, 0.285, 0.617, 0.298, 0.683,
+  1.297, 0.96, 0.284,
+];
+
+/** Worked examples with numbers from outside. */
+export const examples: readonly Example[] = [
+  {
+    title: "The blocks of the Erechtheion in feet of 0.327 m, given beforehand",
+    source:
+      "Nineteen dimensions from Pakkanen 2002, Table 1; p by Fourier inversion in scipy, computed outside this program",
+    files: {
+      "corpus.yaml": "title: Blocks\nunits:\n  doric-foot-given: { is: 0.327 m }\n",
+      "blocks.yaml": [
+        "artefacts:",
+        ...feet.map((_, i) => `  - { id: block-${i + 1}, name: Block ${i + 1} }`),
+        "measurements:",
+        ...feet.map(
+          (value, i) => `  - { id: m-${i + 1}, of: block-${i + 1}, dimension: side, value: ${value} m }`,
+        ),
+        "derivations:",
+        "  - id: fit",
+        "    plugin: unit-fit",
+        `    inputs: { values: [${feet.map((_, i) => `m-${i + 1}`).join(", ")}] }`,
+        "    parameters: { unit: doric-foot-given }",
+        "",
+      ].join("\n"),
+    },
+    derivation: "fit",
+    expected: {
+      n: { value: 19, tolerance: 0 },
+      phi: { value: 3.534449, tolerance: 1e-6 },
+      p: { value: 0.0001225309, tolerance: 1.2e-6 },
+      "lumped-p": { value: 0.003046885, tolerance: 2e-5 },
+    },
+  },
+];
