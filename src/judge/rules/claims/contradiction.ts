@@ -1,8 +1,9 @@
-import type { Id } from "../../../base/finding.ts";
+import type { Finding, Id } from "../../../base/finding.ts";
+import type { Graph } from "../../../link/graph.ts";
 import { labelOf } from "../../../link/label.ts";
 import { latestPositions } from "../../argument.ts";
 import type { Rule, View } from "../../rule.ts";
-import { tell } from "../../tell.ts";
+import { inWords, tell } from "../../tell.ts";
 
 /** Claims that cannot both be right, both of them alive. */
 export const contradiction: Rule = {
@@ -13,16 +14,32 @@ export const contradiction: Rule = {
   find: (view) => {
     const { graph, judgement } = view;
     const alive = livingClaims(view);
-    const findings = graph.list("claims").flatMap(({ id }) =>
-      graph.rivalsOf(id).flatMap((rival) => {
-        if (!(id < rival) || !alive.has(id) || !alive.has(rival) || !judgement.counts(rival)) return [];
-        const message = `“${labelOf(graph, id)}” and “${labelOf(graph, rival)}” cannot both be right, and both are held or argued for.`;
-        return [tell(graph, "contradiction", "warning", [id, rival], message)];
-      }),
-    );
+    const lives = (id: Id): boolean => alive.has(id) && judgement.counts(id);
+    const told = new Set<string>();
+    const findings = graph.list("questions").flatMap(({ values }) => {
+      const answers = [...new Set(values.answers)].filter(lives);
+      if (values.exclusive === false || answers.length < 2) return [];
+      for (const a of answers) for (const b of answers) told.add(`${a}\n${b}`);
+      return [clash(graph, answers)];
+    });
+    for (const { id } of graph.list("claims")) {
+      for (const rival of graph.rivalsOf(id)) {
+        if (lives(id) && lives(rival) && !told.has(`${id}\n${rival}`)) {
+          told.add(`${rival}\n${id}`);
+          findings.push(clash(graph, [id, rival]));
+        }
+      }
+    }
     return { findings };
   },
 };
+
+function clash(graph: Graph, claims: readonly Id[]): Finding {
+  const names = inWords(claims.map((claim) => `“${labelOf(graph, claim)}”`));
+  const verb =
+    claims.length === 2 ? "cannot both be right, and both are" : "cannot be right together, and all are";
+  return tell(graph, "contradiction", "warning", claims, `${names} ${verb} held or argued for.`);
+}
 
 /** Claims held by somebody's latest position, or with an argument for them that works or is open. */
 function livingClaims({ graph, judgement }: View): ReadonlySet<Id> {

@@ -37,7 +37,7 @@ export const silenceAsEvidence: Rule = {
         ratio === undefined
           ? "its weight is not computed"
           : `it is worth a likelihood ratio of ${ratio.toPrecision(3)}`;
-      const message = `${labelOf(graph, argument.id)} reasons from silence: ${rate}, and ${worth}.`;
+      const message = `${labelOf(graph, argument.id)} leans on what was passed over: ${rate}, and ${worth}.`;
       return [tell(graph, "silence-as-evidence", "note", [argument.from], message, { path: ["because"] })];
     });
     return { findings };

@@ -29,6 +29,10 @@ function perDerivation(
   };
 }
 
+/** A sentence with a capital and a stop. */
+const sentence = (text: string): string =>
+  `${text.charAt(0).toUpperCase()}${text.slice(1).replace(/\.$/, "")}.`;
+
 const named = (graph: Graph, derived: Derived): string => `“${labelOf(graph, derived.id)}”`;
 
 export const failedDerivation = perDerivation(
@@ -38,10 +42,10 @@ export const failedDerivation = perDerivation(
   "The message says what is wrong with its plug-in, inputs or parameters. It then supports and disputes nothing.",
   (derived, { graph }) => {
     if (derived.status === "failed")
-      return [`${named(graph, derived)} could not be computed. ${derived.why ?? ""}`];
+      return [`${named(graph, derived)} could not be computed. ${sentence(derived.why ?? "")}`];
     return derived.bearings
       .filter((one) => one.trouble === "unreadable")
-      .map((one) => `What ${named(graph, derived)} bears on cannot be read. ${one.why ?? ""}`);
+      .map((one) => `What ${named(graph, derived)} bears on cannot be read. ${sentence(one.why ?? "")}`);
   },
 );
 
@@ -52,7 +56,7 @@ export const refusedDerivation = perDerivation(
   "A method refuses where its number would mislead: too few values, bounds only, mixed kinds. Give it more or better measurements, or use another method; a refused derivation bears on nothing.",
   (derived, { graph }) =>
     derived.status === "refused" && derived.reason !== "unit-from-these-data"
-      ? [`${named(graph, derived)} was refused. ${derived.why ?? ""}`]
+      ? [`${named(graph, derived)} was refused. ${sentence(derived.why ?? "")}`]
       : [],
 );
 
@@ -63,7 +67,7 @@ export const unitFromTheseData = perDerivation(
   "Such a test would always succeed. Test the unit on other things, or search these data for a unit instead and take the number of that search.",
   (derived, { graph }) =>
     derived.reason === "unit-from-these-data"
-      ? [`${named(graph, derived)} was refused. ${derived.why ?? ""}`]
+      ? [`${named(graph, derived)} was refused. ${sentence(derived.why ?? "")}`]
       : [],
 );
 
@@ -130,7 +134,7 @@ export const beatenInput = perDerivation(
     });
     if (beaten.length === 0) return [];
     return [
-      `${named(graph, derived)} used ${inWords(beaten.map((id) => labelOf(graph, id)))}, which does not hold, expected evidence that does.`,
+      `${named(graph, derived)} used ${inWords(beaten.map((id) => labelOf(graph, id)))}, which ${beaten.length === 1 ? "does" : "do"} not hold, expected evidence that does.`,
     ];
   },
   "inputs",

@@ -1,5 +1,6 @@
 import { authorLabel, labelOf } from "../../../link/label.ts";
-import type { ObservationRecord } from "../../../link/graph.ts";
+import type { Graph, MeasurementRecord, ObservationRecord } from "../../../link/graph.ts";
+import { byText } from "../../../base/order.ts";
 import type { Rule } from "../../rule.ts";
 import { inWords, tell } from "../../tell.ts";
 import { alterations, comparable, conflict } from "./compare.ts";
@@ -11,20 +12,39 @@ export const conflictingMeasurements: Rule = {
   doc: "Both stay evidence until an argument chooses. Compare the landmarks, the state and the instrument; say `between` where they were taken at different places. The difference asked for is twice the combined standard uncertainty, with the corpus's reproducibility added to each; bounds conflict when wholly on the wrong side.",
   find: (view) => {
     const { graph } = view;
-    const findings = comparable(view).flatMap((group) => {
+    const causes = new Map<string, (readonly MeasurementRecord[])[]>();
+    for (const group of comparable(view)) {
       const clashing = group.filter((one) =>
         group.some((other) => other !== one && conflict(one, other, graph)),
       );
-      const [first] = clashing;
-      if (!first) return [];
-      const readings = clashing.map((one) => `${one.values.value.text} (${authorLabel(graph, one.id)})`);
-      const message = `The ${first.values.dimension} of ${labelOf(graph, first.values.of)} is given as ${inWords(readings)}, expected readings that agree within their uncertainties.`;
-      const about = clashing.map((one) => one.id);
-      return [tell(graph, "conflicting-measurements", "warning", about, message, { path: ["value"] })];
+      if (clashing.length === 0) continue;
+      const who = [...new Set(clashing.map((one) => authorLabel(graph, one.id)))].sort(byText);
+      const cause = `${graph.dimensionName(clashing[0]?.values.dimension ?? "")}\n${who.join("\n")}`;
+      causes.set(cause, [...(causes.get(cause) ?? []), clashing]);
+    }
+    const findings = [...causes].map(([cause, groups]) => {
+      const [dimension = ""] = cause.split("\n");
+      const message = `The ${dimension} of ${inWords(fewOf(groups.map((group) => disagreement(graph, group))))}, expected readings that agree within their uncertainties.`;
+      const about = groups.flat().map((one) => one.id);
+      return tell(graph, "conflicting-measurements", "warning", about, message, { path: ["value"] });
     });
     return { findings };
   },
 };
+
+/** One thing with its readings and whose they are. */
+function disagreement(graph: Graph, group: readonly MeasurementRecord[]): string {
+  const [first] = group;
+  const readings = group.map((one) => `${one.values.value.text} (${authorLabel(graph, one.id)})`);
+  return `${first ? labelOf(graph, first.values.of) : ""} is given as ${readings.join(" against ")}`;
+}
+
+/** The first three of a list, and how many more there are. */
+function fewOf(names: readonly string[]): readonly string[] {
+  return names.length > 4
+    ? [...names.slice(0, 3), `${names.length - 3} more things are in dispute between them`]
+    : names;
+}
 
 export const conflictingObservations: Rule = {
   id: "conflicting-observations",
@@ -53,7 +73,7 @@ export const conflictingObservations: Rule = {
         inWords([
           ...new Set(list.filter((one) => both.includes(one)).map((one) => authorLabel(graph, one.id))),
         ]);
-      const message = `${first[0].values.feature ?? "A feature"} on ${inWords(name)} was seen (${who(seen)}) and looked for in vain (${who(missed)}), expected one or the other.`;
+      const message = `“${first[0].values.feature ?? ""}” on ${inWords(name)} was seen (${who(seen)}) and looked for in vain (${who(missed)}), expected one or the other.`;
       return [
         tell(
           graph,

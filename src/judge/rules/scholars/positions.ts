@@ -66,11 +66,12 @@ export const changedPosition: Rule = {
   find: (view) => {
     const { graph } = view;
     const findings = [...byScholar(view)].flatMap(([scholar, list]) => {
-      const told = new Set<Id>();
+      const told = new Set<string>();
       return clashes(view, list).flatMap(([first, second]) => {
         if (first.year === null || second.year === null || first.year === second.year) return [];
-        if (told.has(second.position)) return [];
-        told.add(second.position);
+        // A scholar who rejects one answer and holds its rival in one year changed once.
+        if (told.has(`${second.year}`)) return [];
+        told.add(`${second.year}`);
         const message = `${labelOf(graph, scholar)} ${words[second.stance]} “${labelOf(graph, second.claim)}” from ${yearText(second.year)}, having said in ${yearText(first.year)}: ${words[first.stance]} “${labelOf(graph, first.claim)}”.`;
         return [
           tell(graph, "changed-position", "note", [second.position, first.position], message, {
