@@ -3,6 +3,11 @@ import { Lexer } from "yaml";
 /** Nesting allowed in one file; deeper texts can abort the YAML composer. */
 export const deepest = 64;
 
+/** Marks that the lexer puts between the pieces of the text. */
+const documentStart = "\u0002";
+const flowEnd = "\u0018";
+const scalarStart = "\u001f";
+
 /** Offset at which a YAML text nests deeper than allowed, or null. */
 export function tooDeepAt(text: string): number | null {
   return mayNestDeeply(text) ? measured(text) : null;
@@ -35,8 +40,8 @@ function measured(text: string): number | null {
   let lineLead = true;
   const indents: number[] = [];
   for (const lexeme of new Lexer().lex(text)) {
-    const size =
-      lexeme.charCodeAt(0) < 32 && lexeme.length === 1 && isControlLexeme(lexeme) ? 0 : lexeme.length;
+    if (lexeme === documentStart || lexeme === flowEnd) continue;
+    const size = lexeme === scalarStart ? 0 : lexeme.length;
     if (lexeme === "[" || lexeme === "{") flow++;
     else if (lexeme === "]" || lexeme === "}") flow = Math.max(0, flow - 1);
     if (lexeme === "\n" || lexeme === "\r\n") {
@@ -52,8 +57,4 @@ function measured(text: string): number | null {
     offset += size;
   }
   return null;
-}
-
-function isControlLexeme(lexeme: string): boolean {
-  return lexeme === "\u0002" || lexeme === "\u0018" || lexeme === "\u001f";
 }
