@@ -1,6 +1,7 @@
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { numberText, readTable } from "../../src/read/table/csv.ts";
+import { readCorpus } from "../../src/read/read.ts";
+import { readTable } from "../../src/read/table/csv.ts";
 import type { Table } from "../../src/read/table/csv.ts";
 
 const read = (text: string): Table => readTable({ path: "posts.csv", text });
@@ -32,6 +33,7 @@ test("what is written by RFC 4180 is read again, each cell at its place", () => 
       fc.boolean(),
       (cells, mark, end, mark0, all, last) => {
         const width = cells[0]?.length ?? 2;
+        fc.pre(cells.every((row) => row.join("").trim() !== ""));
         const head = Array.from({ length: width }, (_, column) => `column ${column}`);
         const lines = [head, ...cells].map((row) => row.map((cell) => written(cell, mark, all)));
         const text = `${mark0 ? "\uFEFF" : ""}${lines.map((row) => row.join(mark)).join(end)}${last ? end : ""}`;
@@ -116,6 +118,7 @@ describe("what is amiss costs its row and is told at its place", () => {
       ['of,value\n"a"x,1\nc,3', [["c", "3"]], "x,1", /after a closing quote/],
       ["# Surveyed 1998\r\nof;value\r\na;1,5", [["a", "1,5"]], "# Surveyed 1998", /^Unexpected comment/],
       ["of,of,value\na,b,1", [["a", "1"]], "of", /^Duplicate column `of`/],
+      ["of,value\n,\na\nb,2", [["b", "2"]], "a", /^Unexpected 1 cell/],
       ["\n\n", [], "", /^Missing head line/],
     ];
   test.each(cases)("%j", (text, rows, at, message) => {
@@ -133,15 +136,32 @@ test("a separator inside quotes of the head line does not count", () => {
 
 test("half a million rows, and files that are one quote, one cell or one line of separators", () => {
   expect(read("of,value\n" + "a,1\n".repeat(500_000)).rows).toHaveLength(500_000);
+  expect(read(`of,value\n${"a,1\n".repeat(1_100_000)}`).findings).toHaveLength(1);
   expect(read(`of,value\n${'"'.repeat(1_000_001)}`).findings).not.toEqual([]);
   expect(read(`of,value\na,${"x".repeat(10_000_000)}`).rows[0]?.cells[1]?.text).toHaveLength(10_000_000);
-  expect(read(`${",".repeat(500_000)}\na`).findings).toHaveLength(1);
+  expect(read(`of${",".repeat(500_000)}\na`).findings).toHaveLength(1);
+  expect(read(`of${",".repeat(5_000_000)}\na`).findings).not.toEqual([]);
   const wide = Array.from({ length: 100_000 }, (_, place) => `c${place}`).join(",");
   expect(read(`${wide}\n${wide}`).rows).toHaveLength(1);
 });
 
-test("numbers with the comma that the corpus says its tables have", () => {
-  const [cell] = read('value\n"12,5 "').rows[0]?.cells ?? [];
-  expect(cell && numberText(cell, "comma")).toBe("12.5");
-  expect(cell && numberText(cell, "point")).toBe("12,5");
+test("a table with the comma as decimal sign reads it in every field, and takes no point for one", () => {
+  const table =
+    "of;dimension;value;uncertainty;unit;to-nearest\npost;depth;12,5;0,25;cm;0,5 cm\npost;width;1.200;;mm;\n";
+  const corpus = [
+    {
+      path: "corpus.yaml",
+      text: "format: 1\ntitle: Posts\nlanguage: en\ndecimal: comma\nmeasurement-tables: [posts.csv]\n",
+    },
+    { path: "posts.csv", text: table },
+  ];
+  const reading = readCorpus(corpus, new Map());
+  const records = "records" in reading ? reading.records : [];
+  const { findings } = reading;
+  expect(records).toHaveLength(1);
+  expect(records[0]).toMatchObject({
+    values: { value: { value: 0.125, u: 0.0025 }, "to-nearest": { value: 0.005 } },
+  });
+  expect(findings.map((one) => one.rule)).toEqual(["bad-value"]);
+  expect(findings[0]?.message).toMatch(/`1\.200`/);
 });

@@ -1,7 +1,7 @@
 import "@citation-js/plugin-ris";
 import { plugins } from "@citation-js/core";
 import type { Finding, Id, Span } from "../../base/finding.ts";
-import { collector, lineSpan, quoted } from "../collector.ts";
+import { collector, quoted } from "../collector.ts";
 import type { SourceFile } from "../source-file.ts";
 import { cslItem, isObject } from "./csl.ts";
 import { dateOfYear, yearOf } from "./date.ts";
@@ -16,7 +16,7 @@ interface Line {
   readonly end: number;
 }
 
-const tagged = /^\uFEFF?([A-Z][A-Z0-9]) {1,2}-(?: (.*))?$/;
+const tagged = /^([A-Z][A-Z0-9]) {1,2}-(?: (.*))?$/;
 
 /** The sources of a RIS file, one record from `TY` to `ER` after another; a record that cannot be read costs itself. */
 export function readRis(file: SourceFile): {
@@ -25,14 +25,19 @@ export function readRis(file: SourceFile): {
 } {
   const found = collector();
   const sources: Source[] = [];
+  const keys = new Set<Id>();
+  const made = new Map<Id, number>();
   let open: Line[] | null = null;
-  for (const line of linesOf(file.text)) {
+  const all = linesOf(file.text);
+  // A key that a record gives itself is not made for another.
+  for (const line of all) if (line.tag === "ID") keys.add(line.text.trim().replace(/\s+/g, "-"));
+  for (const line of all) {
     if (line.tag === "TY") {
-      if (open)
-        found.bad(
-          "Missing `ER  -` before the next record, expected one at the end of each",
-          at(open[0], open.at(-1)),
-        );
+      if (open) {
+        const message = "Missing `ER  -` before the next record, expected one at the end of each";
+        found.bad(message, at(open[0], open[0]));
+        close(open);
+      }
       open = [line];
     } else if (line.tag === "ER") {
       if (!open) found.bad("Unexpected `ER  -`, expected `TY  -` first", at(line, line));
@@ -47,8 +52,10 @@ export function readRis(file: SourceFile): {
       break;
     }
   }
-  if (open)
-    found.bad("Missing `ER  -` at the end of the record, expected one", lineSpan(file, open[0]?.start ?? 0));
+  if (open) {
+    found.bad("Missing `ER  -` at the end of the record, expected one", at(open[0], open[0]));
+    close(open);
+  }
   return { sources, findings: found.all() };
 
   function at(first: Line | undefined, last: Line | undefined): Span {
@@ -56,38 +63,83 @@ export function readRis(file: SourceFile): {
   }
 
   function close(lines: readonly Line[]): void {
-    const values = new Map<string, string[]>();
-    let tag = "";
-    for (const line of lines) {
-      // A line without a tag goes on with the one above it.
-      if (line.tag !== "") values.set((tag = line.tag), [...(values.get(tag) ?? []), line.text.trim()]);
-      else values.get(tag)?.push(`${values.get(tag)?.pop() ?? ""} ${line.text.trim()}`);
-    }
-    const record = Object.fromEntries(
-      [...values].map(([name, all]) => [name, all.length === 1 ? all[0] : all]),
-    );
-    let raw: unknown = null;
-    try {
-      const list = plugins.input.data(record, "@ris/record");
-      raw = Array.isArray(list) ? list[0] : list;
-    } catch {
-      raw = null;
-    }
-    if (!isObject(raw)) return void found.bad("Unreadable record, expected RIS", at(lines[0], lines.at(-1)));
+    const values = valuesOf(lines);
+    const kind = values.get("TY")?.[0]?.toUpperCase() ?? "";
+    const known = converted(values, kind);
+    const raw = known ?? converted(values, "GEN");
+    if (raw === null) return void found.bad("Unreadable record, expected RIS", at(lines[0], lines.at(-1)));
     const year = values.get("PY")?.[0] ?? values.get("Y1")?.[0] ?? values.get("DA")?.[0];
     const [y = "", month = "", day = ""] = (year ?? "").split("/");
     const issued = y === "" ? undefined : dateOfYear(y, month, day);
-    const id = values.get("ID")?.[0]?.replace(/\s+/g, "-") ?? madeId(raw, issued ? yearOf(issued) : null);
+    const said = values.get("ID")?.[0]?.replace(/\s+/g, "-") ?? "";
+    const id = said === "" ? unused(madeId(raw, issued ? yearOf(issued) : null)) : said;
+    keys.add(id);
     const { csl, problems } = cslItem(issued ? { ...raw, issued } : raw, id);
-    const idLine = lines.find((line) => line.tag === "ID") ?? lines[0];
-    for (const { message, level } of problems) found.bad(message, at(idLine, idLine), { level, about: [id] });
-    sources.push(sourceOf({ csl, span: at(lines[0], lines.at(-1)), keySpan: at(idLine, idLine) }));
+    const keySpan = keySpanOf(said === "" ? lines[0] : lines.find((line) => line.tag === "ID"));
+    for (const { message, level } of problems) found.bad(message, keySpan, { level, about: [id] });
+    if (known === null) {
+      const message = `Unknown kind of record \`${quoted(kind)}\`, read as a document`;
+      found.bad(message, at(lines[0], lines[0]), { level: "note", about: [id] });
+    }
+    sources.push(sourceOf({ csl, span: at(lines[0], lines.at(-1)), keySpan }));
+  }
+
+  function keySpanOf(line: Line | undefined): Span {
+    const { start, end } = at(line, line);
+    const length = line?.text.trim().length ?? 0;
+    return { file: file.path, start: Math.max(start, end - length), end };
+  }
+
+  /** A made key that no record before it has: a letter is put to the year, as in citations (common practice). */
+  function unused(id: Id): Id {
+    if (!keys.has(id)) return id;
+    const times = (made.get(id) ?? 1) + 1;
+    made.set(id, times);
+    const letter = times <= 26 ? String.fromCharCode(96 + times) : `-${times}`;
+    return unused(`${id}${letter}`);
+  }
+}
+
+/** Tags that may stand more than once; of any other the first is kept. */
+const lists: ReadonlySet<string> = new Set("AU A1 A2 A3 A4 ED KW TA C4".split(" "));
+
+function valuesOf(lines: readonly Line[]): ReadonlyMap<string, string[]> {
+  const values = new Map<string, string[]>();
+  let open: string[] | undefined;
+  for (const line of lines) {
+    if (line.tag !== "") {
+      // Older files call the first authors A1.
+      const tag = line.tag === "A1" ? "AU" : line.tag;
+      open = values.get(tag) ?? [];
+      values.set(tag, open);
+      open.push(line.text.trim());
+      // A line without a tag goes on with the one above it.
+    } else if (open && line.text.trim() !== "") open.push(`${open.pop() ?? ""} ${line.text.trim()}`);
+  }
+  return values;
+}
+
+function converted(
+  values: ReadonlyMap<string, readonly string[]>,
+  kind: string,
+): Readonly<Record<string, unknown>> | null {
+  const pairs = [...values].flatMap(([name, all]): (readonly [string, unknown])[] => {
+    const said = all.filter((one) => one !== "");
+    if (said.length === 0) return [];
+    return [[name, lists.has(name) && said.length > 1 ? said : said[0]]];
+  });
+  try {
+    const list = plugins.input.data({ ...Object.fromEntries(pairs), TY: kind }, "@ris/record");
+    const raw: unknown = Array.isArray(list) ? list[0] : list;
+    return isObject(raw) && typeof raw["type"] === "string" ? raw : null;
+  } catch {
+    return null;
   }
 }
 
 function linesOf(text: string): readonly Line[] {
   const lines: Line[] = [];
-  for (let start = 0; start < text.length;) {
+  for (let start = text.charCodeAt(0) === 0xfeff ? 1 : 0; start < text.length;) {
     const stop = text.indexOf("\n", start);
     const end = stop < 0 ? text.length : stop;
     const line = text.slice(start, end).replace(/\r$/, "");

@@ -1,5 +1,6 @@
 import type { Finding, Span } from "../../base/finding.ts";
-import { collector, lineSpan } from "../collector.ts";
+import { collector, lineSpan, quoted } from "../collector.ts";
+import type { Collector } from "../collector.ts";
 import type { SourceFile } from "../source-file.ts";
 
 /** One cell: its text, quotes taken off, and its place as written. */
@@ -19,97 +20,145 @@ export interface Table {
   readonly findings: readonly Finding[];
 }
 
-/** Reads a CSV table (RFC 4180); comma, semicolon or tab is told by the head line, the separator met most often. */
+const mostCells = 2_000_000;
+
+/**
+ * Reads a CSV table (RFC 4180); comma, semicolon or tab is told by the head line, the separator met most often. A row that
+ * is not as long as the head, or whose quotes are amiss, costs itself; a column named twice counts once, a row without any text not at all.
+ */
 export function readTable(file: SourceFile): Table {
   const { text } = file;
   const found = collector();
-  const start = text.charCodeAt(0) === 0xfeff ? 1 : 0;
-  const separator = separatorIn(text.slice(start, endOfLine(text, start)));
-  const rows: Row[] = [];
+  const start = afterComments(file, found);
+  const separator = separatorIn(text.slice(start, lineAt(text, start).end));
+  const rows: RawRow[] = [];
+  let cells = 0;
   for (let at = start; at < text.length;) {
-    const row = rowAt(at);
+    const row = rowAt(file, at, separator, found);
     at = row.next;
-    if (row.cells.length > 1 || row.cells[0]?.text.trim() !== "") {
-      rows.push({ cells: row.cells, span: { file: file.path, start: row.start, end: row.end } });
+    cells += row.cells.length;
+    if (cells > mostCells) {
+      const message = `Unexpected number of more than ${mostCells} cells, expected them divided among several tables`;
+      found.bad(message, lineSpan(file, row.span.start), { rule: "unreadable-file" });
+      break;
     }
+    if (row.spoilt || row.cells.some((cell) => cell.text.trim() !== "")) rows.push(row);
   }
-  const [head, ...body] = rows;
-  if (!head) {
-    found.bad("Missing head line, expected the names of the columns", lineSpan(file, 0), {
-      rule: "unreadable-file",
-    });
+  const [top, ...body] = rows;
+  if (!top) {
+    const message = "Missing head line, expected the names of the columns";
+    found.bad(message, lineSpan(file, start), { rule: "unreadable-file" });
     return { head: [], rows: [], findings: found.all() };
   }
-  const whole = body.filter((row) => {
-    const surplus = row.cells.length - head.cells.length;
-    if (surplus === 0) return true;
-    const message = `Unexpected ${row.cells.length} cells, expected ${head.cells.length} as in the head line`;
-    found.bad(message, row.span);
+  const head = top.cells.map((cell) => ({ ...cell, text: cell.text.trim() }));
+  const names = new Set<string>();
+  const counted = head.map(({ text: name, span }) => {
+    if (name === "" || !names.has(name)) {
+      names.add(name);
+      return true;
+    }
+    found.bad(`Duplicate column \`${quoted(name)}\`, expected it once; the first is kept`, span, {
+      rule: "duplicate-key",
+    });
     return false;
   });
-  return { head: head.cells.map(trimmed), rows: whole, findings: found.all() };
+  const whole = body.filter((row) => {
+    if (row.spoilt) return false;
+    if (row.cells.length === head.length) return true;
+    const met = row.cells.length === 1 ? "1 cell" : `${row.cells.length} cells`;
+    found.bad(`Unexpected ${met}, expected ${head.length} as in the head line`, row.span);
+    return false;
+  });
+  const kept = (cells: readonly Cell[]): readonly Cell[] => cells.filter((_, column) => counted[column]);
+  return {
+    head: kept(head),
+    rows: whole.map((row) => ({ cells: kept(row.cells), span: row.span })),
+    findings: found.all(),
+  };
+}
 
-  function rowAt(from: number): { cells: readonly Cell[]; start: number; end: number; next: number } {
-    const cells: Cell[] = [];
-    for (let at = from; ;) {
-      const cell = text[at] === '"' ? quotedAt(at) : bareAt(at);
-      cells.push(cell.cell);
-      if (text[cell.end] === separator) at = cell.end + 1;
-      else {
-        const next = text[cell.end] === "\r" && text[cell.end + 1] === "\n" ? cell.end + 2 : cell.end + 1;
-        return { cells, start: from, end: cell.end, next };
-      }
-    }
-  }
+interface RawRow extends Row {
+  readonly spoilt: boolean;
+  /** Where the next row begins. */
+  readonly next: number;
+}
 
-  function bareAt(from: number): { cell: Cell; end: number } {
-    let end = from;
-    while (end < text.length && text[end] !== separator && text[end] !== "\n" && text[end] !== "\r") end++;
-    return { cell: { text: text.slice(from, end), span: { file: file.path, start: from, end } }, end };
-  }
-
-  function quotedAt(from: number): { cell: Cell; end: number } {
-    let end = from + 1;
-    const parts: string[] = [];
-    for (;;) {
-      const quote = text.indexOf('"', end);
-      if (quote < 0) {
-        found.bad('Unexpected `"` that is never closed, expected a closing one', lineSpan(file, from));
-        return {
-          cell: { text: text.slice(from + 1), span: { file: file.path, start: from, end: text.length } },
-          end: text.length,
-        };
-      }
-      parts.push(text.slice(end, quote));
-      end = quote + 1;
-      if (text[end] !== '"') break;
-      parts.push('"');
-      end++;
+function rowAt(file: SourceFile, from: number, separator: string, found: Collector): RawRow {
+  const { text } = file;
+  const cells: Cell[] = [];
+  let spoilt = false;
+  for (let at = from; ;) {
+    const cell = text[at] === '"' ? quotedAt(file, at, separator, found) : bareAt(file, at, separator);
+    cells.push(cell);
+    spoilt ||= cell.spoilt;
+    if (text[cell.next] === separator && cells.length <= mostCells) {
+      at = cell.next + 1;
+      continue;
     }
-    const after = bareAt(end);
-    if (after.cell.text.trim() !== "") {
-      found.bad("Unexpected text after a closing quote, expected a separator", after.cell.span);
-    }
-    return { cell: { text: parts.join(""), span: { file: file.path, start: from, end } }, end: after.end };
+    const next = text.startsWith("\r\n", cell.next) ? cell.next + 2 : cell.next + 1;
+    const shown = cells.map(({ text: said, span }) => ({ text: said, span }));
+    return { cells: shown, span: { file: file.path, start: from, end: cell.next }, spoilt, next };
   }
 }
 
-/** A cell's number with a decimal point, where the corpus's tables write a comma. */
-export function numberText(cell: Cell, decimal: "point" | "comma"): string {
-  const text = cell.text.trim();
-  return decimal === "comma" ? text.replace(/(\d),(\d)/g, "$1.$2") : text;
+interface RawCell extends Cell {
+  readonly spoilt: boolean;
+  /** Where the separator or the end of the line stands. */
+  readonly next: number;
 }
 
-function trimmed(cell: Cell): Cell {
-  return { ...cell, text: cell.text.trim() };
+function bareAt(file: SourceFile, from: number, separator: string): RawCell {
+  const { text, path } = file;
+  let end = from;
+  while (end < text.length && text[end] !== separator && text[end] !== "\n" && text[end] !== "\r") end++;
+  return { text: text.slice(from, end), span: { file: path, start: from, end }, spoilt: false, next: end };
 }
 
-function endOfLine(text: string, from: number): number {
-  const end = text.indexOf("\n", from);
-  return end < 0 ? text.length : end;
+function quotedAt(file: SourceFile, from: number, separator: string, found: Collector): RawCell {
+  const { text, path } = file;
+  const parts: string[] = [];
+  let end = from + 1;
+  for (;;) {
+    const quote = text.indexOf('"', end);
+    if (quote < 0) {
+      found.bad('Unexpected `"` that is never closed, expected a closing one', lineSpan(file, from));
+      return { ...bareAt(file, from, separator), spoilt: true };
+    }
+    parts.push(text.slice(end, quote));
+    end = quote + 1;
+    if (text[end] !== '"') break;
+    parts.push('"');
+    end++;
+  }
+  const after = bareAt(file, end, separator);
+  const spoilt = after.text.trim() !== "";
+  if (spoilt) found.bad("Unexpected text after a closing quote, expected a separator", lineSpan(file, end));
+  return { text: parts.join(""), span: { file: path, start: from, end }, spoilt, next: after.next };
+}
+
+/** Where the head line begins: after a byte-order mark and lines of comment, which CSV does not have and which are told. */
+function afterComments(file: SourceFile, found: Collector): number {
+  const { text } = file;
+  let at = text.charCodeAt(0) === 0xfeff ? 1 : 0;
+  while (/^#[^,;\t"\r\n]/.test(text.slice(at, at + 2))) {
+    const line = lineSpan(file, at);
+    const said = quoted(text.slice(line.start, line.end));
+    found.bad(`Unexpected comment \`${said}\`, expected a table that begins with its head line`, line);
+    at = lineAt(text, at).next;
+  }
+  return at;
+}
+
+function lineAt(text: string, from: number): { readonly end: number; readonly next: number } {
+  const mark = /\r\n|\r|\n/g;
+  mark.lastIndex = from;
+  const found = mark.exec(text);
+  const end = found?.index ?? text.length;
+  return { end, next: end + (found?.[0].length ?? 0) };
 }
 
 function separatorIn(head: string): string {
-  const count = (mark: string): number => head.split(mark).length;
+  const bare = head.replace(/"[^"]*"/g, "");
+  const count = (mark: string): number => bare.split(mark).length;
   return [",", ";", "\t"].reduce((best, mark) => (count(mark) > count(best) ? mark : best));
 }

@@ -7,7 +7,7 @@ import type { AnyRecord, FileRecords, Spoilt } from "../record.ts";
 import { readRecord } from "../records.ts";
 import type { Settings } from "../settings.ts";
 import type { SourceFile } from "../source-file.ts";
-import { numberText, readTable } from "./csv.ts";
+import { readTable } from "./csv.ts";
 import type { Cell } from "./csv.ts";
 import type { Entry, MapNode } from "../yaml/tree.ts";
 
@@ -32,7 +32,7 @@ export function readTableRecords(
       finding("unknown-field", `Unknown column \`${cell.text}\`, expected ${expected}`, cell.span),
     );
   }
-  const decoder = decoderFor(file.path, settings.quantities);
+  const decoder = decoderFor(file.path, { ...settings.quantities, decimal: settings.decimal });
   const records: AnyRecord[] = [];
   const spoilt: Spoilt[] = [];
   for (const row of table.rows) {
@@ -46,7 +46,7 @@ export function readTableRecords(
     });
     const value = parts.get("value");
     if (list === "measurements" && value) {
-      const text = quantityText(value, parts.get("uncertainty"), parts.get("unit"), settings);
+      const text = quantityText(value, parts.get("uncertainty"), parts.get("unit"));
       entries[entries.findIndex((entry) => entry.key === "value")] = entryOf("value", value, text);
     }
     const node: MapNode = { is: "map", start: row.span.start, end: row.span.end, entries };
@@ -57,15 +57,9 @@ export function readTableRecords(
   return { records, spoilt, findings: [...findings, ...decoder.findings] };
 }
 
-function quantityText(
-  value: Cell,
-  uncertainty: Cell | undefined,
-  unit: Cell | undefined,
-  settings: Settings,
-): string {
-  const figure = numberText(value, settings.decimal);
-  const error = uncertainty ? ` ± ${numberText(uncertainty, settings.decimal)}` : "";
-  return `${figure}${error}${unit ? ` ${unit.text.trim()}` : ""}`;
+function quantityText(value: Cell, uncertainty: Cell | undefined, unit: Cell | undefined): string {
+  const error = uncertainty ? ` ± ${uncertainty.text.trim()}` : "";
+  return `${value.text.trim()}${error}${unit ? ` ${unit.text.trim()}` : ""}`;
 }
 
 function entryOf(key: string, cell: Cell, text: string): Entry {

@@ -25,7 +25,7 @@ function looked(
 /** Records grouped by the thing and the event before them, one finding for each event. */
 function afterEvents(
   view: View,
-  id: string,
+  { id, level }: Pick<Rule, "id" | "level">,
   lists: readonly string[],
   kinds: readonly string[],
   says: (thing: string, event: number, names: string) => string,
@@ -46,7 +46,7 @@ function afterEvents(
   const findings = [...groups.values()].map(({ thing, event, about }) => {
     const few = about.slice(0, 2).map((one) => `“${labelOf(graph, one)}”`);
     const names = about.length > 2 ? [...few, `${about.length - 2} more`] : few;
-    return tell(graph, id, "note", about, says(labelOf(graph, thing), event, inWords(names)));
+    return tell(graph, id, level, about, says(labelOf(graph, thing), event, inWords(names)));
   });
   return { findings };
 }
@@ -59,7 +59,7 @@ export const alteredBeforeObserved: Rule = {
   find: (view) =>
     afterEvents(
       view,
-      "altered-before-observed",
+      alteredBeforeObserved,
       ["observations"],
       ["restoration", "conservation", "sampling"],
       (thing, event, names) => `${names} was seen on ${thing} after it was treated in ${yearText(event)}.`,
@@ -74,7 +74,7 @@ export const measuredAfterLoss: Rule = {
   find: (view) =>
     afterEvents(
       view,
-      "measured-after-loss",
+      measuredAfterLoss,
       ["observations", "measurements"],
       ["loss"],
       (thing, event, names) =>

@@ -8,14 +8,14 @@ import { inheritance } from "./inherit.ts";
 import type { Fields } from "./inherit.ts";
 import { lexBibtex } from "./lexer.ts";
 import type { BibEntry } from "./lexer.ts";
-import { kindAlias, languageTags, nameFields, usedFields } from "./names.ts";
+import { kindAlias, knownKinds, languageTags, nameFields, usedFields } from "./names.ts";
 import { cslItem, isObject } from "../csl.ts";
-import { sourceOf } from "../source.ts";
+import { orcidIn, sourceOf } from "../source.ts";
 import type { Source } from "../source.ts";
 
 const longestField = 1024 * 1024;
 const longestName = 1000;
-const others = /(?:^|\s+and)\s+others$/i;
+const others = /(?:^|\sand\s)others$/i;
 
 /** The sources of a BibTeX or biblatex file. A value that TeX could not read costs its field; a broken entry itself. */
 export function readBibtex(file: SourceFile): {
@@ -52,17 +52,37 @@ function tellDoubles(entry: BibEntry, found: Collector): void {
 
 function sourceFrom(entry: BibEntry, fields: Fields, found: Collector): Source {
   const properties = propertiesOf(entry, fields, found);
-  const andOthers = others.test(fields.get("author")?.text ?? fields.get("editor")?.text ?? "");
+  const named = fields.get("author") ? "author" : "editor";
+  const andOthers = others.test(oneLine(fields.get(named)?.text ?? ""));
   const raw = { ...readFields(entry, properties, fields, found), ...datesOf(fields) };
-  const language = languageTags.get(
-    (fields.get("langid") ?? fields.get("language"))?.text.toLowerCase() ?? "",
-  );
+  const language = languageOf((fields.get("language") ?? fields.get("langid"))?.text ?? "");
   const { csl, problems } = cslItem(language === undefined ? raw : { ...raw, language }, entry.key);
-  for (const { message, level, field } of problems) {
-    const said = field === "type" ? `Unknown kind of entry \`@${entry.type}\`, read as a document` : message;
-    found.bad(said, entry.keySpan, { level, about: [entry.key] });
+  const about = [entry.key];
+  for (const { message, level, field } of problems)
+    if (field !== "type") found.bad(message, entry.keySpan, { level, about });
+  if (!knownKinds.has(entry.type)) {
+    const message = `Unknown kind of entry \`@${entry.type}\`, read as a document`;
+    found.bad(message, entry.keySpan, { level: "note", about });
   }
-  return sourceOf({ csl, span: entry.span, keySpan: entry.keySpan, andOthers });
+  const orcids = orcidsOf(fields.get(`${named}+an:orcid`)?.text ?? "");
+  return sourceOf({ csl, span: entry.span, keySpan: entry.keySpan, andOthers, orcids });
+}
+
+/** The language of the work as tags of BCP 47; undefined when one of them is none that we know. */
+function languageOf(text: string): string | undefined {
+  const tags = oneLine(text)
+    .toLowerCase()
+    .split(" and ")
+    .map((name) => languageTags.get(name.replace(/^lang/, "")));
+  return tags.includes(undefined) ? undefined : tags.join(", ");
+}
+
+/** Annotations of names in biblatex: `1="0000-0002-1825-0097"; 2="…"`. */
+function orcidsOf(text: string): readonly (string | null)[] {
+  const orcids: (string | null)[] = [];
+  for (const [, place, said] of text.matchAll(/(?<!\d)(\d{1,3})\s{0,9}=\s{0,9}"([^"]{1,100})"/g))
+    orcids[Number(place) - 1] = orcidIn(said);
+  return Array.from(orcids, (orcid) => orcid ?? null);
 }
 
 type Properties = Readonly<Record<string, string>>;
@@ -72,25 +92,34 @@ function propertiesOf(entry: BibEntry, fields: Fields, found: Collector): Proper
   const pairs: (readonly [string, string])[] = [];
   for (const [name, { text, span }] of fields) {
     if (!usedFields.has(name)) continue;
-    const tooLong = text.length > longestField || (nameFields.has(name) && longName(text));
+    const tooLong = text.length > longestField || (nameFields.has(name) && longName(oneLine(text)));
     if (tooLong) {
       found.bad(`Unexpected length of \`${name}\`, expected a text of ordinary length`, span, {
         about: [entry.key],
       });
       continue;
     }
-    const plain = text
-      .replace(/\\enquote\*/g, "\\enquote")
-      .replace(/\s+/g, " ")
-      .trim();
+    const plain = readable(oneLine(text));
     const value = nameFields.has(name) ? plain.replace(others, "").trim() : plain;
     if (value !== "") pairs.push([name, value]);
   }
   return Object.fromEntries(pairs);
 }
 
+function oneLine(text: string): string {
+  return text.replace(/\s+/g, " ").trim();
+}
+
+/** Commands that citation-js cannot read, in words that it can; TeX takes the space after a command away. */
+function readable(text: string): string {
+  return text
+    .replace(/\\enquote\*/g, "\\enquote")
+    .replace(/\\hyphen(?![A-Za-z])(?:\{\}| ?)/g, "-")
+    .replace(/\\((?:La|Bib)?TeX)(?![A-Za-z])(?:\{\}| ?)/g, "$1");
+}
+
 function longName(text: string): boolean {
-  return text.split(/\s+and\s+/i).some((name) => name.length > longestName);
+  return text.split(/ and /i).some((name) => name.length > longestName);
 }
 
 /** The entry as citation-js reads it; a value that it cannot read costs its field. */
@@ -106,6 +135,7 @@ function readFields(
   for (const [name, value] of Object.entries(properties)) {
     if (converted(entry, { [name]: value }) !== null) good[name] = value;
     else {
+      good[name] = value.replace(/[{}$\\]/g, "");
       const at = fields.get(name)?.span ?? entry.keySpan;
       found.bad(
         `Unreadable \`${name}\` of entry \`${entry.key}\`, expected TeX that ends what it begins`,

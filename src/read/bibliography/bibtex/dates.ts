@@ -13,7 +13,7 @@ export function datesOf(fields: Fields): Readonly<Record<string, CslDate>> {
     edtf("date") ?? (text("year") === "" ? null : dateOfYear(text("year"), text("month"), text("day")));
   const dates = {
     issued,
-    "original-date": edtf("origdate"),
+    "original-date": edtf("origdate") ?? (text("origyear") === "" ? null : dateOfYear(text("origyear"))),
     accessed: edtf("urldate"),
     "event-date": edtf("eventdate"),
   };

@@ -64,8 +64,16 @@ export function lexBibtex(file: SourceFile): {
     if (entry !== null) entries.push(entry);
     if (reader.trouble !== null) {
       const { message, at }: { message: string; at: number } = reader.trouble;
-      found.bad(message, lineSpan(file, at));
       const head = nextHead(start);
+      // An entry that is left open fails only where the next one is: the place to mend is its own.
+      if (at < head) found.bad(message, lineSpan(file, at));
+      else {
+        const said = quoted(text.slice(start, lineSpan(file, start).end));
+        found.bad(
+          `Unexpected \`${said}\` that is never closed, expected its end before the next entry`,
+          lineSpan(file, start),
+        );
+      }
       if (head < reader.at) {
         wary = true;
         reader.at = head;

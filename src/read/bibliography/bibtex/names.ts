@@ -11,6 +11,17 @@ export const usedFields: ReadonlySet<string> = new Set(
   ).split(" "),
 );
 
+/** The kinds of entry of BibTeX and biblatex (its manual, section 2.1), and two that are often met. */
+export const knownKinds: ReadonlySet<string> = new Set(
+  (
+    "article artwork audio bibnote book bookinbook booklet collection commentary conference dataset electronic image " +
+    "inbook incollection inproceedings inreference jurisdiction legal legislation letter manual mastersthesis misc " +
+    "movie music mvbook mvcollection mvproceedings mvreference online patent performance periodical phdthesis " +
+    "proceedings reference report review set software standard suppbook suppcollection suppperiodical techreport " +
+    "thesis unpublished video www xdata bachelorsthesis newspaper"
+  ).split(" "),
+);
+
 /** The fields that hold names joined by `and`. */
 export const nameFields: ReadonlySet<string> = new Set(["author", "bookauthor", "editor", "translator"]);
 
