@@ -9,6 +9,7 @@ import type { Lens } from "./lens.ts";
 import { prepare } from "./prepare.ts";
 import type { Prepared } from "./prepare.ts";
 import type { ComputeMemo, Outcome, Run } from "./run.ts";
+import type { NumberLookup } from "./settings.ts";
 
 /** A derivation's state: its numbers with their units, or why there are none. */
 export interface Derived {
@@ -95,7 +96,7 @@ export function derive(
     return result;
   };
 
-  const numberOf = (reference: string): Quantity | { readonly why: string } | "pending" => {
+  const numberOf: NumberLookup = (reference) => {
     const dot = reference.lastIndexOf(".");
     const id = reference.slice(0, dot);
     const record = graph.records.get(id);
@@ -104,8 +105,10 @@ export function derive(
     const other = derived(record);
     if (other.status === "pending") return "pending";
     const number = other.numbers[reference.slice(dot + 1)];
-    if (!number)
-      return { why: `Missing number \`${reference}\`: ${other.why ?? "the plug-in does not give it"}` };
+    if (!number) {
+      const why = `Missing number \`${reference}\`: ${other.why ?? "the plug-in does not give it"}`;
+      return { why, refused: other.status === "refused" };
+    }
     return asQuantity(reference, number);
   };
 

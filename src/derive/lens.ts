@@ -8,6 +8,8 @@ export interface Choice {
   readonly prefer?: Id;
   /** A measurement taken instead of those of the same dimension. */
   readonly use?: Id;
+  /** Measurements left out, as if the selection named them in `without`. */
+  readonly without?: readonly Id[];
 }
 
 /** The one way to ask what if: a year, a loss, another choice. */

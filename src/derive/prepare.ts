@@ -9,7 +9,7 @@ import type { Run } from "./run.ts";
 import { isCensored, select } from "./select.ts";
 import type { Selected, Sight } from "./select.ts";
 import { asMap, readSettingsOf } from "./settings.ts";
-import type { NumberLookup } from "./settings.ts";
+import type { NoNumber, NumberLookup } from "./settings.ts";
 
 /** What a derivation would compute on, before it is computed. */
 export interface Prepared {
@@ -62,7 +62,7 @@ export function prepare(
     if (typeof reference === "string") {
       const number = numberOf(reference);
       if (number === "pending") return { ...failed(""), next: "pending" };
-      if ("why" in number) return failed(number.why);
+      if ("why" in number) return { ...failed(""), next: withoutNumber(number) };
       numbers.push(reference);
       chosen.set(input.name, [{ measured: asMeasured(reference, number), ids: [], place: "" }]);
       continue;
@@ -91,7 +91,7 @@ export function prepare(
   const read = readSettingsOf(plugin, values.parameters, sight.graph.settings, numberOf);
   const before = { used: [...new Set([...used, ...numbers.map(derivationOf)])], leftOut, merged, units: [] };
   if (read === "pending") return { ...before, next: "pending" };
-  if ("why" in read) return { ...before, next: { failed: read.why } };
+  if ("why" in read) return { ...before, next: withoutNumber(read) };
   const { settings, units, references } = read;
   const common = { ...before, used: [...new Set([...before.used, ...references.map(derivationOf)])] };
   const empty = plugin.inputs.find((input) => !input.optional && (inputs[input.name] ?? []).length === 0);
@@ -104,6 +104,10 @@ export function prepare(
 
 function failed(why: string): Prepared {
   return { used: [], leftOut: [], merged: [], units: [], next: { failed: why } };
+}
+
+function withoutNumber({ why, refused }: NoNumber): Prepared["next"] {
+  return refused === true ? { refused: "refused-number", why } : { failed: why };
 }
 
 function asMeasured(id: Id, quantity: Measured["quantity"]): Measured {

@@ -42,7 +42,9 @@ export function listed(ids: readonly Id[], sight: Sight): Selection {
   for (const id of ids) {
     const record = sight.graph.records.get(id);
     if (record?.list !== "measurements") continue;
-    if (!sight.counts(id)) leftOut.push({ id, why: "not in print or lost" });
+    if (sight.choices.some((choice) => choice.without?.includes(id)))
+      leftOut.push({ id, why: "left out by name" });
+    else if (!sight.counts(id)) leftOut.push({ id, why: "not in print or lost" });
     else selected.push({ measured: measuredOf(record, sight.graph), ids: [id], place: "" });
   }
   return { selected, leftOut, merged: [] };
@@ -56,7 +58,10 @@ function described(input: { readonly [key: string]: Json }, sight: Sight): Selec
   const bases = texts(input["basis"]);
   const by = texts(input["by"]);
   const from = texts(input["from"]);
-  const without = new Set(texts(input["without"]));
+  const without = new Set([
+    ...texts(input["without"]),
+    ...sight.choices.flatMap((choice) => choice.without ?? []),
+  ]);
   const preferred = [...sight.choices.flatMap((choice) => choice.prefer ?? []), ...texts(input["prefer"])];
   const chosen = new Set(sight.choices.flatMap((choice) => choice.use ?? []));
 

@@ -5,12 +5,18 @@ import { parseQuantity } from "../base/quantity/quantity-text.ts";
 import type { Settings as CorpusSettings } from "../read/settings.ts";
 import type { ParameterDeclaration, Plugin, Setting, Settings } from "../plugin.ts";
 
-/** Looks up another derivation's number for a parameter; a text says why it is not to be had. */
-export type NumberLookup = (reference: string) => Quantity | { readonly why: string } | "pending";
+/** Why a number is not to be had; `refused` when that is the data's doing and no mistake of the author. */
+export interface NoNumber {
+  readonly why: string;
+  readonly refused?: boolean;
+}
+
+/** Looks up another derivation's number for a parameter. */
+export type NumberLookup = (reference: string) => Quantity | NoNumber | "pending";
 
 export type SettingsRead =
   | { readonly settings: Settings; readonly units: readonly string[]; readonly references: readonly string[] }
-  | { readonly why: string }
+  | NoNumber
   | "pending";
 
 /** Reads a derivation's parameters by the plug-in's declarations; `why` says what is wrong with one. */
@@ -50,7 +56,7 @@ function settingOf(
   value: Json,
   corpus: CorpusSettings,
   numberOf: NumberLookup,
-): Setting | { readonly why: string } | "pending" {
+): Setting | NoNumber | "pending" {
   const wrong = (expected: string): { readonly why: string } => ({
     why: `Unexpected value of \`${parameter.name}\`, expected ${expected}`,
   });

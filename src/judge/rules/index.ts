@@ -5,9 +5,9 @@ import { silenceAsEvidence } from "./claims/silence.ts";
 import { verdictDependsOnStrength } from "./claims/strength.ts";
 import { circularSupport, silenceOnly, unsupportedClaim } from "./claims/support.ts";
 import { unansweredArgument } from "./claims/unanswered.ts";
+import { beatenInput } from "./derivations/beaten.ts";
 import { verdictDependsOnDisputedMeasurement } from "./derivations/disputed.ts";
 import {
-  beatenInput,
   failedDerivation,
   inconclusiveDerivation,
   refusedDerivation,
@@ -23,7 +23,8 @@ import { copiedNumber, secondHand } from "./measurements/copies.ts";
 import { undatedRecord } from "./measurements/undated.ts";
 import { unitSlip } from "./measurements/unit-slip.ts";
 import { changedPosition, selfContradiction } from "./scholars/positions.ts";
-import { nearName, uncitedSource, unitHidden, unlistedAuthor } from "./sources/tidiness.ts";
+import { nearName } from "./sources/near-name.ts";
+import { uncitedSource, unitHidden, unlistedAuthor } from "./sources/tidiness.ts";
 import { unstableReference } from "./sources/unstable.ts";
 
 /** Every rule that looks at the graph, in the order of format.md 6. */

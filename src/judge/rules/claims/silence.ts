@@ -16,12 +16,17 @@ export const silenceAsEvidence: Rule = {
         const premise = graph.records.get(id);
         return premise?.list === "observations" && premise.values.present === "not-reported" ? [premise] : [];
       });
-      const features = new Set(silent.map((one) => graph.featureName(one.values.feature ?? "")));
+      const features = new Set(
+        silent.flatMap((one) =>
+          one.values.feature === undefined ? [] : graph.featureName(one.values.feature),
+        ),
+      );
       const sources = new Set(silent.flatMap((one) => graph.provenance(one.id).sources));
       const seen = observations.filter(
         (one) =>
           (one.values.present ?? "true") === "true" &&
-          features.has(graph.featureName(one.values.feature ?? "")),
+          one.values.feature !== undefined &&
+          features.has(graph.featureName(one.values.feature)),
       );
       const reported = seen.filter((one) => graph.provenance(one.id).sources.some((key) => sources.has(key)));
       const weights = [...derivations.byId.values()].filter((one) => {
@@ -31,7 +36,10 @@ export const silenceAsEvidence: Rule = {
         );
         return record?.list === "derivations" && record.values.plugin === "silence" && bears;
       });
-      const rate = `the silent source reports ${reported.length} of ${seen.length} such traces on record`;
+      const rate =
+        seen.length === 0
+          ? "nobody is on record as having seen such a trace"
+          : `the silent source reports ${reported.length} of ${seen.length} such traces on record`;
       const ratio = weights.flatMap((one) => one.numbers["likelihood-ratio"]?.value ?? [])[0];
       const worth =
         ratio === undefined

@@ -1,4 +1,4 @@
-import type { Level } from "../../../base/finding.ts";
+import type { Finding, Level } from "../../../base/finding.ts";
 import type { Derived } from "../../../derive/derive.ts";
 import type { Graph } from "../../../link/graph.ts";
 import { authorLabel, labelOf } from "../../../link/label.ts";
@@ -12,7 +12,7 @@ function perDerivation(
   title: string,
   doc: string,
   says: (derived: Derived, view: View) => readonly string[],
-  path: string = "id",
+  path = "id",
 ): Rule {
   return {
     id,
@@ -35,19 +35,39 @@ const sentence = (text: string): string =>
 
 const named = (graph: Graph, derived: Derived): string => `“${labelOf(graph, derived.id)}”`;
 
-export const failedDerivation = perDerivation(
-  "failed-derivation",
-  "error",
-  "A derivation could not be computed.",
-  "The message says what is wrong with its plug-in, inputs or parameters. It then supports and disputes nothing.",
-  (derived, { graph }) => {
-    if (derived.status === "failed")
-      return [`${named(graph, derived)} could not be computed. ${sentence(derived.why ?? "")}`];
-    return derived.bearings
-      .filter((one) => one.trouble === "unreadable")
-      .map((one) => `What ${named(graph, derived)} bears on cannot be read. ${sentence(one.why ?? "")}`);
+export const failedDerivation: Rule = {
+  id: "failed-derivation",
+  level: "error",
+  title: "A derivation could not be computed.",
+  doc: "The message says what is wrong with its plug-in, inputs or parameters, or which derivations lean on one another in a circle. It then supports and disputes nothing.",
+  find: ({ graph, derivations }) => {
+    const circles = derivations.circles.map((circle) => {
+      const names = inWords(circle.map((id) => `“${labelOf(graph, id)}”`));
+      const message = `${names} ${circle.length === 1 ? "leans on itself" : "lean on one another"}, expected derivations that do not lean on themselves.`;
+      return tell(graph, "failed-derivation", "error", circle, message, { path: ["inputs"] });
+    });
+    const inCircles = new Set(derivations.circles.flat());
+    const others = [...derivations.byId.values()].flatMap((derived) => {
+      const about = (message: string, path: string): Finding =>
+        tell(graph, "failed-derivation", "error", [derived.id], message, { path: [path] });
+      if (inCircles.has(derived.id)) return [];
+      if (derived.status === "failed") {
+        return [
+          about(`${named(graph, derived)} could not be computed. ${sentence(derived.why ?? "")}`, "id"),
+        ];
+      }
+      return derived.bearings
+        .filter((one) => one.trouble === "unreadable")
+        .map((one) =>
+          about(
+            `What ${named(graph, derived)} bears on cannot be read. ${sentence(one.why ?? "")}`,
+            "bears-on",
+          ),
+        );
+    });
+    return { findings: [...circles, ...others] };
   },
-);
+};
 
 export const refusedDerivation = perDerivation(
   "refused-derivation",
@@ -120,22 +140,4 @@ export const repeatsMerged = perDerivation(
     const few = names.length > 3 ? [...names.slice(0, 3), `${names.length - 3} more`] : names;
     return [`${named(graph, derived)} takes the mean of several readings: ${inWords(few)}.`];
   },
-);
-
-export const beatenInput = perDerivation(
-  "beaten-input",
-  "warning",
-  "A derivation used a measurement that does not hold.",
-  "An argument against the measurement works, so the number does not hold either. Leave the measurement out with `without` to go on without it, or answer the argument.",
-  (derived, { graph, judgement }) => {
-    const beaten = derived.used.filter((id) => {
-      const standing = judgement.standings.get(id);
-      return derived.status === "computed" && standing !== undefined && standing !== "stands";
-    });
-    if (beaten.length === 0) return [];
-    return [
-      `${named(graph, derived)} used ${inWords(beaten.map((id) => labelOf(graph, id)))}, which ${beaten.length === 1 ? "does" : "do"} not hold, expected evidence that does.`,
-    ];
-  },
-  "inputs",
 );

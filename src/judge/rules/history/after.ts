@@ -5,7 +5,7 @@ import type { AnyLinked } from "../../../link/graph.ts";
 import { labelOf } from "../../../link/label.ts";
 import type { Rule, View } from "../../rule.ts";
 import { inWords, tell } from "../../tell.ts";
-import { alterations } from "../measurements/compare.ts";
+import { eventsOf, wholesOf } from "../measurements/compare.ts";
 
 /** Observations and measurements that were taken, not repeated: whose year is when somebody looked. */
 function looked(
@@ -28,13 +28,16 @@ function afterEvents(
   { id, level }: Pick<Rule, "id" | "level">,
   lists: readonly string[],
   kinds: readonly string[],
+  befalls: (thing: Id) => readonly Id[],
   says: (thing: string, event: number, names: string) => string,
 ): ReturnType<Rule["find"]> {
   const { graph } = view;
   const groups = new Map<string, { readonly thing: Id; readonly event: number; readonly about: Id[] }>();
   for (const record of looked(view, lists)) {
     for (const thing of ofThings(record)) {
-      const before = alterations(thing, graph, kinds).filter((year) => year < record.year);
+      const before = eventsOf(befalls(thing), graph, kinds)
+        .flatMap(({ high }) => high ?? [])
+        .filter((year) => year < record.year);
       if (before.length === 0) continue;
       const event = Math.max(...before);
       const key = `${thing}\n${event}`;
@@ -62,6 +65,7 @@ export const alteredBeforeObserved: Rule = {
       alteredBeforeObserved,
       ["observations"],
       ["restoration", "conservation", "sampling"],
+      (thing) => [thing],
       (thing, event, names) => `${names} was seen on ${thing} after it was treated in ${yearText(event)}.`,
     ),
 };
@@ -77,6 +81,7 @@ export const measuredAfterLoss: Rule = {
       measuredAfterLoss,
       ["observations", "measurements"],
       ["loss"],
+      (thing) => wholesOf(thing, view.graph),
       (thing, event, names) =>
         `${names} is dated after ${thing} was lost in ${yearText(event)}, expected an earlier year or another basis.`,
     ),

@@ -57,15 +57,27 @@ function yearOf({ id, values }: MeasurementRecord, graph: Graph): number {
 
 /** The years in which a thing, or what it is part of, met events of the given kinds (the earliest each can be). */
 export function alterations(thing: Id, graph: Graph, kinds: readonly string[]): readonly number[] {
-  const years: number[] = [];
-  for (let at: Id | undefined = thing; at !== undefined; at = graph.wholeOf.get(at)) {
-    const record = graph.records.get(at);
-    if (record?.list !== "artefacts") continue;
-    for (const event of record.values.history ?? []) {
+  return eventsOf(wholesOf(thing, graph), graph, kinds).flatMap(({ low, high }) => low ?? high ?? []);
+}
+
+/** A thing and all that it is part of, from the inside out. */
+export function wholesOf(thing: Id, graph: Graph): readonly Id[] {
+  const whole = graph.wholeOf.get(thing);
+  return whole === undefined ? [thing] : [thing, ...wholesOf(whole, graph)];
+}
+
+/** When events of the given kinds befell any of some things: first and last year each can be, null where open. */
+export function eventsOf(
+  things: readonly Id[],
+  graph: Graph,
+  kinds: readonly string[],
+): readonly { readonly low: number | null; readonly high: number | null }[] {
+  return things.flatMap((thing) => {
+    const record = graph.records.get(thing);
+    if (record?.list !== "artefacts") return [];
+    return (record.values.history ?? []).flatMap((event) => {
       const when = parseEdtf(event.when);
-      const year = "ok" in when ? (when.ok.low ?? when.ok.high) : null;
-      if (year !== null && kinds.includes(event.kind)) years.push(year);
-    }
-  }
-  return years;
+      return "ok" in when && kinds.includes(event.kind) ? [when.ok] : [];
+    });
+  });
 }

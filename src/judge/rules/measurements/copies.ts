@@ -1,6 +1,6 @@
 import type { Id } from "../../../base/finding.ts";
 import { authorLabel, labelOf } from "../../../link/label.ts";
-import type { MeasurementRecord } from "../../../link/graph.ts";
+import type { Graph, MeasurementRecord } from "../../../link/graph.ts";
 import type { Rule } from "../../rule.ts";
 import { inWords, tell } from "../../tell.ts";
 
@@ -17,53 +17,54 @@ export const copiedNumber: Rule = {
       const key = `${values.of}\n${graph.dimensionName(values.dimension)}\n${values.between ?? ""}`;
       groups.set(key, [...(groups.get(key) ?? []), record]);
     }
-    const findings = [...groups.values()].flatMap((group) => {
-      const copies = group.filter(
-        (one) => one.values.repeats !== undefined || one.values.basis === "report" || isLater(one),
-      );
-      const [first] = copies;
-      if (!first) return [];
-      const originals = group.filter(
-        (one) => !copies.includes(one) && one.values.value.text === first.values.value.text,
-      );
-      const all = [...copies, ...originals];
-      if (all.length < 2 && first.values.repeats === undefined) return [];
-      const who = inWords([...new Set(all.map((one) => authorLabel(graph, one.id)))]);
-      const message = `The ${first.values.dimension} of ${labelOf(graph, first.values.of)}, ${first.values.value.text}, stands in ${who}, expected to count as one measurement.`;
-      return [
-        tell(
-          graph,
-          "copied-number",
-          "note",
-          all.map((one) => one.id),
-          message,
-          { path: ["value"] },
-        ),
-      ];
-
-      /** The very same figure in a later source. */
-      function isLater(one: MeasurementRecord): boolean {
-        const year = graph.provenance(one.id).year;
-        return group.some((other) => {
-          const before = graph.provenance(other.id).year;
-          const apart = other !== one && sourceOf(other.id) !== sourceOf(one.id);
-          return (
-            apart &&
-            other.values.value.text === one.values.value.text &&
-            year !== null &&
-            before !== null &&
-            before < year
-          );
-        });
-      }
-    });
+    const findings = [...groups.values()].flatMap((group) =>
+      figuresIn(group, graph).map((same) => {
+        const [first] = same;
+        const who = inWords([...new Set(same.map((one) => authorLabel(graph, one.id)))]);
+        const original = same.find((one) => one.values.repeats === undefined) ?? first;
+        const message = `The ${first.values.dimension} of ${labelOf(graph, first.values.of)}, ${original.values.value.text}, stands in ${who}, expected to count as one measurement.`;
+        const about = same.map((one) => one.id);
+        return tell(graph, "copied-number", "note", about, message, { path: ["value"] });
+      }),
+    );
     return { findings };
-
-    function sourceOf(id: Id): Id | undefined {
-      return graph.provenance(id).sources[0];
-    }
   },
 };
+
+/** Readings of one dimension that give one figure in several sources, or that are marked as copies of one another; copies first. */
+function figuresIn(
+  group: readonly MeasurementRecord[],
+  graph: Graph,
+): readonly (readonly [MeasurementRecord, ...MeasurementRecord[]])[] {
+  const byFigure = new Map<string, MeasurementRecord[]>();
+  for (const record of group) {
+    const { repeats } = record.values;
+    const original = group.find(
+      (one) =>
+        one !== record &&
+        (one.id === repeats || graph.provenance(one.id).sources.some((key) => key === repeats)),
+    );
+    const figure = (original ?? record).values.value.text;
+    byFigure.set(figure, [...(byFigure.get(figure) ?? []), record]);
+  }
+  const yearOf = ({ id }: MeasurementRecord): number => graph.provenance(id).year ?? Infinity;
+  return [...byFigure.values()].flatMap((same) => {
+    const sources = new Set(same.map(({ id }) => graph.provenance(id).sources.join(" ")));
+    const marked = same.some((one) => one.values.repeats !== undefined);
+    if (sources.size < 2 && !marked) return [];
+    const [first, ...others] = same.toSorted(
+      (a, b) =>
+        Number(b.values.repeats !== undefined) - Number(a.values.repeats !== undefined) ||
+        later(yearOf(a), yearOf(b)),
+    );
+    return first ? [[first, ...others]] : [];
+  });
+}
+
+/** Later years first; equal ones, the unknown among them, stay as they are. */
+function later(a: number, b: number): number {
+  return a === b ? 0 : b > a ? 1 : -1;
+}
 
 export const secondHand: Rule = {
   id: "second-hand",

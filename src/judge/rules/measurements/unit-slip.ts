@@ -2,6 +2,7 @@ import { parseQuantity } from "../../../base/quantity/quantity-text.ts";
 import { labelOf } from "../../../link/label.ts";
 import type { Graph } from "../../../link/graph.ts";
 import type { MeasurementRecord } from "../../../link/graph.ts";
+import { spanOf } from "../../../read/record.ts";
 import type { Rule } from "../../rule.ts";
 import { tell } from "../../tell.ts";
 
@@ -21,7 +22,11 @@ export const unitSlip: Rule = {
       if (slip === null) return [];
       const { dimension, of, value } = record.values;
       const message = `The ${dimension} of ${labelOf(graph, of)} is recorded as ${value.text}, where the quotation has ${slip.figure}, expected perhaps ${slip.meant}.`;
-      return [tell(graph, "unit-slip", "warning", [record.id], message, { path: ["value"] })];
+      // A table's value is put together from several cells, and no one edit mends it.
+      const inText = /\.ya?ml$/.test(record.file);
+      const edits = [{ ...spanOf(record, "value"), text: slip.meant }];
+      const fix = inText ? { fix: { label: `Write ${slip.meant}`, edits } } : {};
+      return [tell(graph, "unit-slip", "warning", [record.id], message, { path: ["value"], ...fix })];
     });
     return { findings };
   },
@@ -43,7 +48,10 @@ function slipIn(
 ): { figure: string; meant: string } | null {
   const { value } = record.values;
   const { units } = graph.settings.quantities;
-  const own = graph.settings.units.map((unit) => unit.name);
+  const own = [
+    ...graph.settings.units.map((unit) => unit.name),
+    ...graph.list("measurements").map((one) => one.values.value.unit),
+  ];
   const others = [...new Set([...common, ...own])]
     .flatMap((name) => units.find(name) ?? [])
     .filter((unit) => unit.kind === value.kind);
