@@ -6,6 +6,9 @@ import type { LeftOut, Measured } from "../plugin.ts";
 import { merged } from "./merge.ts";
 import type { Choice } from "./lens.ts";
 
+/** Why a measurement that a lens hides is left out. */
+export const notCounting = "not in print or lost";
+
 /** One value that enters a computation, and the measurements it was made of. */
 export interface Selected {
   readonly measured: Measured;
@@ -44,7 +47,7 @@ export function listed(ids: readonly Id[], sight: Sight): Selection {
     if (record?.list !== "measurements") continue;
     if (sight.choices.some((choice) => choice.without?.includes(id)))
       leftOut.push({ id, why: "left out by name" });
-    else if (!sight.counts(id)) leftOut.push({ id, why: "not in print or lost" });
+    else if (!sight.counts(id)) leftOut.push({ id, why: notCounting });
     else selected.push({ measured: measuredOf(record, sight.graph), ids: [id], place: "" });
   }
   return { selected, leftOut, merged: [] };
@@ -91,7 +94,7 @@ function described(input: { readonly [key: string]: Json }, sight: Sight): Selec
   function reasonToLeaveOut({ id, values }: MeasurementRecord): string | null {
     const said = graph.provenance(id);
     if (without.has(id)) return "left out by name";
-    if (!sight.counts(id)) return "not in print or lost";
+    if (!sight.counts(id)) return notCounting;
     if (values.repeats !== undefined) return "repeats another";
     if (bases.length > 0 && !bases.includes(values.basis ?? "")) return "another basis";
     if (by.length > 0 && !said.scholars.some((scholar) => by.includes(scholar))) return "by somebody else";

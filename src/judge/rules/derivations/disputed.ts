@@ -38,7 +38,7 @@ function choicesFor({ graph, judgement }: View, derived: Derived): readonly Choi
   const alternatives = [
     ...derived.merged.flat(),
     ...derived.leftOut.filter((one) => one.why === "another reading was taken").map((one) => one.id),
-  ].filter((id) => judgement.counts(id));
+  ].filter((id) => judgement.standings.get(id) === "stands");
   const sources = new Set(alternatives.flatMap((id) => graph.provenance(id).sources.slice(0, 1)));
   return [
     ...[...sources].map((prefer) => ({ derivation: derived.id, prefer })),

@@ -1,9 +1,17 @@
 import type { Finding, Level } from "../../../base/finding.ts";
 import type { Derived } from "../../../derive/derive.ts";
+import { notCounting } from "../../../derive/select.ts";
 import type { Graph } from "../../../link/graph.ts";
+import type { Step } from "../../../read/yaml/tree.ts";
 import { authorLabel, labelOf } from "../../../link/label.ts";
 import type { Rule, View } from "../../rule.ts";
 import { inWords, tell } from "../../tell.ts";
+
+/** What a rule has to say of a derivation, and of which of its fields. */
+interface Said {
+  readonly message: string;
+  readonly path?: readonly Step[];
+}
 
 /** A rule that looks at each derivation by itself. */
 function perDerivation(
@@ -11,8 +19,7 @@ function perDerivation(
   level: Level,
   title: string,
   doc: string,
-  says: (derived: Derived, view: View) => readonly string[],
-  path = "id",
+  says: (derived: Derived, view: View) => readonly Said[],
 ): Rule {
   return {
     id,
@@ -21,8 +28,8 @@ function perDerivation(
     doc,
     find: (view) => ({
       findings: [...view.derivations.byId.values()].flatMap((derived) =>
-        says(derived, view).map((message) =>
-          tell(view.graph, id, level, [derived.id], message, { path: [path] }),
+        says(derived, view).map(({ message, path = ["id"] }) =>
+          tell(view.graph, id, level, [derived.id], message, { path }),
         ),
       ),
     }),
@@ -74,11 +81,16 @@ export const refusedDerivation = perDerivation(
   "warning",
   "The method refused to compute on these data.",
   "A method refuses where its number would mislead: too few values, bounds only, mixed kinds. Give it more or better measurements, or use another method; a refused derivation bears on nothing.",
-  (derived, { graph }) =>
-    derived.status === "refused" && derived.reason !== "unit-from-these-data"
-      ? [`${named(graph, derived)} was refused. ${sentence(derived.why ?? "")}`]
+  (derived, { graph, lens }) =>
+    derived.status === "refused" && derived.reason !== "unit-from-these-data" && !isTooEarly(derived, lens)
+      ? [{ message: `${named(graph, derived)} was refused. ${sentence(derived.why ?? "")}` }]
       : [],
 );
+
+/** Looked at from a year in which its data were not all in print: no fault of the record's. */
+function isTooEarly(derived: Derived, lens: View["lens"]): boolean {
+  return lens.asOf !== undefined && derived.leftOut.some((one) => one.why === notCounting);
+}
 
 export const unitFromTheseData = perDerivation(
   "unit-from-these-data",
@@ -87,7 +99,7 @@ export const unitFromTheseData = perDerivation(
   "Such a test would always succeed. Test the unit on other things, or search these data for a unit instead and take the number of that search.",
   (derived, { graph }) =>
     derived.reason === "unit-from-these-data"
-      ? [`${named(graph, derived)} was refused. ${sentence(derived.why ?? "")}`]
+      ? [{ message: `${named(graph, derived)} was refused. ${sentence(derived.why ?? "")}` }]
       : [],
 );
 
@@ -98,13 +110,12 @@ export const inconclusiveDerivation = perDerivation(
   "It meets neither what would support the claim nor what would dispute it, or both. That is a result: print it as one. More measurements may decide it.",
   (derived, { graph }) =>
     derived.status === "computed"
-      ? derived.bearings
-          .filter((one) => one.bearing === "inconclusive" && one.trouble === null)
-          .map(
-            (one) => `${named(graph, derived)} neither supports nor disputes “${labelOf(graph, one.claim)}”.`,
-          )
+      ? derived.bearings.flatMap((one, place) => {
+          if (one.bearing !== "inconclusive" || one.trouble !== null) return [];
+          const message = `${named(graph, derived)} neither supports nor disputes “${labelOf(graph, one.claim)}”.`;
+          return [{ message, path: ["bears-on", place] }];
+        })
       : [],
-  "bears-on",
 );
 
 export const supportsByLargeP = perDerivation(
@@ -113,13 +124,11 @@ export const supportsByLargeP = perDerivation(
   "A large p is asked to support a claim.",
   "A large p may only mean that the data could not show a difference. Add an upper bound on `detectable` to the same condition, so that a difference that matters would hardly have been missed.",
   (derived, { graph }) =>
-    derived.bearings
-      .filter((one) => one.trouble === "supports-by-large-p")
-      .map(
-        (one) =>
-          `${named(graph, derived)} is to support “${labelOf(graph, one.claim)}” by a large p, expected a bound on what would have been missed.`,
-      ),
-  "bears-on",
+    derived.bearings.flatMap((one, place) => {
+      if (one.trouble !== "supports-by-large-p") return [];
+      const message = `${named(graph, derived)} is to support “${labelOf(graph, one.claim)}” by a large p, expected a bound on what would have been missed.`;
+      return [{ message, path: ["bears-on", place, "supports"] }];
+    }),
 );
 
 export const repeatsMerged = perDerivation(
@@ -138,6 +147,6 @@ export const repeatsMerged = perDerivation(
       return `${what} (${inWords(ids.map((id) => authorLabel(graph, id)))})`;
     });
     const few = names.length > 3 ? [...names.slice(0, 3), `${names.length - 3} more`] : names;
-    return [`${named(graph, derived)} takes the mean of several readings: ${inWords(few)}.`];
+    return [{ message: `${named(graph, derived)} takes the mean of several readings: ${inWords(few)}.` }];
   },
 );
