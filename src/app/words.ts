@@ -60,6 +60,15 @@ export const words = {
   levels: { error: "Errors", warning: "Warnings", note: "Notes" },
 } as const;
 
+/** Fields whose name in the format is not the word to show. */
+export const fieldWords: Readonly<Record<string, string>> = {
+  lang: "language",
+  at: "place",
+  present: "seen or not",
+  plugin: "computed by",
+  looks: "times looked at",
+};
+
 /** How a tie is named on a sheet, seen from above and from below. */
 export const tieWords: Readonly<Record<Tie["how"], { readonly below: string; readonly above: string }>> = {
   for: { below: "argument for it", above: "argues for" },

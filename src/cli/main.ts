@@ -6,6 +6,7 @@ import { nearest } from "../base/nearest.ts";
 import { ruleDocs } from "../judge/rules/index.ts";
 import { reportOf } from "../show/report/report.ts";
 import { sarifOf } from "../show/report/sarif.ts";
+import { shownFindings, withheldIn } from "../show/withhold.ts";
 import { countsText, findingsText, questionsText } from "./print/check.ts";
 import { Stop } from "./fault.ts";
 import { startCorpus } from "./new.ts";
@@ -131,11 +132,14 @@ async function check(folder: string, options: CheckOptions): Promise<void> {
     printJson(format === "json" ? report : sarifOf(report, version, ruleDocs));
   } else if (options.explain !== undefined && model) {
     const lines = whyText(model, options.explain);
-    if (lines.length === 0) throw new Stop(unknownId(options.explain, [...model.judgement.standings.keys()]));
+    const withheld = withheldIn(model.graph);
+    const known = [...model.judgement.standings.keys()].filter((id) => !withheld(id));
+    if (lines.length === 0) throw new Stop(unknownId(options.explain, known));
     say(lines);
-  } else if (model)
-    say([...findingsText(findings, texts), ...questionsText(model), countsText(model, findings)]);
-  else say(findingsText(findings, texts));
+  } else if (model) {
+    const shown = shownFindings(model.graph, findings);
+    say([...findingsText(shown, texts), ...questionsText(model), countsText(model, shown)]);
+  } else say(findingsText(findings, texts));
   process.exitCode = codeFor(findings, options.failOn ?? "error");
 }
 

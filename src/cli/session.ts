@@ -5,6 +5,7 @@ import { emptyMemo, evaluate } from "../host/evaluate.ts";
 import { memoStoreFor } from "../host/memo-store.ts";
 import { computingInThreads } from "../host/node-computing.ts";
 import { parseYear } from "../base/date/year.ts";
+import { shownTexts } from "../show/withhold.ts";
 import { Stop } from "./fault.ts";
 
 /** A corpus as the command line worked it out. */
@@ -32,7 +33,8 @@ export async function evaluated(folder: string, asked: Asked): Promise<Evaluated
   const checked = await evaluate(files, plugins, memo, computing, { lens, reach, progress: progress.tell });
   progress.end();
   if (memo.compute.size > before) store?.save(memo.compute);
-  return { checked, texts: new Map(files.map((file) => [file.path, file.text])) };
+  const texts = new Map(files.map((file) => [file.path, file.text]));
+  return { checked, texts: checked.model ? shownTexts(checked.model.graph, texts) : texts };
 }
 
 function filesOf(folder: string): readonly SourceFile[] {

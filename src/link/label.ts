@@ -1,9 +1,11 @@
 import type { Id } from "../base/finding.ts";
 import { yearText } from "../base/date/year.ts";
 import type { AnyLinked, Graph } from "./graph.ts";
+import { withheldIn } from "./withheld.ts";
 
 /** What a record is called in a sentence: its `short`, its text or name, never its id. */
 export function labelOf(graph: Graph, id: Id): string {
+  if (withheldIn(graph)(id)) return "something withheld";
   const source = graph.sources.get(id);
   if (source) return source.label;
   const record = graph.records.get(id);

@@ -1,6 +1,7 @@
 import type { Id } from "../base/finding.ts";
 import type { Judgement, Standing } from "../judge/judge.ts";
 import type { Graph } from "../link/graph.ts";
+import { withheldIn } from "./withhold.ts";
 
 /** One line of the outline: a record, how it stands to the line above it, and what lies under it. */
 export interface Branch {
@@ -20,6 +21,7 @@ export function outlineOf(
   role: Branch["role"] = "answer",
 ): Branch {
   const { compiled, standings } = judgement;
+  const withheld = withheldIn(graph);
   const place = new Map(compiled.arguments.map((argument, at) => [argument.id, at]));
   const branch = (one: Id, as: Branch["role"], above: readonly Id[]): Branch => {
     const again = above.includes(one);
@@ -45,7 +47,7 @@ export function outlineOf(
     const record = graph.records.get(one);
     if (record?.list === "observations") for (const thing of record.values.of) found.push([thing, "thing"]);
     if (record?.list === "measurements") found.push([record.values.of, "thing"]);
-    return found;
+    return found.filter(([other]) => !withheld(other));
   };
   return branch(id, role, []);
 }

@@ -59,12 +59,12 @@ walk("reads the question, moves the year and follows a claim to its artefact by 
     await expect.poll(() => answers(page).nth(0).textContent()).toContain("open");
 
     await tabTo(page, "slider");
-    await page.keyboard.press("Home");
+    await page.keyboard.press("ArrowLeft");
     await expect.poll(() => page.locator("output.year").textContent()).toBe("1896");
     await expect.poll(() => answers(page).count()).toBe(1);
     await expect.poll(() => answers(page).nth(0).textContent()).toContain("stands");
     expect(new URL(page.url()).searchParams.get("as-of")).toBe("1896");
-    await page.keyboard.press("End");
+    await page.keyboard.press("ArrowRight");
     await expect.poll(() => answers(page).count()).toBe(2);
 
     await tabTo(page, "The ditch was dug for defence.");
@@ -98,6 +98,8 @@ walk("sees a standing change after a file was edited on disk, and says so", asyn
     await expect
       .poll(() => page.locator(".changed").textContent())
       .toContain("The ditch was dug for defence: was open, now stands");
+    expect(await page.locator(".changed").getAttribute("aria-live")).toBe("polite");
+    expect(await answers(page).nth(0).locator(".standing.stands svg path").count()).toBe(1);
   });
 });
 

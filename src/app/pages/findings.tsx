@@ -7,6 +7,9 @@ interface Props {
   readonly asOf: number | null;
 }
 
+/** As many findings can be read without headings between them. */
+const few = 8;
+
 /** All findings, errors first, with jumps to what they are about. */
 export function FindingsPage({ findings, asOf }: Props) {
   if (findings.length === 0) return <p>{words.noFindings}</p>;
@@ -18,24 +21,40 @@ export function FindingsPage({ findings, asOf }: Props) {
           <h2 className="label">
             {words.levels[level]} <span className="count">{those.length}</span>
           </h2>
-          <FindingList findings={those} asOf={asOf} />
+          {those.length <= few ? (
+            <FindingList findings={those} asOf={asOf} />
+          ) : (
+            groupedByRule(those).map(([rule, group]) => (
+              <details key={rule} className="rule" open={level === "error" || group.length <= few}>
+                <summary>
+                  <h3>{rule.replace(/-/g, " ")}</h3> <span className="count">{group.length}</span>
+                </summary>
+                <FindingList findings={group} asOf={asOf} grouped />
+              </details>
+            ))
+          )}
         </section>
       )
     );
   });
 }
 
+function groupedByRule(
+  findings: readonly FindingLine[],
+): readonly (readonly [string, readonly FindingLine[]])[] {
+  const rules = [...new Set(findings.map((one) => one.rule))];
+  return rules.map((rule) => [rule, findings.filter((one) => one.rule === rule)]);
+}
+
 /** Findings in a row: the rule, the sentence, the records, the place. */
-export function FindingList({ findings, asOf }: Props) {
+export function FindingList({ findings, asOf, grouped = false }: Props & { readonly grouped?: boolean }) {
   return (
-    <ul className="findings">
+    <ul className={grouped ? "findings grouped" : "findings"}>
       {findings.map((one, place) => (
         <li key={place}>
-          <span className="how">{one.rule.replace(/-/g, " ")}</span>
+          {!grouped && <span className="how">{one.rule.replace(/-/g, " ")}</span>}
           <div>
-            <p className="sentence" dir="auto">
-              {one.message}
-            </p>
+            <p className="sentence">{one.message}</p>
             <p className="where">
               {one.about.slice(0, 6).map((record) => (
                 <RecordLink key={record.id} id={record.id} text={record.text} asOf={asOf} />

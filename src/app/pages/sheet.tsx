@@ -1,9 +1,10 @@
 import { Fragment } from "react";
-import type { Piece, Sheet } from "../../show/pages/sheet.ts";
+import type { Piece } from "../../show/pages/pieces.ts";
+import type { Sheet } from "../../show/pages/sheet.ts";
 import type { Tie } from "../../show/pages/ties.ts";
 import { RecordLink } from "../parts/link.tsx";
 import { StandingMark } from "../parts/standing.tsx";
-import { tieWords, words } from "../words.ts";
+import { fieldWords, tieWords, words } from "../words.ts";
 import { FindingList } from "./findings.tsx";
 import { Holders } from "./question.tsx";
 
@@ -31,9 +32,14 @@ export function SheetPage({ sheet, asOf }: { readonly sheet: Sheet; readonly asO
           <dl>
             {sheet.fields.map((field) => (
               <Fragment key={field.name}>
-                <dt>{field.name}</dt>
+                <dt>{fieldWords[field.name] ?? field.name}</dt>
                 <dd>
-                  <Pieces pieces={field.pieces} asOf={asOf} between=" " />
+                  {field.lines.map((line, place) => (
+                    <span className="line" key={place}>
+                      {line.label !== null && <span className="part">{line.label}</span>}
+                      <Pieces pieces={line.pieces} asOf={asOf} between="" />
+                    </span>
+                  ))}
                 </dd>
               </Fragment>
             ))}

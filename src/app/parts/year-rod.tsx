@@ -42,7 +42,7 @@ export function YearRod({ years, asOf, toYear }: Props) {
       </span>
       <button
         type="button"
-        className="step"
+        className="step back"
         onClick={() => go(before)}
         disabled={at < first}
         aria-label={words.earlier}
@@ -92,7 +92,7 @@ export function YearRod({ years, asOf, toYear }: Props) {
       </div>
       <button
         type="button"
-        className="step"
+        className="step on"
         onClick={() => go(after)}
         disabled={now}
         aria-label={words.later}

@@ -5,6 +5,7 @@ import { sentenceOf } from "../../judge/explain/sentence.ts";
 import { labelOf } from "../../link/label.ts";
 import { outlineOf } from "../../show/outline.ts";
 import type { Branch } from "../../show/outline.ts";
+import { withheldIn } from "../../show/withhold.ts";
 import { paint, standingMark } from "./paint.ts";
 
 const roles: Readonly<Record<Branch["role"], string>> = {
@@ -20,7 +21,7 @@ const roles: Readonly<Record<Branch["role"], string>> = {
 export function whyText(model: Model, id: Id): readonly string[] {
   const { graph, derivations, judgement } = model;
   const standing = judgement.standings.get(id);
-  if (standing === undefined) return [];
+  if (standing === undefined || withheldIn(graph)(id)) return [];
   return [
     paint.bold(labelOf(graph, id)),
     `${standingMark(standing)}  ${sentenceOf(graph, reasonOf(graph, derivations, judgement, id))}`,

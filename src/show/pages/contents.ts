@@ -2,6 +2,7 @@ import type { Finding, Id } from "../../base/finding.ts";
 import type { Standing } from "../../judge/judge.ts";
 import { labelOf } from "../../link/label.ts";
 import { kindOf, listNames } from "../../read/grammar/kinds.ts";
+import { shownFindings, withheldIn } from "../withhold.ts";
 import type { Reported } from "../report/report.ts";
 
 export interface IndexEntry {
@@ -28,13 +29,14 @@ export interface Contents {
 /** The contents of a corpus under the model's lens. */
 export function contentsOf(model: Reported, findings: readonly Finding[], pending: number): Contents {
   const { graph, judgement, lens } = model;
+  const withheld = withheldIn(graph);
   const entry = (id: Id): IndexEntry => ({
     id,
     text: labelOf(graph, id),
     standing: judgement.standings.get(id) ?? null,
   });
   const kinds = listNames.flatMap((list) => {
-    const records = graph.list(list).filter((one) => judgement.counts(one.id));
+    const records = graph.list(list).filter((one) => judgement.counts(one.id) && !withheld(one.id));
     const shown = list === "claims" ? records.filter((one) => judgement.listed(one.id)) : records;
     return shown.length > 0 ? [{ name: plural(list), entries: shown.map((one) => entry(one.id)) }] : [];
   });
@@ -49,9 +51,12 @@ export function contentsOf(model: Reported, findings: readonly Finding[], pendin
         .filter((claim) => judgement.listed(claim))
         .map((claim) => judgement.standings.get(claim) ?? "unsupported"),
     })),
-    findings: findings.filter((one) => one.accepted === null).length,
+    findings: shownFindings(graph, findings).filter((one) => one.accepted === null).length,
     pending,
-    kinds: [...kinds, { name: "sources", entries: [...graph.sources.keys()].map(entry) }],
+    kinds: [
+      ...kinds,
+      { name: "sources", entries: [...graph.sources.keys()].filter((key) => !withheld(key)).map(entry) },
+    ],
   };
 }
 

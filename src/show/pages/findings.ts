@@ -2,6 +2,7 @@ import type { Finding, Id, Level } from "../../base/finding.ts";
 import type { Graph } from "../../link/graph.ts";
 import { labelOf } from "../../link/label.ts";
 import { placesIn } from "../place.ts";
+import { shownFindings } from "../withhold.ts";
 
 /** A finding for a page: its words, what it is about, where it stands. */
 export interface FindingLine {
@@ -21,7 +22,7 @@ export function findingLines(
   texts: ReadonlyMap<string, string>,
 ): readonly FindingLine[] {
   const place = placesIn(texts);
-  return findings.map((one) => {
+  return shownFindings(graph, findings).map((one) => {
     const at = one.at ? place(one.at) : null;
     const known = one.about.filter((id) => graph?.records.has(id) || graph?.sources.has(id));
     return {

@@ -1,6 +1,8 @@
 import type { Id } from "../../base/finding.ts";
 import type { Standing } from "../../judge/judge.ts";
 import { labelOf } from "../../link/label.ts";
+import type { Graph } from "../../link/graph.ts";
+import { withheldIn } from "../withhold.ts";
 import type { Reported } from "../report/report.ts";
 
 /** How one record bears on another, with the other's standing. */
@@ -79,7 +81,25 @@ export function tiesOf(
       }
     }
   }
-  return { below: distinctTies(below), above: distinctTies(above) };
+  const withheld = withheldIn(graph);
+  const shown = (ties: readonly Tie[]): readonly Tie[] =>
+    toldApart(
+      graph,
+      distinctTies(ties).filter((one) => !withheld(one.id)),
+    );
+  return { below: shown(below), above: shown(above) };
+}
+
+/** Arguments that are called alike are told apart by their first premise. */
+function toldApart(graph: Graph, ties: readonly Tie[]): readonly Tie[] {
+  const withheld = withheldIn(graph);
+  return ties.map((one) => {
+    const record = graph.records.get(one.id);
+    const alone = ties.every((other) => other.id === one.id || other.text !== one.text);
+    if (record?.list !== "arguments" || alone) return one;
+    const premise = record.values.because.find((id) => !withheld(id));
+    return premise === undefined ? one : { ...one, text: `${one.text}: ${labelOf(graph, premise)}` };
+  });
 }
 
 /** An argument that a number makes is shown as the number. */

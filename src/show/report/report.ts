@@ -7,6 +7,7 @@ import type { Judgement, Standing } from "../../judge/judge.ts";
 import type { Graph } from "../../link/graph.ts";
 import { listNames } from "../../read/grammar/kinds.ts";
 import { placesIn } from "../place.ts";
+import { shownFindings, withheldIn } from "../withhold.ts";
 import type { Report } from "./schema.ts";
 
 /** What a report is made of: a model as `build` gives it. */
@@ -19,12 +20,13 @@ export interface Reported {
   readonly restsOn: ReadonlyMap<Id, readonly Id[]>;
 }
 
-/** The machine-readable result: objects sorted by id, so that two runs give the same bytes. */
+/** The machine-readable result: objects sorted by id, so that two runs give the same bytes; nothing withheld is in it. */
 export function reportOf(
   model: Reported | null,
   findings: readonly Finding[],
   texts: ReadonlyMap<string, string>,
 ): Report {
+  const hidden = model ? withheldIn(model.graph) : () => false;
   return {
     format: 1,
     title: model?.graph.settings.title ?? "",
@@ -32,8 +34,14 @@ export function reportOf(
     counts: model ? countsOf(model.graph) : {},
     standings: model ? standingsOf(model) : {},
     questions: model ? questionsOf(model) : {},
-    numbers: model ? objectOf([...model.derivations.byId].map(([id, one]) => [id, numbersOf(one)])) : {},
-    findings: told(findings, texts),
+    numbers: model
+      ? objectOf(
+          [...model.derivations.byId]
+            .filter(([id]) => !hidden(id))
+            .map(([id, one]) => [id, numbersOf(one, hidden)]),
+        )
+      : {},
+    findings: told(shownFindings(model?.graph ?? null, findings), texts),
     plan: [],
   };
 }
@@ -44,8 +52,9 @@ function countsOf(graph: Graph): Report["counts"] {
 }
 
 function standingsOf({ graph, judgement, footings, restsOn }: Reported): Report["standings"] {
+  const withheld = withheldIn(graph);
   const shown = [...judgement.standings].filter(
-    ([id]) => graph.records.get(id)?.list !== "claims" || judgement.listed(id),
+    ([id]) => !withheld(id) && (graph.records.get(id)?.list !== "claims" || judgement.listed(id)),
   );
   return objectOf(
     shown.map(([id, standing]) => {
@@ -53,7 +62,11 @@ function standingsOf({ graph, judgement, footings, restsOn }: Reported): Report[
       const resting = restsOn.get(id);
       return [
         id,
-        { standing, ...(footing ? { footing } : {}), ...(resting ? { restsOn: [...resting] } : {}) },
+        {
+          standing,
+          ...(footing ? { footing } : {}),
+          ...(resting ? { restsOn: resting.filter((one) => !withheld(one)) } : {}),
+        },
       ] as const;
     }),
   );
@@ -75,12 +88,12 @@ function questionsOf({ graph, judgement }: Reported): Report["questions"] {
   );
 }
 
-function numbersOf(one: Derived): Report["numbers"][string] {
+function numbersOf(one: Derived, hidden: (id: Id) => boolean): Report["numbers"][string] {
   return {
     status: one.status,
     why: one.why,
-    used: [...one.used],
-    leftOut: one.leftOut.map(({ id, why }) => ({ id, why })),
+    used: one.used.filter((id) => !hidden(id)),
+    leftOut: one.leftOut.filter(({ id }) => !hidden(id)).map(({ id, why }) => ({ id, why })),
     numbers: objectOf(
       Object.entries(one.numbers).map(
         ([name, { value, low, high, unit }]) => [name, { value, low, high, unit }] as const,

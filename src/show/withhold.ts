@@ -1,0 +1,61 @@
+import type { Finding, Span } from "../base/finding.ts";
+import type { AnyLinked, Graph } from "../link/graph.ts";
+import { withheldIn } from "../link/withheld.ts";
+import { spanOf } from "../read/record.ts";
+
+export { withheldIn } from "../link/withheld.ts";
+
+/** Findings that may be shown: one about something withheld goes, for its words would name it; of an error, that there is one stays. */
+export function shownFindings(graph: Graph | null, findings: readonly Finding[]): readonly Finding[] {
+  if (!graph || graph.settings.withhold.length === 0) return findings;
+  const withheld = withheldIn(graph);
+  const spans = [...graph.records.values()].filter((one) => withheld(one.id)).map((one) => spanOf(one));
+  const within = (at: Span): boolean =>
+    spans.some((span) => span.file === at.file && span.start <= at.start && at.start < span.end);
+  return findings.flatMap((one) => {
+    if (!one.about.some(withheld) && (one.at === null || !within(one.at))) return [one];
+    return one.level === "error" ? [masked(one)] : [];
+  });
+}
+
+function masked({ rule, level }: Finding): Finding {
+  const message = "Something that the corpus withholds has this error, expected none";
+  return { rule, level, message, about: [], at: null, fix: null, accepted: null };
+}
+
+/** The texts for excerpts: what may not be shown is dotted out, so that every offset stays what it was. */
+export function shownTexts(graph: Graph, texts: ReadonlyMap<string, string>): ReadonlyMap<string, string> {
+  const spans = [...graph.records.values()].flatMap((record) => hiddenSpans(graph, record));
+  const files = new Set(spans.map((span) => span.file));
+  return new Map(
+    [...texts].map(([file, text]) => [
+      file,
+      files.has(file)
+        ? dotted(
+            text,
+            spans.filter((span) => span.file === file),
+          )
+        : text,
+    ]),
+  );
+}
+
+function dotted(text: string, spans: readonly Span[]): string {
+  const parts: string[] = [];
+  let at = 0;
+  for (const { start, end } of spans.toSorted((a, b) => a.start - b.start)) {
+    if (end <= at) continue;
+    const from = Math.max(at, start);
+    parts.push(text.slice(at, from), text.slice(from, end).replace(/[^\r\n]/g, "·"));
+    at = end;
+  }
+  return [...parts, text.slice(at)].join("");
+}
+
+function hiddenSpans(graph: Graph, record: AnyLinked): readonly Span[] {
+  if (withheldIn(graph)(record.id)) return [spanOf(record)];
+  if (record.list !== "artefacts") return [];
+  const exact = record.values.coordinates === undefined ? [] : [spanOf(record, "coordinates")];
+  const place = record.values["withhold-location"] && record.values["found-at"] !== undefined;
+  return place ? [...exact, spanOf(record, "found-at")] : exact;
+}

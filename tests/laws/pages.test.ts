@@ -1,0 +1,104 @@
+import { fileURLToPath } from "node:url";
+import { beforeAll, describe, expect, test } from "vitest";
+import { plugins } from "../../plugins/index.ts";
+import type { Checked, Model } from "../../src/build.ts";
+import { readCorpusFolder } from "../../src/host/corpus-folder.ts";
+import { computingHere, emptyMemo, evaluate } from "../../src/host/evaluate.ts";
+import { contentsOf } from "../../src/show/pages/contents.ts";
+import { dateWords } from "../../src/show/pages/date-words.ts";
+import { findingLines } from "../../src/show/pages/findings.ts";
+import { outlinePage } from "../../src/show/pages/outline.ts";
+import type { OutlineLine } from "../../src/show/pages/outline.ts";
+import { questionPage } from "../../src/show/pages/question.ts";
+import { sheetOf } from "../../src/show/pages/sheet.ts";
+import { reportOf } from "../../src/show/report/report.ts";
+
+const files = readCorpusFolder(fileURLToPath(new URL("../../demo-corpus", import.meta.url)));
+const texts = new Map(files.map((file) => [file.path, file.text]));
+let checked: Checked<Model>;
+let model: Model;
+
+beforeAll(async () => {
+  checked = await evaluate(files, plugins, emptyMemo(), computingHere(plugins));
+  if (!checked.model) throw new Error("the demo has no model");
+  model = checked.model;
+}, 60_000);
+
+const sheet = (id: string) => sheetOf(model, checked.findings, texts, id);
+
+test("everything in the index has a sheet, and every link on a sheet leads to one", () => {
+  const contents = contentsOf(model, checked.findings, 0);
+  const ids = contents.kinds.flatMap((kind) => kind.entries.map((entry) => entry.id));
+  expect(ids.length).toBeGreaterThan(300);
+  for (const id of ids) {
+    const page = sheet(id);
+    expect(page, id).not.toBeNull();
+    const links = [
+      ...(page?.fields.flatMap((field) =>
+        field.lines.flatMap((line) => line.pieces.flatMap((piece) => piece.to ?? [])),
+      ) ?? []),
+      ...(page?.below.map((tie) => tie.id) ?? []),
+      ...(page?.above.map((tie) => tie.id) ?? []),
+      ...(page?.findings.flatMap((finding) => finding.about.map((one) => one.id)) ?? []),
+    ];
+    for (const link of links) expect(sheet(link), `${id} leads to ${link}`).not.toBeNull();
+  }
+});
+
+test("the outline reaches things, and every line of it leads to a sheet", () => {
+  const lines: OutlineLine[] = [];
+  const collect = (line: OutlineLine): void => {
+    lines.push(line);
+    line.under.forEach(collect);
+  };
+  outlinePage(model).forEach(collect);
+  expect(lines.some((line) => line.role === "thing")).toBe(true);
+  for (const line of lines) expect(sheet(line.to), line.id).not.toBeNull();
+});
+
+test("a holder who left is shown so", () => {
+  const answers = questionPage(model, "what-was-it")?.answers ?? [];
+  const roofed = answers.find((answer) => answer.claim === "ring-a-roofed");
+  expect(roofed?.holders[0]).toMatchObject({ name: "Edith Ferrant", since: 1937, until: 1951 });
+});
+
+describe("what is withheld is in no output", () => {
+  const outputs = (): string =>
+    JSON.stringify([
+      contentsOf(model, checked.findings, 0),
+      findingLines(model.graph, checked.findings, texts),
+      outlinePage(model),
+      [...model.graph.records.keys(), ...model.graph.sources.keys()].map(sheet),
+      reportOf(model, checked.findings, texts),
+    ]);
+
+  test("exact places, and where a thing was found when that is withheld", () => {
+    const artefacts = model.graph.list("artefacts");
+    const exact = artefacts.flatMap((one) => one.values.coordinates ?? []);
+    const places = artefacts
+      .filter((one) => one.values["withhold-location"])
+      .flatMap((one) => one.values["found-at"] ?? []);
+    expect(exact.length).toBeGreaterThan(0);
+    expect(places.length).toBeGreaterThan(0);
+    const all = outputs();
+    for (const secret of [...exact, ...places]) expect(all).not.toContain(secret);
+  });
+
+  test("ids that the settings withhold", () => {
+    const ids = model.graph.settings.withhold;
+    expect(ids.length).toBeGreaterThan(0);
+    const all = outputs();
+    for (const id of ids) expect(all).not.toContain(JSON.stringify(id));
+  });
+});
+
+test.each([
+  ["1894-10", "October 1894"],
+  ["1894-10-03", "3 October 1894"],
+  ["-2150/-1950", "2151 to 1951 BC"],
+  ["1850~", "about 1850"],
+  ["../1850", "until 1850"],
+  ["18XX", "1800 to 1899"],
+])("the date %s reads %s", (text, expected) => {
+  expect(dateWords(text)).toBe(expected);
+});
