@@ -1,15 +1,17 @@
-import { isRefusal, refuse } from "../../src/plugin.ts";
-import type { Computation, Json, Mark, Plugin } from "../../src/plugin.ts";
-import { oneFactor } from "./one-factor.ts";
+import type { Plugin } from "../../src/plugin.ts";
+import { computed } from "./computed.ts";
+import { scalingFigure } from "./figure.ts";
+import { scalingSentence } from "./sentence.ts";
 
 /** Whether two things are one design at two sizes: one scale factor for all homologous dimensions. */
 export const scaling: Plugin = {
   id: "scaling",
-  version: "1.0.0",
+  version: "1.1.0",
   title: "Scaling",
   doc: "Asks whether one scale factor fits all homologous dimensions of two things within their errors.",
   sources: [
     "Cochran 1954, Biometrics 10, 101–129 (heterogeneity, from memory)",
+    "Fieller 1954, J. R. Statist. Soc. B 16, 175–185 (ratio with a coarse denominator)",
     "JCGM 100:2008 (GUM), section 5 (propagation of uncertainty)",
   ],
   inputs: [
@@ -36,89 +38,9 @@ export const scaling: Plugin = {
       doc: "The departure of one dimension that would hardly be missed, a share.",
     },
   ],
-  compute: (inputs, settings) => {
-    const larger = inputs["larger"] ?? [];
-    const smaller = inputs["smaller"] ?? [];
-    const kinds = larger.map((one, i) => [one.quantity.kind, smaller[i]?.quantity.kind] as const);
-    if (kinds.some(([a, b]) => a !== b)) {
-      return refuse(
-        "mixed-dimensions",
-        "Unexpected pair of different kinds, expected one kind in each pair.",
-      );
-    }
-    const tolerance = settings["tolerance"];
-    const pairs = larger.map((one, i) => ({
-      a: one.quantity.value,
-      ua: one.quantity.u ?? 0,
-      b: smaller[i]?.quantity.value ?? 0,
-      ub: smaller[i]?.quantity.u ?? 0,
-    }));
-    const fit = oneFactor(pairs, tolerance?.kind === "quantity" ? tolerance.value.value : 0);
-    if (isRefusal(fit)) return fit;
-    const bare = (value: number) => ({ value, low: null, high: null });
-    return {
-      numbers: {
-        n: bare(pairs.length),
-        k: { value: fit.k, low: fit.low, high: fit.high },
-        heterogeneity: bare(fit.heterogeneity),
-        df: bare(fit.df),
-        ...(fit.p === null ? {} : { p: bare(fit.p) }),
-        ...(fit.detectable === null ? {} : { detectable: bare(fit.detectable) }),
-      },
-      leftOut: [],
-      warnings: [
-        ...(pairs.length === 1 ? ["one-dimension"] : []),
-        ...(fit.departures.some((z) => z !== null && Math.abs(z) > 2) ? ["departing-dimension"] : []),
-      ],
-      data: {
-        k: fit.k,
-        rows: pairs.map(({ a, b }, i) => ({
-          name: `${larger[i]?.dimension ?? ""} ${larger[i]?.artefact ?? ""}`,
-          ratio: a / b,
-          u: fit.uLog[i] ?? 0,
-        })),
-      },
-    } satisfies Computation;
-  },
-  figure: (computation) => {
-    const { k, rows } = computation.data as { readonly k: number; readonly rows: readonly Row[] };
-    const bars: Mark = {
-      mark: "bars",
-      bars: rows.map((row, at) => ({
-        at,
-        low: row.ratio * Math.exp(-2 * row.u),
-        high: row.ratio * Math.exp(2 * row.u),
-        label: row.name,
-      })),
-    };
-    return {
-      title: "Homologous dimensions and their common factor",
-      x: { label: "dimension", unit: "1" },
-      y: { label: "ratio", unit: "1" },
-      marks: [
-        bars,
-        {
-          mark: "dots",
-          points: rows.map((row, at) => [at, row.ratio] as const),
-          labels: rows.map((row) => row.name),
-        },
-        { mark: "rule", axis: "y", at: k, label: "the common factor" },
-      ],
-    };
-  },
-  sentence: ({ numbers }) => {
-    const [n, k, p] = [numbers["n"]?.value ?? 0, numbers["k"], numbers["p"]?.value];
-    const factor = k
-      ? `${k.value.toPrecision(4)} (${(k.low ?? k.value).toPrecision(4)} to ${(k.high ?? k.value).toPrecision(4)})`
-      : "";
-    if (p === undefined)
-      return `One pair of dimensions gives a ratio of ${factor}; with one pair nothing can be tested.`;
-    const verdict = p >= 0.05 ? "are compatible with" : "do not fit";
-    const missed = numbers["detectable"]
-      ? `; a departure of ${(100 * numbers["detectable"].value).toPrecision(2)} % would hardly be missed`
-      : "";
-    return `${n} pairs of dimensions ${verdict} one scale factor of ${factor} (Cochran's test: p = ${p.toPrecision(2)}${missed}).`;
-  },
+  compute: computed,
+  figure: scalingFigure,
+  sentence: scalingSentence,
   cautions: [
     {
       id: "large-errors",
@@ -132,6 +54,10 @@ export const scaling: Plugin = {
       id: "common-error",
       text: "An error common to both measurements cancels in the ratio and is left out of it.",
     },
+    {
+      id: "denominator-not-distinct-from-zero",
+      text: "The smaller dimension is so uncertain that the ratio has no finite interval.",
+    },
     { id: "one-dimension", text: "One dimension gives a ratio, and nothing to test it by." },
     {
       id: "departing-dimension",
@@ -143,7 +69,7 @@ export const scaling: Plugin = {
       title: "Two jars, invented: height, belly, rim and foot",
       source: "Expected values by R metafor 3.8-1, rma(log(a/b), (ua/a)² + (ub/b)², method = 'FE')",
       files: {
-        "corpus.yaml": "title: Two jars\n",
+        "corpus.yaml": "format: 1\ntitle: Two jars\n",
         "jars.yaml": [
           "artefacts: [{ id: big, name: The big jar }, { id: small, name: The small jar }]",
           "measurements:",
@@ -172,11 +98,32 @@ export const scaling: Plugin = {
         p: { value: 0.840118764814202, tolerance: 1e-8 },
       },
     },
+    {
+      title: "Two doors, invented: the larger is wider than its height would have it",
+      source: "Expected values by R metafor 3.8-1, rma(log(a/b), (ua/a)² + (ub/b)², method = 'FE')",
+      files: {
+        "corpus.yaml": "format: 1\ntitle: Two doors\n",
+        "doors.yaml": [
+          "artefacts: [{ id: great, name: The great door }, { id: lesser, name: The lesser door }]",
+          "measurements:",
+          "  - { id: h1, of: great, dimension: height, value: 214 ± 2 cm }",
+          "  - { id: h2, of: lesser, dimension: height, value: 160 ± 2 cm }",
+          "  - { id: w1, of: great, dimension: width, value: 98 ± 2 cm }",
+          "  - { id: w2, of: lesser, dimension: width, value: 81 ± 2 cm }",
+          "derivations:",
+          "  - id: one-design",
+          "    plugin: scaling",
+          "    inputs: { pairs: [[h1, h2], [w1, w2]] }",
+          "",
+        ].join("\n"),
+      },
+      derivation: "one-design",
+      expected: {
+        n: { value: 2, tolerance: 0 },
+        k: { value: 1.31201398008685, tolerance: 1e-8 },
+        heterogeneity: { value: 7.92034216339982, tolerance: 1e-7 },
+        p: { value: 0.00488820268399983, tolerance: 1e-9 },
+      },
+    },
   ],
-};
-
-type Row = { readonly [key: string]: Json } & {
-  readonly name: string;
-  readonly ratio: number;
-  readonly u: number;
 };

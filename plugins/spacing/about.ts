@@ -20,6 +20,27 @@ export const cautions: readonly Caution[] = [
     text: "More than half of the gaps may be longer than any observed: there is no median.",
   },
   {
+    id: "order",
+    text: "Positions are the gaps added up in the order in which they are listed.",
+  },
+  {
+    id: "scale-from-elsewhere",
+    text: "A scale factor must come from other dimensions than the spacing itself.",
+  },
+  {
+    id: "longest-stretch",
+    text: "A broken end parts the row: the period was tested on the longest stretch without one.",
+  },
+  {
+    id: "comparison-too-small",
+    text: "With so few gaps no difference between the rows could reach 5 %.",
+  },
+  {
+    id: "scale-decides",
+    text: "Within the uncertainty of the scale factor the rows now differ and now do not.",
+  },
+  { id: "below-smallest-p", text: "p lies below 1e-9, the smallest that the exact method can tell from 0." },
+  {
     id: "positions-uncertain",
     text: "Positions add up the errors of the gaps, and here they add up to so much that the period cannot be tested well.",
   },
@@ -38,7 +59,7 @@ export const examples: readonly Example[] = [
     source:
       "Expected mean and cv computed in R and Python outside this program; p by the volume of a ball in a simplex",
     files: {
-      "corpus.yaml": "title: Posts\n",
+      "corpus.yaml": "format: 1\ntitle: Posts\n",
       "posts.yaml": [
         "artefacts:",
         ...posts.map((_, i) => `  - { id: gap-${i + 1}, name: Gap ${i + 1} }`),
@@ -62,4 +83,39 @@ export const examples: readonly Example[] = [
       p: { value: 5.08503329041056e-7, tolerance: 1e-12 },
     },
   },
+  {
+    title: "Two rows with broken ends, invented",
+    source:
+      "Median by R survival 3.5-3, survfit; comparison by all 792 relabellings, combn in R and coin 1.4-2",
+    files: {
+      "corpus.yaml": "format: 1\ntitle: Two rows\n",
+      "rows.yaml": [
+        "artefacts: [{ id: north, name: The north row }, { id: south, name: The south row }]",
+        "measurements:",
+        ...gapsOf("north", ["55", "60", "62", "64", "70", "≥ 58", "≥ 66"]),
+        ...gapsOf("south", ["88", "92", "101", "≥ 75", "97"]),
+        "derivations:",
+        "  - id: alike",
+        "    plugin: spacing",
+        "    inputs:",
+        `      gaps: [${[1, 2, 3, 4, 5, 6, 7].map((i) => `north-${i}`).join(", ")}]`,
+        `      other: [${[1, 2, 3, 4, 5].map((i) => `south-${i}`).join(", ")}]`,
+        "",
+      ].join("\n"),
+    },
+    derivation: "alike",
+    expected: {
+      n: { value: 5, tolerance: 0 },
+      censored: { value: 2, tolerance: 0 },
+      median: { value: 0.64, tolerance: 1e-9 },
+      "compare-p": { value: 0.0113636363636364, tolerance: 1e-12 },
+    },
+  },
 ];
+
+function gapsOf(row: string, values: readonly string[]): readonly string[] {
+  return values.map(
+    (value, i) =>
+      `  - { id: ${row}-${i + 1}, of: ${row}, dimension: gap, between: post ${i + 1} to post ${i + 2}, value: ${value} cm }`,
+  );
+}

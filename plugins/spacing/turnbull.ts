@@ -25,9 +25,7 @@ export function turnbull(ranges: readonly Range[]): Turnbull | Refusal {
     return refuse("backwards", "Unexpected range that runs backwards, expected its smaller end first.");
   }
   const intervals = innermost(ranges);
-  const inside = ranges.map((range) =>
-    intervals.map(([from, to]) => (range.low <= from && to <= top(range.high) ? 1 : 0)),
-  );
+  const inside = ranges.map((range) => intervals.map((interval) => (holds(range, interval) ? 1 : 0)));
   let mass = intervals.map(() => 1 / intervals.length);
   let before = -Infinity;
   for (let round = 0; round < mostRounds; round++) {
@@ -47,16 +45,26 @@ export function turnbull(ranges: readonly Range[]): Turnbull | Refusal {
   };
 }
 
-/** Stretches from a lower end to the next upper end with no end between; a shared point parts two neighbours. */
+/**
+ * Stretches from a lower end to the next upper end with no end between. A range is open at its lower end, so that a
+ * shared point parts two neighbours; an exact size is a stretch of its own.
+ */
 function innermost(ranges: readonly Range[]): readonly (readonly [number, number])[] {
-  const ends = [
-    ...ranges.map(({ low }) => ({ at: low, lower: true })),
-    ...ranges.map(({ high }) => ({ at: top(high), lower: false })),
-  ].sort((a, b) => a.at - b.at || Number(a.lower) - Number(b.lower));
+  const ends = ranges
+    .flatMap(({ low, high }) => [
+      { at: low, rank: high === low ? 0 : 2, lower: true },
+      { at: top(high), rank: 1, lower: false },
+    ])
+    .sort((a, b) => a.at - b.at || a.rank - b.rank);
   return ends.flatMap((end, i) => {
     const next = ends[i + 1];
-    return end.lower && next && !next.lower ? [[end.at, next.at] as const] : [];
+    return end.lower && next !== undefined && !next.lower ? [[end.at, next.at] as const] : [];
   });
+}
+
+function holds({ low, high }: Range, [from, to]: readonly [number, number]): boolean {
+  if (to > top(high)) return false;
+  return from === to && high !== low ? low < from : low <= from;
 }
 
 function top(high: number | null): number {

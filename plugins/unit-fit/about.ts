@@ -27,6 +27,34 @@ export const cautions: readonly Caution[] = [
     id: "range-above-smallest-length",
     text: "Units above the smallest measurement were left out of the search: any of them fits it as less than one.",
   },
+  {
+    id: "whole-numbers-accepted",
+    text: "The interval of the unit takes the whole numbers as right; it does not say how sure they are.",
+  },
+  {
+    id: "same-artefact",
+    text: "Lengths of one artefact, or one length measured three times, are not independent trials of a unit.",
+  },
+  {
+    id: "family",
+    text: "With small errors a unit, its half and its third all stand out: a search finds a family of units, not one.",
+  },
+  {
+    id: "rests-on-one-artefact",
+    text: "Without one of the artefacts the best unit would be another by more than 1 %.",
+  },
+  {
+    id: "unit-uncertain",
+    text: "Within the unit's own uncertainty p passes 1 % or 5 %: the verdict depends on the exact size taken.",
+  },
+  {
+    id: "constant-offset",
+    text: "The measurements come in regular steps, but not from 0: all may include the same joint, rim or margin.",
+  },
+  {
+    id: "uninformative-items",
+    text: "Most measurements are so uncertain, or so many units long, that they would fit the unit anyhow.",
+  },
   { id: "less-than-one-unit", text: "A measurement is less than half the unit, and was counted as one." },
   {
     id: "bandwidth-raised",
@@ -44,6 +72,8 @@ const feet = [
   1.297, 0.96, 0.284,
 ];
 
+const rims = [16.3, 41.6, 33.2, 12.7, 29.2, 41.3, 45.6, 45.8, "37.0", "29.0", 37.1, 28.6, 29.3, 37.2];
+
 /** Worked examples with numbers from outside. */
 export const examples: readonly Example[] = [
   {
@@ -51,7 +81,7 @@ export const examples: readonly Example[] = [
     source:
       "Nineteen dimensions from Pakkanen 2002, Table 1; p by Fourier inversion in scipy, computed outside this program",
     files: {
-      "corpus.yaml": "title: Blocks\nunits:\n  doric-foot-given: { is: 0.327 m }\n",
+      "corpus.yaml": "format: 1\ntitle: Blocks\nunits:\n  doric-foot-given: { is: 0.327 m }\n",
       "blocks.yaml": [
         "artefacts:",
         ...feet.map((_, i) => `  - { id: block-${i + 1}, name: Block ${i + 1} }`),
@@ -73,6 +103,34 @@ export const examples: readonly Example[] = [
       phi: { value: 3.534449, tolerance: 1e-6 },
       p: { value: 0.0001225309, tolerance: 1.2e-6 },
       "lumped-p": { value: 0.003046885, tolerance: 2e-5 },
+    },
+  },
+  {
+    title: "Fourteen bowls, invented: rims of 4.15 cm times a whole number, searched",
+    source: "Peak by a numpy grid in 1/q and scipy's bounded minimiser; p by numpy, 10,000 sets",
+    files: {
+      "corpus.yaml": "format: 1\ntitle: Bowls\n",
+      "bowls.yaml": [
+        "artefacts:",
+        ...rims.map((_, i) => `  - { id: bowl-${i + 1}, name: Bowl ${i + 1} }`),
+        "measurements:",
+        ...rims.map(
+          (rim, i) => `  - { id: r-${i + 1}, of: bowl-${i + 1}, dimension: rim, value: ${rim} cm }`,
+        ),
+        "derivations:",
+        "  - id: search",
+        "    plugin: unit-fit",
+        `    inputs: { values: [${rims.map((_, i) => `r-${i + 1}`).join(", ")}] }`,
+        "    parameters: { low: 1.5 cm, high: 12 cm, draws: 2000 }",
+        "",
+      ].join("\n"),
+    },
+    derivation: "search",
+    expected: {
+      n: { value: 14, tolerance: 0 },
+      phi: { value: 5.008226495117204, tolerance: 1e-6 },
+      q: { value: 0.04142219538126982, tolerance: 4e-7 },
+      p: { value: 0.0001, tolerance: 0.004 },
     },
   },
 ];

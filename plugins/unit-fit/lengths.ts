@@ -24,7 +24,7 @@ export function attenuation(length: Length, q: number): number {
   if (length.width > 0) {
     if (length.width >= q) return 0;
     const turn = (Math.PI * length.width) / q;
-    return Math.sin(turn) / turn;
+    return turn > 1e-9 ? Math.sin(turn) / turn : 1;
   }
   return length.sd === 0 ? 1 : Math.exp((-2 * Math.PI ** 2 * length.sd ** 2) / q ** 2);
 }

@@ -1,16 +1,58 @@
-import type { Computation, Settings } from "../../src/plugin.ts";
+import type { Computation, Json, Settings } from "../../src/plugin.ts";
+
+type Verdict = "compatible" | "chance" | "undecided";
 
 /** What the review's methods section prints; the words for what p says are fixed. */
-export function unitFitSentence({ numbers, warnings }: Computation, settings: Settings): string {
-  const unit = settings["unit"];
+export function unitFitSentence(computation: Computation, settings: Settings): string {
+  const { numbers } = computation;
   const n = numbers["n"]?.value ?? 0;
-  const p = numbers["p"]?.value ?? 1;
-  const verdict =
-    p < 0.05 ? "are compatible with" : p < 0.2 ? "cannot decide on" : "fit no better than chance to";
-  const shown = warnings.includes("below-smallest-p") ? "p < 1e-9" : `p = ${p.toPrecision(2)}`;
+  const unit = settings["unit"];
+  const verdict = verdictOf(computation);
+  const p = shownP(computation);
   if (unit?.kind === "unit") {
-    return `${n} measurements ${verdict} the ${unit.value.name}, a unit given beforehand (exact V-test of the cosine quantogram, Kendall 1974: ${shown}).`;
+    const name = `the ${unit.value.name}, a unit given beforehand`;
+    const said: Record<Verdict, string> = {
+      compatible: `${n} measurements are compatible with multiples of ${name}`,
+      chance: `${n} measurements fit multiples of ${name}, no better than chance`,
+      undecided: `Whether ${n} measurements are multiples of ${name}, cannot be decided`,
+    };
+    return `${said[verdict]} (exact V-test of the cosine quantogram, Kendall 1974: ${p}).`;
   }
-  const q = numbers["q"]?.value ?? 0;
-  return `A search among units found its best at ${q.toPrecision(4)} m; ${n} measurements ${verdict} a unit of that size (cosine quantogram, Kendall 1974, against sets without a unit searched alike: ${shown}).`;
+  const shown = fieldsOf(fieldsOf(computation.data)["shown"]);
+  const size = typeof shown["size"] === "number" ? shown["size"] : 1;
+  const q = `${((numbers["q"]?.value ?? 0) / size).toPrecision(4)} ${String(shown["unit"] ?? "")}`;
+  const said: Record<Verdict, string> = {
+    compatible: `${n} measurements are compatible with a unit of that size`,
+    chance: `${n} measurements fit it no better than chance`,
+    undecided: `whether ${n} measurements have a unit cannot be decided`,
+  };
+  return `A search among units found its best at ${q}; ${said[verdict]} (cosine quantogram, Kendall 1974, against sets without a unit searched alike: ${p}).`;
+}
+
+// A p that is neither small nor large, or a large one from few values, which could show only a very exact unit.
+function verdictOf({ numbers }: Computation): Verdict {
+  const p = numbers["p-adjusted"]?.value ?? 1;
+  if (p < 0.05) return "compatible";
+  return p < 0.2 || (numbers["n"]?.value ?? 0) < 10 ? "undecided" : "chance";
+}
+
+function shownP({ numbers, warnings, data }: Computation): string {
+  const p = numbers["p"]?.value ?? 1;
+  const draws = fieldsOf(data)["draws"];
+  const looks = fieldsOf(data)["looks"];
+  const own = warnings.includes("below-smallest-p")
+    ? "p < 1e-9"
+    : typeof draws === "number" && p <= 1 / draws
+      ? `p < 1/${draws}`
+      : `p = ${p.toPrecision(2)}`;
+  const adjusted = numbers["p-adjusted"]?.value ?? p;
+  return typeof looks === "number" && looks > 1
+    ? `${own}; ${adjusted.toPrecision(2)} for ${looks} looks at these data (Holm 1979)`
+    : own;
+}
+
+function fieldsOf(value: Json | undefined): { readonly [key: string]: Json } {
+  return value !== null && typeof value === "object" && !Array.isArray(value)
+    ? (value as { readonly [key: string]: Json })
+    : {};
 }

@@ -1,4 +1,3 @@
-import { linearRegression } from "../../src/plugin.ts";
 import { allometry } from "../../plugins/scaling/allometry.ts";
 import type { Line } from "../../plugins/scaling/allometry.ts";
 import { oneFactor } from "../../plugins/scaling/one-factor.ts";
@@ -21,8 +20,6 @@ interface Input {
   readonly x0: number & readonly number[];
   readonly b0?: number;
   readonly log?: string;
-  readonly data: readonly Readonly<Record<string, number>>[];
-  readonly response?: string;
 }
 
 const lineOf = (line: Line) => ({
@@ -34,19 +31,6 @@ const lineOf = (line: Line) => ({
 
 const listed = <T>(one: T | readonly T[]): readonly T[] =>
   Array.isArray(one) ? (one as readonly T[]) : [one as T];
-
-/** Longley's data name the response in words; it is the column that is no predictor. */
-function regression({ data, response = "Employed" }: Input): unknown {
-  const names = Object.keys(data[0] ?? {}).filter((name) => name !== response);
-  const fit = linearRegression(
-    names.map((name) => data.map((row) => row[name] ?? Number.NaN)),
-    data.map((row) => row[response] ?? Number.NaN),
-  );
-  if (!fit) return { error: "no-variation" };
-  const named = (list: readonly number[]) =>
-    Object.fromEntries(["(Intercept)", ...names].map((name, i) => [name, list[i]]));
-  return { coef: named(fit.coefficients), se: named(fit.errors), sigma: fit.sigma, r2: fit.r2 };
-}
 
 const methods: Readonly<Record<string, (input: Input) => unknown>> = {
   "scaling.ratio": ({ a, ua, b, ub, conf, cov }) =>
@@ -69,7 +53,12 @@ const methods: Readonly<Record<string, (input: Input) => unknown>> = {
         tolerance,
         conf,
       ),
-      (r) => ({ ...r, ci95: [r.low, r.high], Q: r.heterogeneity }),
+      (r) => ({
+        ...r,
+        ci95: [r.low, r.high],
+        Q: r.heterogeneity,
+        departing: r.departures.flatMap((z, i) => (z !== null && Math.abs(z) > 2 ? [i] : [])),
+      }),
     ),
   "scaling.allometry": ({ x, y, b0, log }) =>
     orError(allometry(x, y, b0, log === "ln" ? Math.log : Math.log10), (r) => ({
@@ -79,6 +68,8 @@ const methods: Readonly<Record<string, (input: Input) => unknown>> = {
       ols: { ...lineOf(r.ols), interceptCI: r.ols.interceptInterval, se: r.ols.se },
       sma: { ...lineOf(r.sma), r_test: r.sma.rTest },
       ma: lineOf(r.ma),
+      p_r0: r.pRelation,
+      statement: r.pRelation > 0.05 ? "no relation shown" : null,
       warnings: r.n < 5 ? ["small-sample"] : [],
     })),
   "scaling.predictIsometric": ({ x, y, x0, conf }) =>
@@ -91,10 +82,9 @@ const methods: Readonly<Record<string, (input: Input) => unknown>> = {
       ci95: list.filter((one) => !one.extrapolation).map((one) => one.line),
       extrapolation: list.map((one) => one.extrapolation),
     })),
-  "stats.linearRegression": regression,
 };
 
-/** The methods of `scaling`, and the regression they rest on. */
+/** The methods of `scaling`. */
 export const scaling: Methods = Object.fromEntries(
   Object.entries(methods).map(([name, method]) => [name, (input: unknown) => method(input as Input)]),
 );

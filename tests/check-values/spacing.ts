@@ -1,6 +1,6 @@
 import { randomFrom } from "../../src/plugin.ts";
-import { compareCensored } from "../../plugins/spacing/compare.ts";
-import { periodogram, rayleigh } from "../../plugins/spacing/period.ts";
+import { compareCensored } from "../../plugins/spacing/two-rows/compare.ts";
+import { periodogram, rayleigh } from "../../plugins/spacing/period/period.ts";
 import { regularity } from "../../plugins/spacing/regularity.ts";
 import { kaplanMeier } from "../../plugins/spacing/survival.ts";
 import type { Gap, Survival } from "../../plugins/spacing/survival.ts";
@@ -28,7 +28,7 @@ interface Input {
   readonly hi: readonly (number | null)[];
 }
 
-const gapsOf = ({ t, d }: Group): readonly Gap[] => t.map((size, i) => ({ size, observed: d[i] === 1 }));
+const gapsOf = ({ t, d }: Group): readonly Gap[] => t.map((size, i) => ({ size, observed: Boolean(d[i]) }));
 
 const survivalOf = (s: Survival) => ({
   time: s.times,
@@ -59,7 +59,7 @@ const methods: Readonly<Record<string, (input: Input) => unknown>> = {
   "spacing.periodogram": ({ positions, minPeriod, maxPeriod, B = 4000 }) =>
     orError(periodogram(positions, minPeriod, maxPeriod, random(), B), (r) => r),
   "spacing.kaplanMeier": ({ gaps, observed }) =>
-    orError(kaplanMeier(gaps.map((size, i) => ({ size, observed: observed[i] === 1 }))), survivalOf),
+    orError(kaplanMeier(gaps.map((size, i) => ({ size, observed: Boolean(observed[i]) }))), survivalOf),
   "spacing.compareCensored": ({ a, b }) => {
     const [first, second] = [gapsOf(a), gapsOf(b)];
     return orError(compareCensored(first, second, random(), 10_000), (r) => ({
@@ -77,6 +77,8 @@ const methods: Readonly<Record<string, (input: Input) => unknown>> = {
       logRankScores: r.logRankScores,
       logRankExactP: r.logRankExact.p,
       kmA: orError(kaplanMeier(first), survivalOf),
+      kmB: orError(kaplanMeier(second), survivalOf),
+      smallestP: r.gehan.smallest,
     }));
   },
   "spacing.turnbull": ({ lo, hi }) =>

@@ -1,16 +1,17 @@
-import { isRefusal, median, randomFrom, refuse, refuseFewer } from "../../src/plugin.ts";
+import { isRefusal, median, randomFrom, refuseFewer } from "../../src/plugin.ts";
 import type { Refusal } from "../../src/plugin.ts";
 import { unitTable } from "../../src/base/unit/unit-table.ts";
 import { fromSI, toSI } from "../../src/base/unit/unit.ts";
-import { estimateUnit } from "../../plugins/unit-fit/estimate.ts";
-import { SMALLEST_P, lumpedVariance, vTest } from "../../plugins/unit-fit/given-unit.ts";
-import { itemFits } from "../../plugins/unit-fit/item-fits.ts";
-import type { Item } from "../../plugins/unit-fit/item-fits.ts";
+import { estimateUnit } from "../../plugins/unit-fit/given/estimate.ts";
+import { SMALLEST_P, lumpedVariance, multipleOf, vTest } from "../../plugins/unit-fit/given/given-unit.ts";
+import { itemFits } from "../../plugins/unit-fit/given/item-fits.ts";
+import type { Item } from "../../plugins/unit-fit/given/item-fits.ts";
 import { attenuation, expectedPhi, plain, refuseLengths } from "../../plugins/unit-fit/lengths.ts";
 import type { Length } from "../../plugins/unit-fit/lengths.ts";
-import type { NullId } from "../../plugins/unit-fit/nulls.ts";
-import { FEWEST, peaksOf, phi } from "../../plugins/unit-fit/quantogram.ts";
-import { significance } from "../../plugins/unit-fit/significance.ts";
+import type { NullId } from "../../plugins/unit-fit/search/nulls.ts";
+import { phi } from "../../plugins/unit-fit/search/quantogram.ts";
+import { BELOW_ONE_UNIT, searchUnit } from "../../plugins/unit-fit/search/search.ts";
+import { significance } from "../../plugins/unit-fit/search/significance.ts";
 import type { Methods } from "./case.ts";
 
 interface Written {
@@ -18,28 +19,31 @@ interface Written {
   readonly unit: string;
 }
 
+interface WrittenItem extends Written {
+  readonly kind?: string;
+  readonly lo?: number;
+  readonly hi?: number;
+  readonly sd?: number;
+  readonly recordedTo?: number;
+}
+
 interface Input {
   readonly x?: readonly (number | null)[];
   readonly q?: readonly number[] | number | Written;
-  readonly items?: readonly (Written & {
-    readonly kind?: string;
-    readonly lo?: number;
-    readonly hi?: number;
-    readonly sd?: number;
-  })[];
+  readonly items?: readonly WrittenItem[];
   readonly qMin?: number;
   readonly qMax?: number;
   readonly top?: number;
   readonly recordedTo?: number;
   readonly sd?: readonly number[] | number;
   readonly n?: readonly number[];
-  readonly weights?: "constant" | "proportional";
+  readonly weights?: string;
   readonly conf?: number;
   readonly uq?: number;
   readonly k?: number;
   readonly N?: readonly number[];
   readonly sdOverQ?: readonly number[];
-  readonly nulls?: Readonly<Record<string, { readonly h?: number; readonly w?: number }>>;
+  readonly nulls?: Readonly<Record<string, unknown>>;
   readonly B?: number;
 }
 
@@ -50,12 +54,18 @@ export function asError(refusal: Refusal): Readonly<Record<string, unknown>> {
   return { error: refusal.refused, ...Object.fromEntries(details), statement: refusal.message };
 }
 
-/** Lets a method refuse before it computes. */
+/** Lets a method refuse before it computes: values, ends of ranges and trial units are above 0. */
 const guarded =
   (method: (input: Input) => unknown) =>
   (input: unknown): unknown => {
     const given = input as Input;
-    const bad = given.x ? refuseLengths(given.x) : null;
+    const trial = Array.isArray(given.q) ? (given.q as readonly number[]) : [given.q];
+    const numbers = [
+      ...(given.x ?? []),
+      ...(given.items ?? []).flatMap((item) => (item.kind === "range" ? [item.lo, item.hi] : [item.value])),
+      ...trial.filter((q): q is number => typeof q === "number"),
+    ];
+    const bad = refuseLengths(numbers.map((one) => one ?? null));
     return bad ? asError(bad) : method(given);
   };
 
@@ -92,50 +102,53 @@ function mixedUnits(input: Input): unknown {
   };
 }
 
-function peaks(input: Input): unknown {
-  const values = valuesIn(input);
-  const few = refuseFewer(values.length, FEWEST, "values");
-  if (few) return asError(few);
-  const { qMin = 0, qMax = 0, top = 3, recordedTo = 0 } = input;
-  const sd = Array.isArray(input.sd) ? median(input.sd as readonly number[]) : Number(input.sd ?? 0);
-  const lowest = 4 * Math.max(recordedTo, sd);
-  if (qMin < lowest) {
-    return asError(refuse("range-below-precision", "below the precision", { "lowest-allowed": lowest }));
-  }
-  const smallest = Math.min(...values);
-  const edge = "fits the smallest length as less than one unit";
-  const found = peaksOf(
-    values.map((value) => plain(value)),
-    qMin,
-    qMax,
-  ).slice(0, top);
-  return {
-    peaks: found.map((peak) => ({ ...peak, ...(peak.q > smallest ? { mark: edge } : {}) })),
-    warnings: [
-      ...(qMax > smallest ? ["range-above-smallest-length"] : []),
-      ...(values.length < 10 ? ["small-sample"] : []),
-    ],
-    ...(qMax > smallest ? { edge: `any peak with q > min(x) = ${smallest} is marked "${edge}"` } : {}),
-  };
+/** Four times the precision that a case states for its values. */
+function lowestIn({ recordedTo = 0, sd = 0 }: Input): number {
+  return 4 * Math.max(recordedTo, Array.isArray(sd) ? median(sd as readonly number[]) : Number(sd));
 }
 
+function peaks(input: Input): unknown {
+  const lengths = input.items ? informingIn(input.items) : valuesIn(input).map((value) => plain(value));
+  const lowest = input.items ? undefined : lowestIn(input);
+  const { qMin = 0, qMax = 0, top = 3 } = input;
+  return orError(searchUnit(lengths, qMin, qMax, lowest), ({ peaks: found, warnings, smallest }) => ({
+    peaks: found.slice(0, top).map((peak) => (peak.aboveSmallest ? { ...peak, mark: BELOW_ONE_UNIT } : peak)),
+    warnings,
+    ...(qMax > smallest
+      ? { edge: `any peak with q > min(x) = ${smallest} is marked "${BELOW_ONE_UNIT}"` }
+      : {}),
+  }));
+}
+
+const nullIds: readonly NullId[] = ["kde", "gamma", "lognormal", "jitter"];
+
 function monteCarlo(input: Input): unknown {
-  const lengths = valuesIn(input).map((value) => plain(value, input.recordedTo ?? 0));
-  const { qMin = 0, qMax = 0, nulls = {}, B = 10_000 } = input;
-  const [peak] = peaksOf(lengths, qMin, qMax);
-  if (!peak) return { error: "too-few" };
-  const trial = { lengths, qMin, qMax, peak, draws: B };
-  const results = Object.entries(nulls).map(([id, settings], place) => {
-    const own = { ...trial, bandwidth: settings.h, jitter: settings.w };
-    const { p, crit95, se } = significance(
-      own,
-      id as NullId,
-      randomFrom(20_261_125 + place),
-      () => undefined,
-    );
-    return [id, { p, crit95, se }] as const;
+  const lengths = input.items
+    ? informingIn(input.items)
+    : valuesIn(input).map((value) => plain(value, input.recordedTo ?? 0));
+  const { qMin = 0, qMax = 0, B = 10_000 } = input;
+  const nulls = input.nulls ?? Object.fromEntries(nullIds.map((id) => [id, {}]));
+  const lowest = input.items ? undefined : lowestIn(input);
+  return orError(searchUnit(lengths, qMin, qMax, lowest), ({ peaks: [peak], warnings }) => {
+    if (!peak) throw new Error("No peak, expected one");
+    const results = nullIds.flatMap((id, place) => {
+      if (!Object.hasOwn(nulls, id)) return [];
+      const own = { lengths, qMin, qMax, peak, draws: B, ...settingsOf(nulls[id]) };
+      const { p, crit95, se, bandwidth, raised } = significance(
+        own,
+        id,
+        randomFrom(20_261_125 + place),
+        () => undefined,
+      );
+      return [[id, { p, crit95, se, ...(bandwidth === null ? {} : { h: bandwidth, raised }) }] as const];
+    });
+    return { observedPeak: peak, nulls: Object.fromEntries(results), B, warnings };
   });
-  return { observedPeak: peak, nulls: Object.fromEntries(results) };
+}
+
+function settingsOf(given: unknown): { readonly bandwidth?: number; readonly jitter?: number } {
+  const { h, w } = (typeof given === "object" ? given : {}) as { readonly h?: number; readonly w?: number };
+  return { ...(h === undefined ? {} : { bandwidth: h }), ...(w === undefined ? {} : { jitter: w }) };
 }
 
 function given(input: Input): unknown {
@@ -169,31 +182,44 @@ function lumped(input: Input): unknown {
   };
 }
 
+const isBound = (item: WrittenItem): boolean => /^at/i.test(item.kind ?? "");
+
+/** The standard uncertainty of a written value (methods 0): stated, else of its rounding; 2.5 % at least for "about". */
+function sdOf(item: WrittenItem): number {
+  if (item.sd !== undefined) return item.sd;
+  const digits = String(item.value).split(".")[1]?.length ?? 0;
+  const rounding = (item.recordedTo ?? 10 ** -digits) / Math.sqrt(12);
+  return item.kind === "approx" ? Math.max(0.025 * item.value, rounding) : rounding;
+}
+
+function itemLength(item: WrittenItem): Length {
+  const { kind, lo = 0, hi = 0, recordedTo = 0 } = item;
+  return kind === "range"
+    ? { value: (lo + hi) / 2, sd: 0, width: hi - lo, recordedTo, artefact: "" }
+    : { value: item.value, sd: sdOf(item), width: 0, recordedTo, artefact: "" };
+}
+
+const informingIn = (items: readonly WrittenItem[]): readonly Length[] =>
+  items.filter((item) => !isBound(item)).map(itemLength);
+
 function weighted(input: Input): unknown {
-  const lengths = (input.items ?? []).map((item): Length => ({
-    value: item.kind === "range" ? ((item.lo ?? 0) + (item.hi ?? 0)) / 2 : item.value,
-    sd: item.sd ?? 0,
-    width: item.kind === "range" ? (item.hi ?? 0) - (item.lo ?? 0) : 0,
-    recordedTo: 0,
-    artefact: "",
-  }));
-  const bound = (i: number): boolean => /^at/i.test(input.items?.[i]?.kind ?? "");
-  const informing = lengths.filter((_, i) => !bound(i));
-  const rhos = (input.q as readonly number[]).map((q) =>
-    lengths.map((length, i) => (bound(i) ? 0 : attenuation(length, q))),
-  );
+  const items =
+    input.items ?? valuesIn(input).map((value) => ({ value, unit: "", sd: Number(input.sd ?? 0) }));
+  const trial = Array.isArray(input.q) ? (input.q as readonly number[]) : [Number(input.q)];
+  const rhos = trial.map((q) => items.map((item) => (isBound(item) ? 0 : attenuation(itemLength(item), q))));
   return {
-    phiW: (input.q as readonly number[]).map((q) => phi(informing, q)),
+    phiW: trial.map((q) => phi(informingIn(items), q)),
     rho: rhos,
     nInformative: rhos.map((row) => row.filter((rho) => rho > 0).length),
+    effectiveN: rhos.map((row) => row.reduce((sum, rho) => sum + rho * rho, 0)),
   };
 }
 
 function fits(input: Input): unknown {
   const items = (input.items ?? []).map((item): Item => {
-    if (/^at/i.test(item.kind ?? "")) return { kind: "bound" };
+    if (isBound(item)) return { kind: "bound" };
     if (item.kind === "range") return { kind: "range", low: item.lo ?? 0, high: item.hi ?? 0 };
-    return { kind: "value", value: item.value, sd: item.sd ?? 0 };
+    return { kind: "value", value: item.value, sd: sdOf(item) };
   });
   const result = itemFits(items, Number(input.q), input.uq ?? 0, input.k ?? 2);
   return {
@@ -208,13 +234,14 @@ function fits(input: Input): unknown {
 }
 
 function estimate(input: Input): unknown {
-  const { q, se, s, low, high, df } = estimateUnit(
-    valuesIn(input),
-    input.n ?? [],
-    input.weights ?? "constant",
-    input.conf ?? 0.95,
-  );
-  return { q, se, s, ci95: [low, high], df };
+  const values = valuesIn(input);
+  const multiples = input.n ?? values.map((value) => multipleOf(value, Number(input.q)));
+  const few = refuseFewer(values.length, 2, "values");
+  if (few) return asError(few);
+  const proportional = input.weights !== undefined && /proportional|n\^?2|n²/.test(input.weights);
+  const error = proportional ? "proportional" : "constant";
+  const { q, se, s, low, high, df, sameFrom, sameTo } = estimateUnit(values, multiples, error, input.conf);
+  return { q, se, s, ci95: [low, high], df, sameIntegers: [sameFrom, sameTo] };
 }
 
 /** The methods of `unit-fit`. */

@@ -1,158 +1,214 @@
 import * as fc from "fast-check";
-import { expect, test } from "vitest";
-import { compareCensored } from "../../plugins/spacing/compare.ts";
-import { periodogram, powerAt, rayleigh } from "../../plugins/spacing/period.ts";
+import { describe, expect, test } from "vitest";
+import { compareCensored } from "../../plugins/spacing/two-rows/compare.ts";
+import { spacing } from "../../plugins/spacing/index.ts";
+import { periodogram, rayleigh } from "../../plugins/spacing/period/period.ts";
 import { exactRegularity, regularity } from "../../plugins/spacing/regularity.ts";
 import { kaplanMeier } from "../../plugins/spacing/survival.ts";
 import type { Gap } from "../../plugins/spacing/survival.ts";
 import { overlapOf, turnbull } from "../../plugins/spacing/turnbull.ts";
 import { choose, isRefusal, randomFrom } from "../../src/plugin.ts";
-import type { Refusal } from "../../src/plugin.ts";
+import type { Measured, Refusal } from "../../src/plugin.ts";
 
-const size = fc.integer({ min: 1, max: 60 });
-const gap: fc.Arbitrary<Gap> = fc.record({ size, observed: fc.boolean() });
-const seen: fc.Arbitrary<Gap> = fc.record({ size, observed: fc.constant(true) });
-const row = fc.array(gap, { minLength: 1, maxLength: 7 });
-const positions = fc.array(fc.double({ min: 0, max: 500, noNaN: true }), { minLength: 5, maxLength: 15 });
-const ends = fc.tuple(size, fc.integer({ min: 0, max: 30 }));
+const gap: fc.Arbitrary<Gap> = fc.record({ size: fc.integer({ min: 1, max: 30 }), observed: fc.boolean() });
+const row = fc
+  .array(gap, { minLength: 2, maxLength: 7 })
+  .filter((gaps) => gaps.filter((one) => one.observed).length >= 1);
+const sizes = fc.array(fc.integer({ min: 1, max: 99 }), { minLength: 2, maxLength: 12 });
 
-function sound<T extends object>(outcome: T | Refusal): T {
+function certain<T extends object>(outcome: T | Refusal): T {
   if (isRefusal(outcome)) throw new Error(outcome.message);
   return outcome;
 }
 
-test("without broken ends the share longer is one less the share that is not", () => {
-  fc.assert(
-    fc.property(fc.array(seen, { minLength: 1, maxLength: 20 }), (gaps) => {
-      const { times, shares } = sound(kaplanMeier(gaps));
-      for (const [i, time] of times.entries())
-        expect(shares[i]).toBeCloseTo(gaps.filter((one) => one.size > time).length / gaps.length, 9);
-    }),
-  );
+describe("evenness", () => {
+  test("does not depend on the unit, and is a probability above 0 unless all gaps are equal", () => {
+    fc.assert(
+      fc.property(sizes, fc.double({ min: 0.01, max: 100, noNaN: true }), (gaps, c) => {
+        const one = certain(regularity(gaps, randomFrom(1), 500));
+        const other = certain(
+          regularity(
+            gaps.map((size) => c * size),
+            randomFrom(1),
+            500,
+          ),
+        );
+        expect(other.cv).toBeCloseTo(one.cv, 9);
+        expect(other.pRegular).toBeCloseTo(one.pRegular, 6);
+        expect(one.pRegular).toBeLessThanOrEqual(1);
+        if (new Set(gaps).size > 1) expect(one.pRegular).toBeGreaterThan(0);
+      }),
+    );
+  });
+
+  test("has an exact p that agrees with drawing gaps at random", () => {
+    const random = randomFrom(3);
+    for (const n of [2, 3, 5, 9]) {
+      const cv = (0.8 * Math.sqrt(n)) / (n - 1);
+      let below = 0;
+      for (let k = 0; k < 20_000; k += 1) {
+        const gaps = Array.from({ length: n }, () => -Math.log(1 - random.uniform()));
+        const average = gaps.reduce((sum, one) => sum + one, 0) / n;
+        const spread = Math.sqrt(gaps.reduce((sum, one) => sum + (one - average) ** 2, 0) / (n - 1));
+        if (spread / average <= cv) below += 1;
+      }
+      expect(Math.abs((exactRegularity(n, cv) ?? -1) - below / 20_000)).toBeLessThan(0.02);
+    }
+  });
 });
 
-test("the share longer never rises, and taking a gap for a broken end never lowers it", () => {
-  fc.assert(
-    fc.property(row, fc.nat(), (gaps, at) => {
-      fc.pre(gaps.filter((one) => one.observed).length > 1);
-      const first = gaps.findIndex((one, i) => one.observed && i >= at % gaps.length);
-      const broken = first < 0 ? gaps.findIndex((one) => one.observed) : first;
-      const [before, after] = [
-        sound(kaplanMeier(gaps)),
-        sound(kaplanMeier(gaps.map((one, i) => (i === broken ? { ...one, observed: false } : one)))),
-      ];
-      const shareAt = ({ times, shares }: typeof before, time: number) =>
-        shares[times.findLastIndex((one) => one <= time)] ?? 1;
-      before.times.forEach((time, i) => {
-        expect(before.shares[i]).toBeLessThanOrEqual((before.shares[i - 1] ?? 1) + 1e-12);
-        expect(shareAt(after, time)).toBeGreaterThanOrEqual(shareAt(before, time) - 1e-12);
-      });
-    }),
-  );
+describe("a period", () => {
+  test("is followed wholly by its own multiples, wherever they begin", () => {
+    const start = fc.double({ min: 0, max: 50, noNaN: true });
+    fc.assert(
+      fc.property(fc.integer({ min: 3, max: 20 }), start, (n, first) => {
+        const positions = Array.from({ length: n }, (_, i) => first + 7 * i);
+        const tested = certain(rayleigh(positions, 7));
+        expect(tested.length).toBeCloseTo(1, 9);
+        const moved = positions.map((x) => x + 3);
+        expect(certain(rayleigh(moved, 7)).z).toBeCloseTo(tested.z, 6);
+      }),
+      { numRuns: 30 },
+    );
+  });
+
+  test("is found where it is", () => {
+    const random = randomFrom(4);
+    const positions = Array.from({ length: 12 }, (_, i) => 20 + 11 * i + 0.3 * random.normal());
+    const found = certain(periodogram(positions, 6, 20, random, 200));
+    expect(Math.abs(found.period - 11)).toBeLessThan(0.1);
+    expect(found.p).toBeLessThan(0.01);
+    expect(certain(rayleigh(positions, found.period)).z).toBeCloseTo(found.power, 6);
+  });
 });
 
-test("two rows told the other way round differ as much the other way", () => {
-  fc.assert(
-    fc.property(row, row, (a, b) => {
-      const [there, back] = [a, b].map((one) =>
-        sound(compareCensored(one, one === a ? b : a, randomFrom(1), 100)),
-      );
-      expect(there?.w).toBe(0 - (back?.w ?? Number.NaN));
-      expect(there?.gehan.p).toBeCloseTo(back?.gehan.p ?? Number.NaN, 12);
-      expect(there?.logRank.chisq).toBeCloseTo(back?.logRank.chisq ?? Number.NaN, 9);
-    }),
-    { numRuns: 60 },
-  );
+describe("broken ends", () => {
+  test("leave, where there are none, the plain share of longer gaps", () => {
+    fc.assert(
+      fc.property(sizes, (all) => {
+        const { times, shares } = certain(kaplanMeier(all.map((size) => ({ size, observed: true }))));
+        for (const [i, time] of times.entries()) {
+          expect(shares[i]).toBeCloseTo(all.filter((size) => size > time).length / all.length, 9);
+        }
+      }),
+    );
+  });
+
+  test("make shares that never rise, and never fall below those without them", () => {
+    fc.assert(
+      fc.property(row, (gaps) => {
+        const { times, shares } = certain(kaplanMeier(gaps));
+        expect([...shares].sort((a, b) => b - a)).toEqual([...shares]);
+        const naive = certain(kaplanMeier(gaps.map((one) => ({ ...one, observed: true }))));
+        for (const [i, time] of times.entries()) {
+          const at = naive.times.findLastIndex((other) => other <= time);
+          expect((shares[i] ?? 0) + 1e-12).toBeGreaterThanOrEqual(naive.shares[at] ?? 1);
+        }
+      }),
+    );
+  });
+
+  test("all of them refuse a median", () => {
+    expect(kaplanMeier([{ size: 50, observed: false }])).toMatchObject({ refused: "no-observed-values" });
+  });
 });
 
-test("no comparison is surer than its number of relabellings allows", () => {
-  fc.assert(
-    fc.property(row, row, (a, b) => {
-      const { gehan } = sound(compareCensored(a, b, randomFrom(1), 100));
-      expect(gehan.exact).toBe(true);
-      expect(gehan.count).toBe(choose(a.length + b.length, a.length));
-      expect(gehan.p).toBeGreaterThanOrEqual(1 / gehan.count - 1e-12);
-      expect(gehan.below + gehan.above).toBeGreaterThanOrEqual(1);
-    }),
-    { numRuns: 60 },
-  );
+describe("two rows", () => {
+  test("have opposite sums when they change places, the same p, and none below what the design can reach", () => {
+    fc.assert(
+      fc.property(row, row, (a, b) => {
+        const one = certain(compareCensored(a, b, randomFrom(2), 500));
+        const other = certain(compareCensored(b, a, randomFrom(2), 500));
+        expect(one.w + other.w).toBe(0);
+        expect(one.gehan.p).toBeCloseTo(other.gehan.p, 12);
+        expect(one.logRank.chisq).toBeCloseTo(other.logRank.chisq, 9);
+        expect(one.gehan.p + 1e-12).toBeGreaterThanOrEqual(1 / choose(a.length + b.length, a.length));
+        expect(one.gehan.count).toBe(choose(a.length + b.length, a.length));
+      }),
+    );
+  });
 });
 
-test("evenness does not depend on the unit, and drawing agrees with the exact chance", () => {
-  const gaps = fc.array(fc.double({ min: 10, max: 30, noNaN: true }), { minLength: 2, maxLength: 10 });
-  fc.assert(
-    fc.property(gaps, fc.double({ min: 0.01, max: 100, noNaN: true }), (all, factor) => {
-      const one = sound(regularity(all, randomFrom(3), 100));
-      const other = sound(
-        regularity(
-          all.map((value) => value * factor),
-          randomFrom(3),
-          100,
-        ),
-      );
-      expect(other.cv).toBeCloseTo(one.cv, 9);
-      expect(one.pRegular).toBeGreaterThanOrEqual(0);
-      expect(one.pRegular).toBeLessThanOrEqual(1);
-    }),
-  );
-  // Two gaps of a broken stick: the chance of a coefficient of at most c is c / √2.
-  expect(exactRegularity(2, 0.7)).toBeCloseTo(0.7 / Math.SQRT2, 12);
+describe("ranges", () => {
+  test("known exactly have the shares of the sizes themselves", () => {
+    fc.assert(
+      fc.property(sizes, (all) => {
+        const { intervals, mass } = certain(turnbull(all.map((size) => ({ low: size, high: size }))));
+        for (const [i, [from]] of intervals.entries()) {
+          expect(mass[i]).toBeCloseTo(all.filter((size) => size === from).length / all.length, 6);
+        }
+        expect(mass.reduce((sum, one) => sum + one, 0)).toBeCloseTo(1, 9);
+      }),
+      { numRuns: 20 },
+    );
+  });
+
+  test("overlap alike from either side, and one is below the other or not", () => {
+    const range = fc.tuple(fc.integer({ min: 1, max: 40 }), fc.integer({ min: 1, max: 20 }));
+    fc.assert(
+      fc.property(range, range, ([a, wide], [b, other]) => {
+        const [first, second] = [
+          [a, a + wide],
+          [b, b + other],
+        ] as const;
+        const one = certain(overlapOf(first, second));
+        const two = certain(overlapOf(second, first));
+        expect(one.length).toBe(two.length);
+        expect(one.pLess + two.pLess).toBeCloseTo(1, 9);
+        expect(one.kNeeded[0] * two.kNeeded[1]).toBeCloseTo(1, 9);
+      }),
+    );
+  });
 });
 
-test("a period is found wherever the row begins", () => {
-  fc.assert(
-    fc.property(positions, fc.double({ min: 5, max: 80, noNaN: true }), size, (all, period, start) => {
-      const moved = all.map((x) => x + start);
-      expect(powerAt(moved, period)).toBeCloseTo(powerAt(all, period), 6);
-      const [one, other] = [sound(rayleigh(all, period)), sound(rayleigh(moved, period))];
-      expect(one.length).toBeLessThanOrEqual(1 + 1e-12);
-      expect(other.exact).toBeCloseTo(one.exact, 6);
-    }),
-    { numRuns: 10 },
-  );
+const measured = (size: number, form: "value" | "at-least" | "at-most", i: number): Measured => ({
+  id: `g-${i}`,
+  artefact: "row",
+  dimension: "gap",
+  quantity: {
+    text: `${size} cm`,
+    kind: "length",
+    form,
+    unit: "cm",
+    unitSize: 0.01,
+    value: size / 100,
+    low: form === "at-most" ? null : (size - 0.5) / 100,
+    high: form === "at-least" ? null : (size + 0.5) / 100,
+    u: form === "value" ? 0.01 / Math.sqrt(12) : null,
+    digit: 0.01,
+    shared: [],
+  },
+  state: "complete",
+  source: null,
 });
 
-test("no period of the range has more power than the one found", () => {
-  fc.assert(
-    fc.property(positions, fc.double({ min: 20, max: 90, noNaN: true }), (all, period) => {
-      fc.pre(Math.max(...all) - Math.min(...all) > 50);
-      const found = sound(periodogram(all, 20, 90, randomFrom(5), 20));
-      // The peak of the grid is the one made finer, so a neighbour may be higher by what the grid misses.
-      expect(found.power).toBeGreaterThanOrEqual(powerAt(all, period) * 0.9);
-      expect(found.p).toBeGreaterThanOrEqual(1 / 21);
-    }),
-    { numRuns: 40 },
-  );
-});
+describe("the plug-in", () => {
+  const tools = () => ({ random: randomFrom(9), report: () => undefined, looks: 1 });
+  const certainly = (gaps: readonly Measured[]) => certain(spacing.compute({ gaps }, {}, tools()));
 
-test("ranges alone: the masses are shares, and sizes known exactly give their own shares", () => {
-  fc.assert(
-    fc.property(fc.array(ends, { minLength: 1, maxLength: 8 }), (all) => {
-      const { mass } = sound(turnbull(all.map(([low, wide]) => ({ low, high: low + wide }))));
-      expect(mass.reduce((sum, share) => sum + share, 0)).toBeCloseTo(1, 6);
-      for (const share of mass) expect(share).toBeGreaterThanOrEqual(0);
-    }),
-    { numRuns: 20 },
-  );
-  const exact = sound(turnbull([3, 5, 5, 9].map((low) => ({ low, high: low }))));
-  expect(exact.intervals).toEqual([
-    [3, 3],
-    [5, 5],
-    [9, 9],
-  ]);
-  expect(exact.mass.map((share) => Math.round(1000 * share))).toEqual([250, 500, 250]);
-});
+  test("gives equal bytes for equal inputs, counts broken ends and leaves out bounds from above", () => {
+    fc.assert(
+      fc.property(sizes, (all) => {
+        const gaps = [...all, 40, 41].map((size, i) =>
+          measured(size, i === all.length ? "at-least" : "value", i),
+        );
+        const once = certainly(gaps);
+        expect(JSON.stringify(certainly(gaps))).toBe(JSON.stringify(once));
+        expect(once.numbers["censored"]?.value).toBe(1);
+        expect(once.numbers["n"]?.value).toBe(all.length + 1);
+        const more = certainly([...gaps, measured(9, "at-most", 99)]);
+        expect(more.leftOut).toEqual([{ id: "g-99", why: "a bound from above" }]);
+        expect(more.numbers).toEqual(once.numbers);
+      }),
+      { numRuns: 30 },
+    );
+  });
 
-test("two ranges meet, or a factor that brings them together is named", () => {
-  fc.assert(
-    fc.property(ends, ends, ([a, wide], [b, broad]) => {
-      const [one, other] = [[a, a + wide] as const, [b, b + broad] as const];
-      const [there, back] = [sound(overlapOf(one, other)), sound(overlapOf(other, one))];
-      expect(back.length).toBe(there.length);
-      expect(there.pLess).toBeGreaterThanOrEqual(0);
-      expect(there.pLess).toBeLessThanOrEqual(1);
-      const touching = there.kNeeded[0] <= 1 && there.kNeeded[1] >= 1;
-      expect(there.overlap !== null).toBe(touching);
-    }),
-  );
+  test("never prints a p of 0: gaps as even as measured are no more even than that", () => {
+    const { numbers, warnings } = certainly(
+      [60, 60, 60, 60, 60].map((size, i) => measured(size, "value", i)),
+    );
+    expect(numbers["p"]?.value).toBeGreaterThan(0);
+    expect(warnings).toContain("as-even-as-measured");
+  });
 });

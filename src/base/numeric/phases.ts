@@ -46,7 +46,7 @@ export function resultant(positions: readonly number[], period: number): Resulta
  */
 export function cosineSumAbove(n: number, sum: number): number {
   const inner = (t: number): number => (besselj0(t) ** n * Math.sin(t * sum)) / t;
-  return bounded(0.5 - overBessel(inner, n) / Math.PI);
+  return bounded(0.5 - overBessel(inner, n, n) / Math.PI);
 }
 
 /**
@@ -55,7 +55,7 @@ export function cosineSumAbove(n: number, sum: number): number {
  */
 export function resultantAbove(n: number, length: number): number {
   const radius = n * length;
-  return bounded(1 - radius * overBessel((t) => besselj0(t) ** n * besselj1(radius * t), n));
+  return bounded(1 - radius * overBessel((t) => besselj0(t) ** n * besselj1(radius * t), n, n - 1));
 }
 
 /** Greenwood & Durand 1955 as given by Zar (from memory): conservative in the tail. */
@@ -80,10 +80,11 @@ export function resultantSeries(n: number, length: number): number {
   return bounded(Math.exp(-z) * (n < 50 ? 1 + first - second : 1));
 }
 
-// |J0(t)| is at most sqrt(2 / (pi t)), so the integrand is below 1e-17 beyond `end`; a panel holds at most
-// 8 radians of its fastest oscillation, which 16 nodes integrate to the last digits.
-function overBessel(integrand: (t: number) => number, n: number): number {
-  const end = Math.min(8000, Math.max(1, (2 / Math.PI) * 10 ** (34 / n)));
+// |J0(t)| is at most sqrt(2 / (pi t)): what lies beyond `end` is below 1e-13, or for few positions, whose integrand
+// falls slowly, cancels to about 1e-9. A panel holds at most 8 radians of its fastest oscillation, which 16 nodes
+// integrate to the last digits.
+function overBessel(integrand: (t: number) => number, n: number, decay: number): number {
+  const end = Math.min(n < 5 ? 8000 : 3000, Math.max(1, (2 / Math.PI) * 10 ** (26 / decay)));
   return integrate(integrand, 0, end, Math.ceil((end * n) / 4));
 }
 

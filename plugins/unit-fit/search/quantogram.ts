@@ -1,5 +1,11 @@
-import { frequencyGrid, addCosines, fraction, highestBetween, type FrequencyGrid } from "../../src/plugin.ts";
-import { attenuation, isWeighted, type Length } from "./lengths.ts";
+import {
+  frequencyGrid,
+  addCosines,
+  fraction,
+  highestBetween,
+  type FrequencyGrid,
+} from "../../../src/plugin.ts";
+import { attenuation, isWeighted, type Length } from "../lengths.ts";
 
 /** Fewest lengths (by the sum of squared weights) with which a unit may be searched for. */
 export const FEWEST = 6;
@@ -70,26 +76,45 @@ function weightRows(lengths: readonly Length[], grid: FrequencyGrid): Float64Arr
 
 /** All local maxima of the quantogram between qMin and qMax, highest first; of equal ones the larger unit first. */
 export function peaksOf(lengths: readonly Length[], qMin: number, qMax: number): readonly Peak[] {
-  const { grid, fill } = scan(lengths, qMin, qMax, 20);
-  const phis = new Float64Array(grid.count);
-  fill(
-    Float64Array.from(lengths, (length) => length.value),
-    phis,
-  );
-  const value = (f: number): number => phi(lengths, 1 / f);
-  const slope = slopeOf(lengths);
+  const { grid, phis } = scanned(lengths, qMin, qMax);
   const peaks: Peak[] = [];
   for (let k = 0; k < grid.count; k += 1) {
     const here = phis[k] ?? -Infinity;
-    if (here === -Infinity || here < (phis[k - 1] ?? -Infinity) || here < (phis[k + 1] ?? -Infinity))
-      continue;
-    const low = grid.from + Math.max(0, k - 1) * grid.step;
-    const high = Math.min(1 / qMin, grid.from + Math.min(grid.count - 1, k + 1) * grid.step);
-    const f = highestBetween(value, slope, low, high);
-    peaks.push({ q: 1 / f, phi: value(f), atRangeEdge: k === 0 || k === grid.count - 1 });
+    const beside = Math.max(phis[k - 1] ?? -Infinity, phis[k + 1] ?? -Infinity);
+    if (here > -Infinity && here >= beside) peaks.push(refined(lengths, grid, k));
   }
   const rank = (peak: Peak): number => Math.round(peak.phi * 1e9);
   return peaks.sort((a, b) => rank(b) - rank(a) || b.q - a.q);
+}
+
+/** The highest point of the quantogram between qMin and qMax; null where too few lengths count. */
+export function highestPeak(lengths: readonly Length[], qMin: number, qMax: number): Peak | null {
+  const { grid, phis } = scanned(lengths, qMin, qMax);
+  let top = 0;
+  for (let k = 1; k < grid.count; k += 1) if ((phis[k] ?? -Infinity) > (phis[top] ?? -Infinity)) top = k;
+  return phis[top] === -Infinity ? null : refined(lengths, grid, top);
+}
+
+function scanned(
+  lengths: readonly Length[],
+  qMin: number,
+  qMax: number,
+): { readonly grid: FrequencyGrid; readonly phis: Float64Array } {
+  const { grid, fill } = scan(lengths, qMin, qMax, 20);
+  const phis = new Float64Array(grid.count);
+  const values = Float64Array.from(lengths, (length) => length.value);
+  fill(values, phis);
+  return { grid, phis };
+}
+
+/** The top between the neighbours of a grid point. */
+function refined(lengths: readonly Length[], grid: FrequencyGrid, k: number): Peak {
+  const last = grid.count - 1;
+  const value = (f: number): number => phi(lengths, 1 / f);
+  const low = grid.from + Math.max(0, k - 1) * grid.step;
+  const high = grid.from + Math.min(last, k + 1) * grid.step;
+  const f = highestBetween(value, slopeOf(lengths), low, high);
+  return { q: 1 / f, phi: value(f), atRangeEdge: k === 0 || k === last };
 }
 
 // The slope only has to find the top; with weights that change with q it is taken by differences.

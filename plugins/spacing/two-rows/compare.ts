@@ -1,7 +1,7 @@
-import { chiSquareAbove, choose, refuseFewer, refuseUnlessPositive } from "../../src/plugin.ts";
-import type { Random, Refusal } from "../../src/plugin.ts";
-import { stepsOf } from "./survival.ts";
-import type { Gap } from "./survival.ts";
+import { chiSquareAbove, choose, refuseFewer, refuseUnlessPositive } from "../../../src/plugin.ts";
+import type { Random, Refusal } from "../../../src/plugin.ts";
+import { stepsOf } from "../survival.ts";
+import type { Gap } from "../survival.ts";
 
 /** A permutation test of scores between two groups. */
 export interface Permutation {
@@ -33,7 +33,7 @@ export interface Comparison {
 }
 
 /** Most relabellings that are all looked at. */
-const mostExact = 200_000;
+const MOST_EXACT = 200_000;
 
 /** Log-rank, Peto-Peto and Gehan's test, the last with all relabellings where there are few enough, else with `draws`. */
 export function compareCensored(
@@ -51,9 +51,7 @@ export function compareCensored(
     refuseFewer(a.length, 1, "gaps in the first group") ??
     refuseFewer(b.length, 1, "gaps in the second group");
   if (bad) return bad;
-  const scores = all.map((one) =>
-    all.reduce((sum, other) => sum + shorter(other, one) - shorter(one, other), 0),
-  );
+  const scores = gehanScores(all);
   const logRankScores = logRankScoresOf(all);
   const logRank = weighted(a, all, () => 1);
   const petoPeto = weighted(a, all, (share) => share);
@@ -66,6 +64,22 @@ export function compareCensored(
     logRankScores,
     logRankExact: permutation(logRankScores, a.length, random, draws),
   };
+}
+
+/** Gehan's permutation test alone: every relabelling where there are at most `most`, else `draws` of them. */
+export function gehanTest(
+  a: readonly Gap[],
+  b: readonly Gap[],
+  random: Random,
+  draws: number,
+  most: number = MOST_EXACT,
+): Permutation {
+  return permutation(gehanScores([...a, ...b]), a.length, random, draws, most);
+}
+
+/** For each gap how many are surely shorter, less how many are surely longer. */
+function gehanScores(all: readonly Gap[]): readonly number[] {
+  return all.map((one) => all.reduce((sum, other) => sum + shorter(other, one) - shorter(one, other), 0));
 }
 
 /** 1 when a gap is surely shorter than another: observed, and below it or equal to a bound. */
@@ -117,13 +131,19 @@ function weighted(
 }
 
 /** How often a relabelling of the groups differs from its mean by as much, to either side. */
-function permutation(scores: readonly number[], size: number, random: Random, draws: number): Permutation {
+function permutation(
+  scores: readonly number[],
+  size: number,
+  random: Random,
+  draws: number,
+  most: number = MOST_EXACT,
+): Permutation {
   const n = scores.length;
   const ways = choose(n, size);
   const mean = (size * scores.reduce((sum, score) => sum + score, 0)) / n;
   const seen = scores.slice(0, size).reduce((sum, score) => sum + score, 0);
   const reach = Math.abs(seen - mean) - 1e-9;
-  const exact = ways <= mostExact || n <= 20;
+  const exact = ways <= most;
   let [far, below, above, count] = [0, 0, 0, 0];
   const look = (sum: number): void => {
     count++;

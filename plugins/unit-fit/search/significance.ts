@@ -1,5 +1,5 @@
-import { quantile, type Random } from "../../src/plugin.ts";
-import type { Length } from "./lengths.ts";
+import { quantile, type Random } from "../../../src/plugin.ts";
+import type { Length } from "../lengths.ts";
 import {
   gammaDraws,
   jitterDraws,

@@ -12,7 +12,7 @@ import {
   type FrequencyGrid,
   type Random,
   type Refusal,
-} from "../../src/plugin.ts";
+} from "../../../src/plugin.ts";
 
 /** Positions against a period given beforehand, its phase unknown (methods D2). */
 export interface RayleighTest {

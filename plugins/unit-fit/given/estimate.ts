@@ -1,4 +1,4 @@
-import { studentQuantile } from "../../src/plugin.ts";
+import { studentQuantile } from "../../../src/plugin.ts";
 
 /** A unit estimated from lengths whose whole numbers of units are accepted. */
 export interface UnitEstimate {

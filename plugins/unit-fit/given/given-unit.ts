@@ -7,7 +7,7 @@ import {
   resultantAbove,
   resultantSeries,
   squaredUniformTransform,
-} from "../../src/plugin.ts";
+} from "../../../src/plugin.ts";
 
 /** The smallest p that the inversion integrals can tell from 0; below it `p < 1e-9` is printed. */
 export const SMALLEST_P = 1e-9;
@@ -36,6 +36,12 @@ export function vTest(values: readonly number[], q: number): VTest {
     rayleighSeries: resultantSeries(n, length),
     rayleighExact: floored(resultantAbove(n, length)),
   };
+}
+
+/** The exact p of the V-test alone; never below the smallest that can be told from 0. */
+export function vTestP(values: readonly number[], q: number): number {
+  const { n, meanCosine } = resultant(values, q);
+  return Math.max(SMALLEST_P, cosineSumAbove(n, n * meanCosine));
 }
 
 function floored(p: number): number | null {
@@ -94,7 +100,7 @@ export function squaresBelow(n: number, x: number): number {
     const size = Math.hypot(real, imaginary) ** n;
     const angle = n * Math.atan2(imaginary, real);
     sum += (2 * size * (Math.sin(angle) - Math.sin(angle - w * x))) / w;
-    if (size < 1e-18) break;
+    if (size < 1e-14 * w) break;
   }
   const p = sum / n;
   // Far in the tail the series has only its rounding left; the uncut corner is then a bound from above.

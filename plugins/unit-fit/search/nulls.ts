@@ -1,5 +1,5 @@
-import { mean, quantile, rootBetween, standardDeviation, type Random } from "../../src/plugin.ts";
-import type { Length } from "./lengths.ts";
+import { mean, quantile, rootBetween, standardDeviation, type Random } from "../../../src/plugin.ts";
+import type { Length } from "../lengths.ts";
 
 /** The ways to draw data that keep the coarse shape of the lengths and have no unit (methods A8). */
 export type NullId = "kde" | "gamma" | "lognormal" | "jitter";

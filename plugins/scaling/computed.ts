@@ -1,0 +1,104 @@
+import {
+  isRefusal,
+  refuse,
+  refuseFewer,
+  type Computation,
+  type ComputedNumber,
+  type Inputs,
+  type Measured,
+  type Refusal,
+  type Settings,
+} from "../../src/plugin.ts";
+import { oneFactor, type OneFactor, type PairOfDimensions } from "./one-factor.ts";
+import { ratioOf } from "./ratio.ts";
+
+/** From this relative uncertainty of the denominator on, a single ratio gets Fieller's interval (methods C1). */
+const COARSE = 0.1;
+/** A dimension further from the common factor than so many of its standard uncertainties departs from it. */
+const DEPARTS = 2;
+
+const bare = (value: number): ComputedNumber => ({ value, low: null, high: null });
+
+/** One scale factor over all pairs of homologous dimensions, and whether it is enough (methods C3). */
+export function computed(inputs: Inputs, settings: Settings): Computation | Refusal {
+  const larger = inputs["larger"] ?? [];
+  const smaller = inputs["smaller"] ?? [];
+  const bad =
+    refuseFewer(Math.min(larger.length, smaller.length), 1, "pairs of dimensions") ??
+    refuseKinds(larger, smaller);
+  if (bad !== null) return bad;
+  const pairs = larger.flatMap((one, i) => pairOf(one, smaller[i]));
+  const fit = oneFactor(pairs, shareIn(settings["tolerance"]));
+  if (isRefusal(fit)) return fit;
+  const departing = fit.departures.map((z) => z !== null && Math.abs(z) > DEPARTS);
+  const k = factorOf(fit, pairs);
+  return {
+    numbers: {
+      n: bare(pairs.length),
+      k,
+      heterogeneity: bare(fit.heterogeneity),
+      df: bare(fit.df),
+      ...(fit.p === null ? {} : { p: bare(fit.p) }),
+      ...(fit.detectable === null ? {} : { detectable: bare(fit.detectable) }),
+    },
+    leftOut: [],
+    warnings: [
+      ...(pairs.length === 1 ? ["one-dimension"] : []),
+      ...(fit.p !== null && fit.p < 0.05 && departing.includes(true) ? ["departing-dimension"] : []),
+      ...(k.low === null ? ["denominator-not-distinct-from-zero"] : []),
+    ],
+    data: {
+      k: fit.k,
+      rows: pairs.map(({ a, b }, i) => ({
+        name: nameOf(larger[i], larger),
+        ratio: a / b,
+        u: fit.uLog[i] ?? 0,
+        departure: fit.departures[i] ?? null,
+        departs: departing[i] ?? false,
+      })),
+    },
+  };
+}
+
+function refuseKinds(larger: readonly Measured[], smaller: readonly Measured[]): Refusal | null {
+  const mixed = larger.find((one, i) => {
+    const other = smaller[i];
+    return other !== undefined && other.quantity.kind !== one.quantity.kind;
+  });
+  return mixed === undefined
+    ? null
+    : refuse(
+        "mixed-dimensions",
+        `The pair of \`${mixed.id}\` is of two kinds, expected one kind in each pair.`,
+      );
+}
+
+function pairOf(one: Measured, other: Measured | undefined): readonly PairOfDimensions[] {
+  if (other === undefined) return [];
+  return [
+    { a: one.quantity.value, ua: one.quantity.u ?? 0, b: other.quantity.value, ub: other.quantity.u ?? 0 },
+  ];
+}
+
+function shareIn(tolerance: Settings[string] | undefined): number {
+  if (tolerance?.kind === "number") return tolerance.value;
+  return tolerance?.kind === "quantity" ? tolerance.value.value : 0;
+}
+
+// One ratio with a coarse denominator is skewed: its interval is Fieller's, without ends where 0 is within reach.
+function factorOf(fit: OneFactor, pairs: readonly PairOfDimensions[]): ComputedNumber {
+  const [pair] = pairs;
+  if (pairs.length > 1 || pair === undefined || pair.ub / pair.b <= COARSE) {
+    return { value: fit.k, low: fit.low, high: fit.high };
+  }
+  const single = ratioOf(pair.a, pair.ua, pair.b, pair.ub);
+  const [low, high] = isRefusal(single) ? [null, null] : (single.fieller ?? [null, null]);
+  return { value: fit.k, low, high };
+}
+
+// The artefact is named only where the dimensions alone do not tell the rows apart.
+function nameOf(one: Measured | undefined, all: readonly Measured[]): string {
+  if (one === undefined) return "";
+  const alike = all.filter((other) => other.dimension === one.dimension).length > 1;
+  return alike ? `${one.dimension} of ${one.artefact}` : one.dimension;
+}

@@ -1,0 +1,129 @@
+import {
+  isRefusal,
+  type Computation,
+  type ComputedNumber,
+  type Inputs,
+  type Json,
+  type Refusal,
+  type Settings,
+  type Tools,
+} from "../../src/plugin.ts";
+import { SMALLEST_P, periodOf } from "./period/periods.ts";
+import { regularity } from "./regularity.ts";
+import { medianOfRanges, positionsOf, refuseKinds, rowOf, type Row } from "./row.ts";
+import { compareScaled } from "./two-rows/scaled.ts";
+import { kaplanMeier, type Gap, type Survival } from "./survival.ts";
+
+const bare = (value: number): ComputedNumber => ({ value, low: null, high: null });
+
+/** All numbers of a row of gaps: evenness, median, and where asked for a period and the comparison with another row. */
+export function computed(inputs: Inputs, settings: Settings, tools: Tools): Computation | Refusal {
+  const row = rowOf(inputs["gaps"] ?? []);
+  const other = rowOf(inputs["other"] ?? []);
+  const bad = refuseKinds([
+    ...[...row.measured, ...other.measured].map((one) => one.quantity.kind),
+    ...Object.values(settings).flatMap((one) => (one.kind === "quantity" ? [one.value.kind] : [])),
+  ]);
+  if (bad !== null) return bad;
+  const asked = settings["draws"];
+  const draws = asked?.kind === "number" && asked.value >= 1 ? Math.round(asked.value) : 10_000;
+  const observed = row.gaps.filter((gap) => gap.observed).map((gap) => gap.size);
+  const survival = kaplanMeier(row.gaps);
+  if (isRefusal(survival)) return survival;
+  const even = regularity(observed, tools.random, draws);
+  if (isRefusal(even)) return even;
+  tools.report(0.3);
+  const positions = positionsOf(row.gaps);
+  const period = periodOf(positions, settings, tools, draws);
+  if (period !== null && isRefusal(period)) return period;
+  tools.report(0.6);
+  const scale = inputs["scale"]?.[0];
+  const compared =
+    other.gaps.length === 0 ? null : compareScaled(row.gaps, other.gaps, scale, tools.random, draws);
+  if (compared !== null && isRefusal(compared)) return compared;
+  const beyondMeasure = even.cv <= row.u / even.mean;
+  const median = medianOf(row, survival);
+  return {
+    numbers: {
+      n: bare(observed.length),
+      censored: bare(row.gaps.length - observed.length),
+      mean: bare(even.mean),
+      cv: bare(even.cv),
+      p: bare(even.pRegular),
+      ...(median === null ? {} : { median }),
+      ...(period === null ? {} : { period: bare(period.period), "period-p": bare(period.p) }),
+      ...(compared === null ? {} : { "compare-p": bare(compared.test.p) }),
+    },
+    leftOut: [...row.leftOut, ...other.leftOut],
+    warnings: [
+      ...(row.gaps.length > observed.length ? ["broken-ends"] : []),
+      ...(beyondMeasure ? ["as-even-as-measured"] : []),
+      ...(median === null ? ["median-not-reached"] : []),
+      ...(period !== null && period.p <= SMALLEST_P ? ["below-smallest-p"] : []),
+      ...(period !== null && positions.length <= row.gaps.length ? ["longest-stretch"] : []),
+      ...(period !== null && row.u * Math.sqrt(positions.length - 1) > period.period / 4
+        ? ["positions-uncertain"]
+        : []),
+      ...(compared !== null && !compared.test.exact ? ["drawn-relabellings"] : []),
+      ...(compared !== null && compared.test.smallest > 0.05 ? ["comparison-too-small"] : []),
+      ...(compared !== null && isTorn(compared.differing) ? ["scale-decides"] : []),
+    ],
+    data: {
+      shown: shownUnit(row),
+      edge: edgeOf(row.gaps),
+      steps: stepsFor(survival),
+      other: otherSteps(other),
+      draws,
+      restrictedMean: survival.restrictedMean,
+      clustered: even.pClustered,
+      period: period === null ? null : { ...period },
+      compared: compared === null ? null : comparedShown(compared),
+    },
+  };
+}
+
+function medianOf(row: Row, survival: Survival): ComputedNumber | null {
+  if (!row.measured.some((one) => one.quantity.form === "range")) {
+    return survival.median === null ? null : bare(survival.median);
+  }
+  const [low, high] = medianOfRanges(row) ?? [null, null];
+  return low === null || high === null ? null : { value: (low + high) / 2, low, high };
+}
+
+function isTorn(differing: number | null): boolean {
+  return differing !== null && differing > 0.05 && differing < 0.95;
+}
+
+function comparedShown(compared: Exclude<ReturnType<typeof compareScaled>, Refusal>): Json {
+  const { test, factor, differing, agreeing } = compared;
+  const { p, count, exact, smallest } = test;
+  return { p, count, exact, smallest, factor, differing, agreeing: agreeing === null ? null : [...agreeing] };
+}
+
+function shownUnit(row: Row): Json {
+  const first = row.measured[0]?.quantity;
+  return { unit: first?.unit ?? "1", size: first?.unitSize ?? 1 };
+}
+
+function edgeOf(gaps: readonly Gap[]): readonly Json[] {
+  let at = 0;
+  return gaps.map((gap) => {
+    const from = at;
+    at += gap.size;
+    return { from, to: at, broken: !gap.observed };
+  });
+}
+
+function otherSteps(other: Row): Json {
+  if (other.gaps.length === 0) return null;
+  const survival = kaplanMeier(other.gaps);
+  return isRefusal(survival) ? null : stepsFor(survival);
+}
+
+function stepsFor({ times, shares, largest }: Survival): readonly Json[] {
+  const points: (readonly [number, number])[] = [[0, 1]];
+  for (const [i, time] of times.entries()) {
+    points.push([time, points.at(-1)?.[1] ?? 1], [time, shares[i] ?? 0]);
+  }
+  return [...points, [largest, points.at(-1)?.[1] ?? 1]].map((point) => [...point]);
+}

@@ -1,0 +1,95 @@
+import {
+  refuse,
+  refuseFewer,
+  type Computation,
+  type Json,
+  type Measured,
+  type Refusal,
+  type UnitValue,
+} from "../../../src/plugin.ts";
+import { estimateUnit } from "./estimate.ts";
+import { SMALLEST_P, lumpedVariance, vTest, vTestP } from "./given-unit.ts";
+import { itemFits, type ItemFits } from "./item-fits.ts";
+import { itemOf, lengthOf, shownUnit } from "../measured.ts";
+import { attenuation } from "../lengths.ts";
+
+const bare = (value: number) => ({ value, low: null, high: null });
+
+/** Tests a unit given beforehand at its stated value (methods A3, A4, A7). */
+export function withUnit(all: readonly Measured[], unit: UnitValue, looks: number): Computation | Refusal {
+  const q = unit.size;
+  const other = all.find((one) => one.quantity.kind !== unit.kind);
+  if (other !== undefined) {
+    return refuse(
+      "mixed-dimensions",
+      `The unit is a ${unit.kind}, the values a ${other.quantity.kind}, expected one kind.`,
+    );
+  }
+  const measured = all.filter((one) => attenuation(lengthOf(one), q) > 0);
+  const few = refuseFewer(measured.length, 3, "values");
+  if (few !== null) return few;
+  const values = measured.map((one) => one.quantity.value);
+  const test = vTest(values, q);
+  const p = test.exact ?? SMALLEST_P;
+  const lumped = lumpedVariance(values, q);
+  const estimate = estimateUnit(values, lumped.n);
+  const fits = itemFits(measured.map(itemOf), q, unit.u, 2);
+  const span = spanOfP(values, unit);
+  const rayleigh = test.rayleighExact ?? SMALLEST_P;
+  return {
+    numbers: {
+      n: bare(values.length),
+      phi: bare(test.phi),
+      p: bare(p),
+      "lumped-p": bare(lumped.exact),
+      q: { value: estimate.q, low: estimate.low, high: estimate.high },
+      "p-adjusted": bare(Math.min(1, p * looks)),
+    },
+    leftOut: all
+      .filter((one) => !measured.includes(one))
+      .map(({ id }) => ({ id, why: "a range as wide as the unit" })),
+    warnings: [
+      ...(test.exact === null ? ["below-smallest-p"] : []),
+      ...(values.some((value) => value < q / 2) ? ["less-than-one-unit"] : []),
+      ...([0.01, 0.05].some((level) => span.low < level && span.high >= level) ? ["unit-uncertain"] : []),
+      ...(p > 0.05 && rayleigh < 0.01 ? ["constant-offset"] : []),
+      ...(fits.informative * 2 < fits.tested ? ["uninformative-items"] : []),
+    ],
+    data: {
+      found: "given",
+      shown: { ...shownUnit(measured) },
+      looks,
+      q,
+      residuals: values.map((value, i) => [value, lumped.residuals[i] ?? 0]),
+      multiples: [...lumped.n],
+      ids: measured.map((one) => one.id),
+      lumped: { ratio: lumped.ratio, broadbent: lumped.broadbent, pNormal: lumped.normal },
+      rayleighP: rayleigh,
+      pOverUnit: { ...span },
+      sameMultiples: [estimate.sameFrom, Number.isFinite(estimate.sameTo) ? estimate.sameTo : null],
+      items: itemsShown(fits),
+    },
+  };
+}
+
+/** The smallest and largest p of units within 1.96 standard uncertainties of the stated one. */
+function spanOfP(
+  values: readonly number[],
+  { size, u }: UnitValue,
+): { readonly low: number; readonly high: number } {
+  const steps = u > 0 ? [-1, -0.75, -0.5, -0.25, 0, 0.25, 0.5, 0.75, 1] : [0];
+  const near = steps.map((step) => size + 1.96 * step * u).filter((q) => q > 0);
+  const ps = near.map((q) => vTestP(values, q));
+  return { low: Math.min(...ps), high: Math.max(...ps) };
+}
+
+function itemsShown(fits: ItemFits): Json {
+  return {
+    fitting: fits.fitting,
+    tested: fits.tested,
+    informative: fits.informative,
+    pChance: fits.pChance,
+    chances: fits.items.map((item) => item.chance),
+    fits: fits.items.map((item) => item.fits),
+  };
+}

@@ -1,0 +1,91 @@
+import {
+  isRefusal,
+  refuse,
+  type Computation,
+  type Json,
+  type Measured,
+  type Refusal,
+  type Settings,
+  type Tools,
+} from "../../../src/plugin.ts";
+import { restsOnOne, sharesOf } from "./artefacts.ts";
+import { estimateUnit } from "../given/estimate.ts";
+import { multipleOf } from "../given/given-unit.ts";
+import type { Length } from "../lengths.ts";
+import { lengthOf, shownUnit } from "../measured.ts";
+import { phi } from "./quantogram.ts";
+import { searchUnit } from "./search.ts";
+import { significance, type Trial } from "./significance.ts";
+
+const POINTS = 400;
+const bare = (value: number) => ({ value, low: null, high: null });
+
+/** Searches for a unit in a range, and asks how often data without one do as well (methods A2, A5, A8, A10). */
+export function searched(
+  measured: readonly Measured[],
+  settings: Settings,
+  tools: Tools,
+): Computation | Refusal {
+  const [low, high, draws] = [settings["low"], settings["high"], settings["draws"]];
+  if (low?.kind !== "quantity" || high?.kind !== "quantity") {
+    return refuse("missing-setting", "Missing `unit`, or `low` and `high`, expected a unit or a range.");
+  }
+  const kind = measured[0]?.quantity.kind;
+  if (low.value.kind !== kind || high.value.kind !== kind) {
+    const message = `The range is of ${low.value.kind} to ${high.value.kind}, expected a ${kind ?? "quantity"} as the values are.`;
+    return refuse("mixed-dimensions", message);
+  }
+  const [qMin, qMax] = [low.value.value, high.value.value];
+  const lengths = measured.map(lengthOf);
+  const found = searchUnit(lengths, qMin, qMax);
+  if (isRefusal(found)) return found;
+  const { best, limit } = found;
+  const count = draws?.kind === "number" && draws.value >= 1 ? Math.round(draws.value) : 10_000;
+  const trial: Trial = { lengths, qMin, qMax: limit, peak: best, draws: count };
+  const kernel = significance(trial, "kde", tools.random, (done) => tools.report(done / 2));
+  const gamma = significance(trial, "gamma", tools.random, (done) => tools.report((1 + done) / 2));
+  const values = lengths.map((one) => one.value);
+  const multiples = values.map((value) => multipleOf(value, best.q));
+  const estimate = estimateUnit(values, multiples);
+  const shares = sharesOf(lengths, best.q, qMin, limit);
+  const several = shares.length > 1;
+  return {
+    numbers: {
+      n: bare(lengths.length),
+      phi: bare(best.phi),
+      p: bare(kernel.p),
+      q: { value: best.q, low: Math.min(best.q, estimate.low), high: Math.max(best.q, estimate.high) },
+      "p-adjusted": bare(Math.min(1, kernel.p * tools.looks)),
+    },
+    leftOut: [],
+    warnings: [
+      ...found.warnings,
+      ...(kernel.raised ? ["bandwidth-raised"] : []),
+      ...(best.atRangeEdge ? ["peak-at-range-edge"] : []),
+      ...(several && restsOnOne(shares, best.q) ? ["rests-on-one-artefact"] : []),
+    ],
+    data: {
+      found: "searched",
+      shown: { ...shownUnit(measured) },
+      looks: tools.looks,
+      q: best.q,
+      draws: count,
+      p: { kde: kernel.p, gamma: gamma.p },
+      error: { kde: kernel.se, gamma: gamma.se },
+      crit95: { kde: kernel.crit95, gamma: gamma.crit95 },
+      bandwidth: kernel.bandwidth,
+      range: [qMin, limit, qMax],
+      curve: curveOf(lengths, qMin, qMax),
+      peaks: found.peaks.slice(0, 6).map((peak) => ({ ...peak, best: peak.q === best.q })),
+      artefacts: several ? shares.map((share) => ({ ...share })) : [],
+    },
+  };
+}
+
+/** The quantogram for drawing, evenly in 1/q. */
+function curveOf(lengths: readonly Length[], from: number, to: number): Json {
+  return Array.from({ length: POINTS }, (_, k) => {
+    const q = 1 / (1 / from - ((1 / from - 1 / to) * k) / (POINTS - 1));
+    return [q, phi(lengths, q)];
+  });
+}
