@@ -1,3 +1,4 @@
+import { SMALLEST_P } from "./period/periods.ts";
 import type { Computation } from "../../src/plugin.ts";
 
 /** What the review's methods section prints; the words for what p says are fixed. */
@@ -19,13 +20,13 @@ function evenness({ numbers }: Computation): string {
       : p < 0.2 || n < 5
         ? "may or may not be regular, which cannot be decided"
         : "are even no better than chance";
-  return `${gaps} with ${cv} ${said} (p = ${p.toPrecision(2)}).`;
+  return `${gaps} with ${cv} ${said} (${pWords(p)}).`;
 }
 
-function period({ numbers, warnings }: Computation): string {
+function period({ numbers }: Computation): string {
   const p = numbers["period-p"]?.value;
   if (p === undefined) return "";
-  const shown = warnings.includes("below-smallest-p") ? "p < 1e-9" : `p = ${p.toPrecision(2)}`;
+  const shown = pWords(p);
   const said =
     p < 0.05
       ? "The positions are compatible with the period"
@@ -44,4 +45,8 @@ function comparison({ numbers, warnings }: Computation): string {
       ? "The two rows are spaced differently"
       : "The two rows are compatible with one spacing";
   return `${said} (permutation test of Gehan 1965: p = ${p.toPrecision(2)}).`;
+}
+
+function pWords(p: number): string {
+  return p <= SMALLEST_P ? "p < 1e-9" : `p = ${p.toPrecision(2)}`;
 }
