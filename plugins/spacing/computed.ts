@@ -9,7 +9,7 @@ import {
   type Tools,
 } from "../../src/plugin.ts";
 import { SMALLEST_P, periodOf } from "./period/periods.ts";
-import { exactRegularity, regularity, type Regularity } from "./regularity.ts";
+import { regularity } from "./regularity.ts";
 import { medianOfRanges, positionsOf, refuseKinds, rowOf, type Row } from "./row.ts";
 import { compareScaled } from "./two-rows/scaled.ts";
 import { kaplanMeier, type Gap, type Survival } from "./survival.ts";
@@ -49,7 +49,7 @@ export function computed(inputs: Inputs, settings: Settings, tools: Tools): Comp
       censored: bare(row.gaps.length - observed.length),
       mean: bare(even.mean),
       cv: bare(even.cv),
-      p: bare(regularityP(even, row.u)),
+      p: bare(Math.max(SMALLEST_P, even.pRegular)),
       ...(median === null ? {} : { median }),
       ...(period === null ? {} : { period: bare(period.period), "period-p": bare(period.p) }),
       ...(compared === null ? {} : { "compare-p": bare(compared.test.p) }),
@@ -82,12 +82,6 @@ export function computed(inputs: Inputs, settings: Settings, tools: Tools): Comp
       compared: compared === null ? null : comparedShown(compared),
     },
   };
-}
-
-// Gaps recorded as all equal would get a p of 0: theirs is that of a spread as large as the gaps' uncertainty.
-function regularityP(even: Regularity, u: number): number {
-  if (even.cv > 1e-9) return even.pRegular;
-  return exactRegularity(even.n, u / even.mean) ?? 1;
 }
 
 function medianOf(row: Row, survival: Survival): ComputedNumber | null {
