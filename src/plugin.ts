@@ -40,6 +40,7 @@ export type Setting =
   | { readonly kind: "text"; readonly value: string }
   | { readonly kind: "unit"; readonly value: UnitValue };
 
+/** What a plug-in computes on, as data. */
 export interface InputDeclaration {
   readonly name: string;
   /** A `number` is another derivation's: one pure number, in a list like the measurements. */
@@ -52,6 +53,7 @@ export interface InputDeclaration {
   readonly takesBounds?: boolean;
 }
 
+/** A setting of a plug-in, as data. */
 export interface ParameterDeclaration {
   readonly name: string;
   readonly kind: "number" | "quantity" | "text" | "choice" | "unit";
@@ -61,6 +63,7 @@ export interface ParameterDeclaration {
   readonly default?: string;
 }
 
+/** A number that a plug-in gives, as data. */
 export interface NumberDeclaration {
   readonly name: string;
   /** `input`: in the kind of the first input's quantities (SI); else a pure number, a count or a probability. */
@@ -81,6 +84,7 @@ export interface LeftOut {
   readonly why: string;
 }
 
+/** What came of a computation: numbers, what was left out, conditions met, and data for the figure. */
 export interface Computation {
   readonly numbers: Readonly<Record<string, ComputedNumber>>;
   readonly leftOut: readonly LeftOut[];
@@ -124,6 +128,7 @@ export type Mark =
       }[];
     };
 
+/** A figure as data: axes and marks; the drawing is somebody else's. */
 export interface Figure {
   readonly title: string;
   readonly x: { readonly label: string; readonly unit: string };
@@ -131,6 +136,7 @@ export interface Figure {
   readonly marks: readonly Mark[];
 }
 
+/** A condition under which the method misleads, in a sentence. */
 export interface Caution {
   readonly id: string;
   readonly text: string;
@@ -145,9 +151,12 @@ export interface Example {
   readonly expected: Readonly<Record<string, { readonly value: number; readonly tolerance: number }>>;
 }
 
+/** The measurements of each input by its name. */
 export type Inputs = Readonly<Record<string, readonly Measured[]>>;
+/** The settings given, by their names. */
 export type Settings = Readonly<Record<string, Setting>>;
 
+/** What a computation may use beside its inputs. */
 export interface Tools {
   readonly random: Random;
   /** Tells how much of the work is done, 0 to 1. */

@@ -22,6 +22,7 @@ export interface Fix {
   readonly edits: readonly Edit[];
 }
 
+/** How much a finding weighs; errors stay errors. */
 export type Level = "error" | "warning" | "note";
 
 /** Something the user should know about the corpus: a rule, its level, the records it is about and the place. */

@@ -14,6 +14,7 @@ export interface Evaluated {
   readonly texts: ReadonlyMap<string, string>;
 }
 
+/** What the user asked of an evaluation. */
 export interface Asked {
   readonly asOf?: string;
   readonly restsOn?: boolean;

@@ -38,6 +38,7 @@ export interface BearingOn {
   readonly why: string | null;
 }
 
+/** The state of every derivation, and what is still to be computed. */
 export interface Derivations {
   readonly byId: ReadonlyMap<Id, Derived>;
   /** Runs whose outcome the memo does not have. */

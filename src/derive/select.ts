@@ -17,6 +17,7 @@ export interface Selected {
   readonly place: string;
 }
 
+/** What a selection takes and what it leaves out, with the reasons. */
 export interface Selection {
   readonly selected: readonly Selected[];
   readonly leftOut: readonly LeftOut[];

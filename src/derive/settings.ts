@@ -14,6 +14,7 @@ export interface NoNumber {
 /** Looks up another derivation's number for a parameter. */
 export type NumberLookup = (reference: string) => Quantity | NoNumber | "pending";
 
+/** Settings as read, with the units and the other numbers they name; or why not. */
 export type SettingsRead =
   | { readonly settings: Settings; readonly units: readonly string[]; readonly references: readonly string[] }
   | NoNumber

@@ -2,6 +2,7 @@ import type { Id } from "../base/finding.ts";
 import type { Derivations } from "../derive/derive.ts";
 import type { ArgumentRecord, Graph } from "../link/graph.ts";
 
+/** How much an argument weighs against a rival. */
 export type Strength = "weak" | "ordinary" | "strong";
 
 /** A step of reasoning, whoever took it: a record, a number that bears on a claim, or a scholar's word where testimony counts. */

@@ -31,6 +31,7 @@ export interface Rule {
   readonly find: (view: View) => Found;
 }
 
+/** What a rule found, and the runs it would need to find more. */
 export interface Found {
   readonly findings: readonly Finding[];
   readonly missing?: readonly Run[];

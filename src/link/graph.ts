@@ -10,14 +10,22 @@ export type Linked<L extends ListName> = {
   readonly [K in L]: RecordOf<K> & { readonly id: Id; readonly named: boolean };
 }[L];
 
+/** A linked record of any kind. */
 export type AnyLinked = Linked<ListName>;
 
+/** A claim in the graph. */
 export type ClaimRecord = Linked<"claims">;
+/** An argument in the graph. */
 export type ArgumentRecord = Linked<"arguments">;
+/** A measurement in the graph. */
 export type MeasurementRecord = Linked<"measurements">;
+/** An observation in the graph. */
 export type ObservationRecord = Linked<"observations">;
+/** A derivation in the graph. */
 export type DerivationRecord = Linked<"derivations">;
+/** A position in the graph. */
 export type PositionRecord = Linked<"positions">;
+/** An artefact in the graph. */
 export type ArtefactRecord = Linked<"artefacts">;
 
 /** Where a record was said: its sources through passages, the source it was really read in, and whose it is. */

@@ -82,6 +82,7 @@ export function leavesIn(context: QuantityContext) {
   return { text, flag, number, whole, id, ref, citation, year, date, quantity: quantityIn(context) };
 }
 
+/** The schemas of all plain types in one context. */
 export type Leaves = ReturnType<typeof leavesIn>;
 
 /** The zod schema of a choice. */

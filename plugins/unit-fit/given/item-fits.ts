@@ -16,6 +16,7 @@ export interface ItemFit {
   readonly chance: number | null;
 }
 
+/** How a list of items fits a unit, and how likely that is by chance. */
 export interface ItemFits {
   readonly items: readonly ItemFit[];
   readonly fitting: number;

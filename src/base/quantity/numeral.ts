@@ -17,6 +17,7 @@ export interface UnreadNumber {
   readonly end: number;
 }
 
+/** The fractions that have a sign of their own. */
 export const vulgar = "[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅐⅛⅜⅝⅞⅑⅒]";
 
 const mixed = new RegExp(`(?:(\\d+) ?)?(${vulgar})`, "uy");

@@ -1,30 +1,37 @@
+import { circularSupport } from "./claims/circular.ts";
+import { silenceOnly } from "./claims/silence-only.ts";
+import { singleArtefact } from "./claims/single-artefact.ts";
+import { singleSource } from "./claims/single-source.ts";
+import { unsupportedClaim } from "./claims/unsupported.ts";
+import { failedDerivation } from "./derivations/failed.ts";
+import { inconclusiveDerivation } from "./derivations/inconclusive.ts";
+import { supportsByLargeP } from "./derivations/large-p.ts";
+import { repeatsMerged } from "./derivations/merged.ts";
+import { refusedDerivation } from "./derivations/refused.ts";
+import { unitFromTheseData } from "./derivations/unit-from-these-data.ts";
+import { alteredBeforeObserved } from "./history/altered.ts";
+import { measuredAfterLoss } from "./history/lost.ts";
+import { conflictingMeasurements } from "./measurements/conflicting-measurements.ts";
+import { conflictingObservations } from "./measurements/conflicting-observations.ts";
+import { copiedNumber } from "./measurements/copied-number.ts";
+import { secondHand } from "./measurements/second-hand.ts";
+import { changedPosition } from "./scholars/changed-position.ts";
+import { selfContradiction } from "./scholars/self-contradiction.ts";
+import { uncitedSource } from "./sources/uncited.ts";
+import { unitHidden } from "./sources/unit-hidden.ts";
+import { unlistedAuthor } from "./sources/unlisted-author.ts";
 import type { Rule } from "../rule.ts";
 import { contradiction } from "./claims/contradiction.ts";
-import { singleArtefact, singleSource } from "./claims/resting.ts";
 import { silenceAsEvidence } from "./claims/silence.ts";
 import { verdictDependsOnStrength } from "./claims/strength.ts";
-import { circularSupport, silenceOnly, unsupportedClaim } from "./claims/support.ts";
 import { unansweredArgument } from "./claims/unanswered.ts";
 import { beatenInput } from "./derivations/beaten.ts";
 import { verdictDependsOnDisputedMeasurement } from "./derivations/disputed.ts";
-import {
-  failedDerivation,
-  inconclusiveDerivation,
-  refusedDerivation,
-  repeatsMerged,
-  supportsByLargeP,
-  unitFromTheseData,
-} from "./derivations/results.ts";
 import { errors } from "./errors.ts";
-import { alteredBeforeObserved, measuredAfterLoss } from "./history/after.ts";
 import { anachronism } from "./history/anachronism.ts";
-import { conflictingMeasurements, conflictingObservations } from "./measurements/conflicting.ts";
-import { copiedNumber, secondHand } from "./measurements/copies.ts";
 import { undatedRecord } from "./measurements/undated.ts";
 import { unitSlip } from "./measurements/unit-slip.ts";
-import { changedPosition, selfContradiction } from "./scholars/positions.ts";
 import { nearName } from "./sources/near-name.ts";
-import { uncitedSource, unitHidden, unlistedAuthor } from "./sources/tidiness.ts";
 import { unstableReference } from "./sources/unstable.ts";
 
 /** Every rule that looks at the graph, in the order of format.md 6. */

@@ -33,6 +33,7 @@ export interface Meanings {
   readonly json: Json;
 }
 
+/** The lists in which records stand. */
 export type ListName =
   | "scholars"
   | "questions"
@@ -59,6 +60,7 @@ interface Described {
 /** What a reference may point to: lists of records, or `sources` for bibliography keys. */
 export type Target = ListName | "sources";
 
+/** A field as the table has it: its type, its line of documentation, whether it is required. */
 export type Field =
   | (Described & { readonly type: Exclude<keyof Meanings, "ref" | "refs"> })
   | (Described & { readonly type: "ref" | "refs"; readonly to: readonly Target[] })
@@ -69,6 +71,7 @@ export type Field =
   /** A map from names of the scholar's own to maps. */
   | (Described & { readonly type: "named"; readonly fields: Fields });
 
+/** The fields of a map, by name. */
 export type Fields = Readonly<Record<string, Field>>;
 
 /** What a field holds after reading. */

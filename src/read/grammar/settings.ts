@@ -65,4 +65,5 @@ export const settingsFields = {
   withhold: { type: "texts", doc: "Ids that appear in no output." },
 } as const satisfies Fields;
 
+/** The settings as read, before defaults. */
 export type SettingsValues = ValuesOf<typeof settingsFields>;

@@ -9,11 +9,13 @@ export interface Cell {
   readonly span: Span;
 }
 
+/** One row of a table, with its place. */
 export interface Row {
   readonly cells: readonly Cell[];
   readonly span: Span;
 }
 
+/** A table: its head, its rows, and what was wrong with it. */
 export interface Table {
   readonly head: readonly Cell[];
   readonly rows: readonly Row[];

@@ -7,6 +7,7 @@ import type { Entry, MapNode, Node } from "./tree.ts";
 
 const mostAliases = 100;
 
+/** What a YAML text gives: its map, and what could not be read. */
 export interface YamlText {
   /** The file's one map; null when the text cannot be read. */
   readonly root: MapNode | null;

@@ -7,6 +7,7 @@ interface Placed {
   readonly end: number;
 }
 
+/** A scalar, as text. */
 export interface TextNode extends Placed {
   readonly is: "text";
   readonly text: string;
@@ -14,16 +15,19 @@ export interface TextNode extends Placed {
   readonly plain: boolean;
 }
 
+/** A sequence. */
 export interface ListNode extends Placed {
   readonly is: "list";
   readonly items: readonly Node[];
 }
 
+/** A map, its entries in order. */
 export interface MapNode extends Placed {
   readonly is: "map";
   readonly entries: readonly Entry[];
 }
 
+/** One entry of a map, with the place of its key. */
 export interface Entry {
   readonly key: string;
   readonly keyStart: number;

@@ -5,6 +5,7 @@ import { kindOf, listNames } from "../../read/grammar/kinds.ts";
 import { shownFindings, withheldIn } from "../withhold.ts";
 import type { Reported } from "../report/report.ts";
 
+/** One record in the index. */
 export interface IndexEntry {
   readonly id: Id;
   readonly text: string;

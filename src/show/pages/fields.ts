@@ -9,6 +9,7 @@ import { jsonPieces, jsonRows } from "./json-words.ts";
 import { joined, linkTo, words } from "./pieces.ts";
 import type { FieldRow, Piece } from "./pieces.ts";
 
+/** One field of a sheet, in words. */
 export interface FieldLine {
   readonly name: string;
   readonly lines: readonly FieldRow[];

@@ -16,6 +16,7 @@ export interface Holder {
   readonly until: number | null;
 }
 
+/** One answer as the page shows it. */
 export interface Answer {
   readonly claim: Id;
   readonly text: string;

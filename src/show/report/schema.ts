@@ -71,4 +71,5 @@ export const reportSchema = z
   })
   .meta({ title: "Variorum report", description: "The machine-readable result of a check." });
 
+/** The report as a type. */
 export type Report = z.output<typeof reportSchema>;

@@ -4,7 +4,12 @@ import type { Rule, View } from "../../rule.ts";
 import { tell } from "../../tell.ts";
 
 /** A rule on claims that rest on exactly one thing of a sort. */
-function resting(id: string, sort: string, belongs: (view: View, origin: Id) => boolean, doc: string): Rule {
+export function resting(
+  id: string,
+  sort: string,
+  belongs: (view: View, origin: Id) => boolean,
+  doc: string,
+): Rule {
   return {
     id,
     level: "note",
@@ -22,17 +27,3 @@ function resting(id: string, sort: string, belongs: (view: View, origin: Id) => 
     },
   };
 }
-
-export const singleArtefact = resting(
-  "single-artefact",
-  "artefact",
-  (view, origin) => view.graph.records.get(origin)?.list === "artefacts",
-  "If that thing were redated, lost or misread, the claim would go with it. Say so where you state the claim, and look for a second thing that shows the same.",
-);
-
-export const singleSource = resting(
-  "single-source",
-  "source",
-  (view, origin) => view.graph.sources.has(origin),
-  "Everything that carries the claim was said in one place. Check that source first-hand, and look for another that saw the same independently.",
-);

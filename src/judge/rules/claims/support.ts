@@ -5,13 +5,14 @@ import { reasonOf } from "../../explain/reason.ts";
 import type { Rule, View } from "../../rule.ts";
 import { inWords, tell } from "../../tell.ts";
 
-type Lack = {
+/** What an unsupported claim lacks, and the claims through which. */
+export type Lack = {
   readonly rule: "unsupported-claim" | "circular-support" | "silence-only";
   readonly through: readonly Id[];
 };
 
 /** What a claim that somebody holds lacks, of three the last that fits; null when it is no unsupported claim. */
-function lackOf(view: View, claim: Id): Lack | null {
+export function lackOf(view: View, claim: Id): Lack | null {
   const { graph, derivations, judgement, footings } = view;
   if (judgement.standings.get(claim) !== "unsupported") return null;
   if (footings.get(claim) === "silent") return { rule: "silence-only", through: [] };
@@ -21,7 +22,7 @@ function lackOf(view: View, claim: Id): Lack | null {
 }
 
 /** The unsupported claim farthest down the arguments for a claim. */
-function barest({ judgement }: View, claim: Id): Id {
+export function barest({ judgement }: View, claim: Id): Id {
   const { compiled, standings } = judgement;
   const seen = new Set<Id>([claim]);
   for (let at = claim; ;) {
@@ -33,7 +34,8 @@ function barest({ judgement }: View, claim: Id): Id {
   }
 }
 
-function held(view: View): ReadonlyMap<Id, readonly Id[]> {
+/** Who holds each claim now. */
+export function held(view: View): ReadonlyMap<Id, readonly Id[]> {
   const holders = new Map<Id, Id[]>();
   for (const { claim, scholar, stance } of latestPositions(view.graph, view.judgement.counts)) {
     if (stance === "holds") holders.set(claim, [...(holders.get(claim) ?? []), scholar]);
@@ -41,7 +43,8 @@ function held(view: View): ReadonlyMap<Id, readonly Id[]> {
   return holders;
 }
 
-function support(
+/** A rule about claims that somebody holds and that lack support in one way. */
+export function support(
   id: Lack["rule"],
   title: string,
   doc: string,
@@ -64,34 +67,3 @@ function support(
     },
   };
 }
-
-export const unsupportedClaim = support(
-  "unsupported-claim",
-  "A claim that a scholar holds has no argument, or only such as lean on what is bare.",
-  "Read the passage again: is a reason given there that was not recorded? If so, record it; if not, the claim is a bare assertion, and the review should say so. An argument of your own may be put under it.",
-  ({ graph }, claim, who, { through }) => {
-    const bare = through[0];
-    return bare === undefined || bare === claim
-      ? `${who} holds “${labelOf(graph, claim)}” without an argument, expected at least one under it.`
-      : `${who} holds “${labelOf(graph, claim)}”, which leans on “${labelOf(graph, bare)}”, under which there is nothing.`;
-  },
-);
-
-export const circularSupport = support(
-  "circular-support",
-  "Every argument for a claim that a scholar holds leans on the claim itself.",
-  "Claims that hold one another up support nothing. Find evidence for one of them that does not come from the others.",
-  ({ graph }, claim, who, { through }) => {
-    const others = through.filter((one) => one !== claim).map((one) => `“${labelOf(graph, one)}”`);
-    const way = others.length > 0 ? `through ${inWords(others)}` : "directly";
-    return `${who} holds “${labelOf(graph, claim)}”, and every argument for it leans on itself, ${way}.`;
-  },
-);
-
-export const silenceOnly = support(
-  "silence-only",
-  "For a claim that a scholar holds, only things passed over in silence are reached.",
-  "Silence is weighed, not counted. Ask how often that author reports such traces where others saw them, and let a derivation of silence bear on the claim; or find somebody who looked.",
-  ({ graph }, claim, who) =>
-    `${who} holds “${labelOf(graph, claim)}” on silence alone, expected something seen or a weight for the silence.`,
-);

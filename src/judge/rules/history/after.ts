@@ -1,14 +1,13 @@
 import type { Id } from "../../../base/finding.ts";
-import { yearText } from "../../../base/date/year.ts";
 import { ofThings } from "../../../derive/lens.ts";
 import type { AnyLinked } from "../../../link/graph.ts";
 import { labelOf } from "../../../link/label.ts";
 import type { Rule, View } from "../../rule.ts";
 import { inWords, tell } from "../../tell.ts";
-import { eventsOf, wholesOf } from "../measurements/compare.ts";
+import { eventsOf } from "../measurements/compare.ts";
 
 /** Observations and measurements that were taken, not repeated: whose year is when somebody looked. */
-function looked(
+export function looked(
   { graph, judgement }: View,
   lists: readonly string[],
 ): readonly (AnyLinked & { readonly year: number })[] {
@@ -23,7 +22,7 @@ function looked(
 }
 
 /** Records grouped by the thing and the event before them, one finding for each event. */
-function afterEvents(
+export function afterEvents(
   view: View,
   { id, level }: Pick<Rule, "id" | "level">,
   lists: readonly string[],
@@ -53,36 +52,3 @@ function afterEvents(
   });
   return { findings };
 }
-
-export const alteredBeforeObserved: Rule = {
-  id: "altered-before-observed",
-  level: "note",
-  title: "A thing was observed after a restoration, conservation or sampling of it.",
-  doc: "What was seen may be the work of the restorer: cleaning removes traces, consolidants hide them. Look for an observation from before, or say what the treatment could not have changed.",
-  find: (view) =>
-    afterEvents(
-      view,
-      alteredBeforeObserved,
-      ["observations"],
-      ["restoration", "conservation", "sampling"],
-      (thing) => [thing],
-      (thing, event, names) => `${names} was seen on ${thing} after it was treated in ${yearText(event)}.`,
-    ),
-};
-
-export const measuredAfterLoss: Rule = {
-  id: "measured-after-loss",
-  level: "warning",
-  title: "Something was observed or measured after the thing was lost.",
-  doc: "Either the date is wrong, or it was taken from a drawing, a cast or a report: then say so in `basis`. A loss is of the whole thing named; the loss of a part is a record of that part.",
-  find: (view) =>
-    afterEvents(
-      view,
-      measuredAfterLoss,
-      ["observations", "measurements"],
-      ["loss"],
-      (thing) => wholesOf(thing, view.graph),
-      (thing, event, names) =>
-        `${names} is dated after ${thing} was lost in ${yearText(event)}, expected an earlier year or another basis.`,
-    ),
-};

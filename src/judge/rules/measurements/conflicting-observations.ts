@@ -1,50 +1,8 @@
 import { authorLabel, labelOf } from "../../../link/label.ts";
-import type { Graph, MeasurementRecord, ObservationRecord } from "../../../link/graph.ts";
-import { byText } from "../../../base/order.ts";
+import type { ObservationRecord } from "../../../link/graph.ts";
 import type { Rule } from "../../rule.ts";
 import { inWords, tell } from "../../tell.ts";
-import { alterations, comparable, conflict } from "./compare.ts";
-
-export const conflictingMeasurements: Rule = {
-  id: "conflicting-measurements",
-  level: "warning",
-  title: "Two readings of one dimension of one thing differ by more than both allow.",
-  doc: "Both stay evidence until an argument chooses. Compare the landmarks, the state and the instrument; say `between` where they were taken at different places. The difference asked for is twice the combined standard uncertainty, with the corpus's reproducibility added to each; bounds conflict when wholly on the wrong side.",
-  find: (view) => {
-    const { graph } = view;
-    const causes = new Map<string, (readonly MeasurementRecord[])[]>();
-    for (const group of comparable(view)) {
-      const clashing = group.filter((one) =>
-        group.some((other) => other !== one && conflict(one, other, graph)),
-      );
-      if (clashing.length === 0) continue;
-      const who = [...new Set(clashing.map((one) => authorLabel(graph, one.id)))].sort(byText);
-      const cause = `${graph.dimensionName(clashing[0]?.values.dimension ?? "")}\n${who.join("\n")}`;
-      causes.set(cause, [...(causes.get(cause) ?? []), clashing]);
-    }
-    const findings = [...causes].map(([cause, groups]) => {
-      const [dimension = ""] = cause.split("\n");
-      const message = `The ${dimension} of ${inWords(fewOf(groups.map((group) => disagreement(graph, group))))}, expected readings that agree within their uncertainties.`;
-      const about = groups.flat().map((one) => one.id);
-      return tell(graph, "conflicting-measurements", "warning", about, message, { path: ["value"] });
-    });
-    return { findings };
-  },
-};
-
-/** One thing with its readings and whose they are. */
-function disagreement(graph: Graph, group: readonly MeasurementRecord[]): string {
-  const [first] = group;
-  const readings = group.map((one) => `${one.values.value.text} (${authorLabel(graph, one.id)})`);
-  return `${first ? labelOf(graph, first.values.of) : ""} is given as ${readings.join(" against ")}`;
-}
-
-/** The first three of a list, and how many more there are. */
-function fewOf(names: readonly string[]): readonly string[] {
-  return names.length > 4
-    ? [...names.slice(0, 3), `${names.length - 3} more things are in dispute between them`]
-    : names;
-}
+import { alterations } from "./compare.ts";
 
 export const conflictingObservations: Rule = {
   id: "conflicting-observations",

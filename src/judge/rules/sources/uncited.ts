@@ -1,9 +1,6 @@
-import { finding } from "../../../base/finding.ts";
 import type { Id } from "../../../base/finding.ts";
 import type { AnyLinked } from "../../../link/graph.ts";
 import { labelOf } from "../../../link/label.ts";
-import { authorship } from "../../../link/people.ts";
-import { spanOf } from "../../../read/record.ts";
 import type { Rule } from "../../rule.ts";
 import { inWords, tell } from "../../tell.ts";
 
@@ -34,34 +31,3 @@ function citedInside(record: AnyLinked): readonly Id[] {
   const entries = [...(record.values.date ?? []), ...(record.values.history ?? [])];
   return entries.flatMap((entry) => (entry.from ?? []).map(({ key }) => key));
 }
-
-export const unlistedAuthor: Rule = {
-  id: "unlisted-author",
-  level: "note",
-  title: "An author in the bibliography is none of the corpus's scholars.",
-  doc: "Add the scholar, or the spelling to `known-as`, if the author holds or measured something; else let it be.",
-  find: ({ graph }) => {
-    const authors = authorship(graph.list("scholars"));
-    const findings = [...graph.sources.values()].flatMap((source) => {
-      const { unlisted } = authors(source);
-      if (unlisted.length === 0) return [];
-      const message = `${inWords(unlisted)} of ${source.label} ${unlisted.length === 1 ? "is" : "are"} not among the scholars, expected a scholar of that name.`;
-      return [tell(graph, "unlisted-author", "note", [source.key], message)];
-    });
-    return { findings };
-  },
-};
-
-export const unitHidden: Rule = {
-  id: "unit-hidden",
-  level: "note",
-  title: "A unit of the corpus's own hides a built-in one of that name.",
-  doc: "Everything measured in that name is read in the corpus's own unit. Rename it if the built-in one is meant anywhere.",
-  find: ({ graph }) => ({
-    findings: graph.settings.quantities.units.hidden.map(({ builtIn, by }) => {
-      const message = `The corpus's own unit “${by.name}” hides the built-in ${builtIn.name}, expected another name if both are meant.`;
-      const at = spanOf({ file: graph.settings.file, node: graph.settings.node }, "units", by.name);
-      return finding("unit-hidden", message, at, { level: "note" });
-    }),
-  }),
-};

@@ -1,4 +1,3 @@
-import type { Id } from "../../../base/finding.ts";
 import { authorLabel, labelOf } from "../../../link/label.ts";
 import type { Graph, MeasurementRecord } from "../../../link/graph.ts";
 import type { Rule } from "../../rule.ts";
@@ -65,28 +64,3 @@ function figuresIn(
 function later(a: number, b: number): number {
   return a === b ? 0 : b > a ? 1 : -1;
 }
-
-export const secondHand: Rule = {
-  id: "second-hand",
-  level: "note",
-  title: "Something is known only through another source.",
-  doc: "What was read in `via` was not checked in the source itself. Find that source, or cite it as what it is: cited in another.",
-  find: ({ graph, judgement }) => {
-    const groups = new Map<string, Id[]>();
-    for (const record of graph.records.values()) {
-      if (record.list === "passages" || !judgement.counts(record.id)) continue;
-      const said = graph.provenance(record.id);
-      const [via] = said.via;
-      if (via === undefined) continue;
-      const key = `${said.sources[0] ?? ""}\n${via}`;
-      groups.set(key, [...(groups.get(key) ?? []), record.id]);
-    }
-    const findings = [...groups].map(([key, about]) => {
-      const [source = "", via = ""] = key.split("\n");
-      const of = source === "" ? "What is said" : labelOf(graph, source);
-      const message = `${of} is known only through ${labelOf(graph, via)}, expected to be read itself.`;
-      return tell(graph, "second-hand", "note", about, message, { path: ["via"] });
-    });
-    return { findings };
-  },
-};

@@ -1,0 +1,31 @@
+import { yearText } from "../../../base/date/year.ts";
+import { labelOf } from "../../../link/label.ts";
+import type { Rule } from "../../rule.ts";
+import { tell } from "../../tell.ts";
+import { words, byScholar, clashes } from "./clashes.ts";
+
+export const changedPosition: Rule = {
+  id: "changed-position",
+  level: "note",
+  title: "A scholar changed position over time.",
+  doc: "No fault: the latest position counts as the present one. Cite the right one, and ask what changed the scholar's mind; that argument is often the strongest in the dispute.",
+  find: (view) => {
+    const { graph } = view;
+    const findings = [...byScholar(view)].flatMap(([scholar, list]) => {
+      const told = new Set<string>();
+      return clashes(view, list).flatMap(([first, second]) => {
+        if (first.year === null || second.year === null || first.year === second.year) return [];
+        // A scholar who rejects one answer and holds its rival in one year changed once.
+        if (told.has(`${second.year}`)) return [];
+        told.add(`${second.year}`);
+        const message = `${labelOf(graph, scholar)} ${words[second.stance]} “${labelOf(graph, second.claim)}” from ${yearText(second.year)}, having said in ${yearText(first.year)}: ${words[first.stance]} “${labelOf(graph, first.claim)}”.`;
+        return [
+          tell(graph, "changed-position", "note", [second.position, first.position], message, {
+            path: ["stance"],
+          }),
+        ];
+      });
+    });
+    return { findings };
+  },
+};
