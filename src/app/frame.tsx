@@ -104,10 +104,10 @@ function Page({ page, contents, path, asOf, toYear }: PageProps) {
       return page.data ? (
         <QuestionPage question={page.data} asOf={asOf} toYear={toYear} />
       ) : (
-        <p>{words.notThere}</p>
+        <h1>{words.notThere}</h1>
       );
     case "sheet":
-      return page.data ? <SheetPage sheet={page.data} asOf={asOf} /> : <p>{words.notThere}</p>;
+      return page.data ? <SheetPage sheet={page.data} asOf={asOf} /> : <h1>{words.notThere}</h1>;
     case "outline":
       return <OutlinePage lines={page.data} asOf={asOf} />;
     case "findings":
