@@ -12,8 +12,8 @@ import { Stop } from "./fault.ts";
 import { startCorpus } from "./new.ts";
 import { numbersText } from "./print/numbers.ts";
 import { openCorpus } from "./open.ts";
-import { evaluated } from "./session.ts";
-import type { Asked } from "./session.ts";
+import { evaluated } from "./evaluated.ts";
+import type { Asked } from "./evaluated.ts";
 import { whyText } from "./print/why.ts";
 
 interface CheckOptions extends Asked {
