@@ -174,6 +174,12 @@ function argumentsOf(given: readonly string[]): readonly string[] {
   return ["open", ...given];
 }
 
+// Whoever reads the output may stop reading it (`… | head`): that is no fault.
+process.stdout.on("error", (error: NodeJS.ErrnoException) => {
+  if (error.code === "EPIPE") process.exit();
+  throw error;
+});
+
 try {
   await program.parseAsync(argumentsOf(process.argv.slice(2)), { from: "user" });
 } catch (error) {

@@ -1,4 +1,4 @@
-import { spawnSync } from "node:child_process";
+import { spawn, spawnSync } from "node:child_process";
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -91,6 +91,17 @@ describe("check", () => {
     expect(log.version).toBe("2.1.0");
     expect(log.runs[0]?.results.map((one) => one.ruleId)).toContain("verdict-depends-on-disputed-measurement");
   });
+});
+
+test("a reader that stops reading gets no complaint", async () => {
+  const child = spawn(process.execPath, [join(root, "dist", "cli.js"), "check", demo, "--json"], {
+    env: { ...process.env, XDG_CACHE_HOME: join(place, "cache") },
+  });
+  let complaint = "";
+  child.stderr.on("data", (part: Buffer) => (complaint += part.toString()));
+  child.stdout.once("data", () => child.stdout.destroy());
+  await new Promise((resolve) => child.on("close", resolve));
+  expect(complaint).toBe("");
 });
 
 describe("the other commands", () => {
