@@ -1,6 +1,8 @@
 import "./look/fonts.css";
 import "./look/sheet.css";
 import "./look/pages.css";
+import "./look/records.css";
+import "./look/narrow.css";
 import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
 import { Frame } from "./frame.tsx";

@@ -18,6 +18,7 @@ export function objectOf<T>(pairs: Iterable<readonly [string, T]>): Record<strin
   return object;
 }
 
-function isList(value: readonly Json[] | object): value is readonly Json[] {
+/** Tells a list from the rest of what JSON can hold. */
+export function isList(value: Json): value is readonly Json[] {
   return Array.isArray(value);
 }

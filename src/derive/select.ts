@@ -1,4 +1,5 @@
 import type { Id } from "../base/finding.ts";
+import { isList } from "../base/json.ts";
 import type { Json } from "../base/json.ts";
 import type { Graph, MeasurementRecord } from "../link/graph.ts";
 import { folded } from "../link/dimension.ts";
@@ -187,8 +188,4 @@ export function texts(value: Json | undefined): readonly string[] {
   if (value === undefined || value === null) return [];
   if (isList(value)) return value.filter((one): one is string => typeof one === "string");
   return typeof value === "string" ? [value] : [];
-}
-
-function isList(value: Json): value is readonly Json[] {
-  return Array.isArray(value);
 }

@@ -1,4 +1,5 @@
 import type { Finding, Id } from "../base/finding.ts";
+import { isList } from "../base/json.ts";
 import type { Json } from "../base/json.ts";
 import type { Target } from "../read/grammar/field.ts";
 import type { Step } from "../read/yaml/tree.ts";
@@ -66,8 +67,4 @@ export function inputReferences(record: DerivationRecord, known: Known, findings
 export function derivationOf(reference: string): Id {
   const dot = reference.lastIndexOf(".");
   return dot < 0 ? reference : reference.slice(0, dot);
-}
-
-function isList(value: Json): value is readonly Json[] {
-  return Array.isArray(value);
 }

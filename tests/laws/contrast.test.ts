@@ -1,4 +1,4 @@
-import { readFileSync } from "node:fs";
+import { readFileSync, readdirSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 
 const sheet = readFileSync(new URL("../../src/app/look/sheet.css", import.meta.url), "utf8");
@@ -47,8 +47,10 @@ describe.each([
 });
 
 test("hairlines part things and mean nothing: no link, stroke or outline is one", () => {
-  const pages = readFileSync(new URL("../../src/app/look/pages.css", import.meta.url), "utf8");
-  const uses = [...`${sheet}\n${pages}`.matchAll(/([\w-]+): [^;{}]*var\(--hair\)/g)].map((match) => match[1]);
+  const look = new URL("../../src/app/look/", import.meta.url);
+  const names = readdirSync(look).filter((name) => name.endsWith(".css"));
+  const all = names.map((name) => readFileSync(new URL(name, look), "utf8")).join("\n");
+  const uses = [...all.matchAll(/([\w-]+): [^;{}]*var\(--hair\)/g)].map((match) => match[1]);
   expect(uses.length).toBeGreaterThan(5);
   for (const property of uses) expect(property).toMatch(/^border(-(block|inline)-(start|end)|-color)?$/);
 });
