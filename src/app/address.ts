@@ -1,51 +1,87 @@
+import { useMemo } from "react";
 import { useLocation, useSearch } from "wouter";
 import type { Lens } from "../build.ts";
 import type { Wanted } from "./worker/messages.ts";
 
-/** What the address says: the page, and the year as of which it is looked at. */
+/** What the address says: the page, how it is looked at, and the year as of which. */
 export interface Address {
   readonly wanted: Wanted;
   readonly asOf: number | null;
   readonly lens: Lens;
   readonly path: string;
+  readonly query: URLSearchParams;
 }
 
+/** Pages by the first part of their path, with the rest of it and what stands behind the question mark. */
+const pagesAt: Readonly<Record<string, (id: string, query: URLSearchParams) => Wanted | null>> = {
+  question: (id) => (id === "" ? null : { page: "question", id }),
+  record: (id) => (id === "" ? null : { page: "sheet", id }),
+  outline: () => ({ page: "outline" }),
+  findings: () => ({ page: "findings" }),
+};
+
 /** The page that a path means; anything else is the contents. */
-export function wantedAt(path: string): Wanted {
+export function wantedAt(path: string, query: URLSearchParams): Wanted {
   const [first = "", ...rest] = path.replace(/^\//, "").split("/");
-  const id = rest.map(decodeURIComponent).join("/");
-  if (first === "question" && id !== "") return { page: "question", id };
-  if (first === "record" && id !== "") return { page: "sheet", id };
-  if (first === "outline") return { page: "outline" };
-  if (first === "findings") return { page: "findings" };
-  return { page: "contents" };
+  const id = rest.map(decoded).join("/");
+  const page = Object.hasOwn(pagesAt, first) ? pagesAt[first] : undefined;
+  return page?.(id, query) ?? { page: "contents" };
+}
+
+/** A part of a path as it was meant; one that nobody could have made stays as it is. */
+function decoded(part: string): string {
+  try {
+    return decodeURIComponent(part);
+  } catch {
+    return part;
+  }
 }
 
 /** A path with the year kept, so that a look back in time goes along from page to page. */
 export function withYear(path: string, asOf: number | null): string {
-  return asOf === null ? path : `${path}?as-of=${asOf}`;
+  return asOf === null ? path : `${path}${path.includes("?") ? "&" : "?"}as-of=${asOf}`;
+}
+
+/** The path of the page of one record: its sheet, or the page of its kind. */
+export function pathOf(page: string, id: string): string {
+  return `/${page}/${id.split("/").map(encodeURIComponent).join("/")}`;
 }
 
 /** The path of a record's sheet. */
-export function recordPath(id: string): string {
-  return `/record/${id.split("/").map(encodeURIComponent).join("/")}`;
-}
+export const recordPath = (id: string): string => pathOf("record", id);
 
 /** The path of a question's page. */
-export function questionPath(id: string): string {
-  return `/question/${id.split("/").map(encodeURIComponent).join("/")}`;
-}
+export const questionPath = (id: string): string => pathOf("question", id);
 
-/** The present address, and a way to another year of it. */
-export function useAddress(): Address & { readonly toYear: (year: number | null) => void } {
+/** The present address, and ways to another year of it and to another look at it. */
+export function useAddress(): Address & {
+  readonly toYear: (year: number | null) => void;
+  /** Changes what stands behind the question mark; null takes a name away. Back leads to the look before. */
+  readonly toLook: (changes: Readonly<Record<string, string | null>>, kept?: "push" | "replace") => void;
+} {
   const [path, go] = useLocation();
-  const given = new URLSearchParams(useSearch()).get("as-of");
-  const asOf = given !== null && /^-?\d{1,6}$/.test(given) ? Number(given) : null;
-  return {
-    wanted: wantedAt(path),
-    asOf,
-    lens: asOf === null ? {} : { asOf },
-    path,
-    toYear: (year) => go(withYear(path, year), { replace: true }),
-  };
+  const search = useSearch();
+  return useMemo(() => {
+    const query = new URLSearchParams(search);
+    const given = query.get("as-of");
+    const asOf = given !== null && /^-?\d{1,6}$/.test(given) ? Number(given) : null;
+    const toLook = (changes: Readonly<Record<string, string | null>>, kept = "push"): void => {
+      const next = new URLSearchParams(search);
+      for (const [name, value] of Object.entries(changes)) {
+        if (value === null) next.delete(name);
+        else next.set(name, value);
+      }
+      const text = next.toString();
+      go(text === "" ? path : `${path}?${text}`, { replace: kept === "replace" });
+    };
+    return {
+      wanted: wantedAt(path, query),
+      asOf,
+      lens: asOf === null ? {} : { asOf },
+      path,
+      query,
+      toYear: (year) => toLook({ "as-of": year === null ? null : String(year) }, "replace"),
+      toLook,
+    };
+  }, [path, search, go]);
 }

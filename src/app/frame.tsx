@@ -3,14 +3,9 @@ import { Link } from "wouter";
 import { useAddress, withYear } from "./address.ts";
 import { useModel } from "./model.ts";
 import { FindingsPage } from "./pages/findings.tsx";
-import { OutlinePage } from "./pages/outline.tsx";
-import { QuestionPage } from "./pages/question.tsx";
-import { QuestionsPage } from "./pages/questions.tsx";
-import { RecordsPage } from "./pages/records.tsx";
-import { SheetPage } from "./pages/sheet.tsx";
-import { words } from "./words.ts";
-import type { Change, PageData } from "./worker/messages.ts";
-import type { Contents } from "../show/pages/contents.ts";
+import { Page } from "./pages/page.tsx";
+import { words } from "./words/index.ts";
+import type { Change } from "./worker/messages.ts";
 
 /** The app's frame: the title and the rooms at the side, the page, and what changed on disk below. */
 export function Frame() {
@@ -72,15 +67,7 @@ export function Frame() {
             <FindingsPage findings={told.findings} asOf={null} />
           </>
         )}
-        {told?.tell === "page" && contents && (
-          <Page
-            page={told.page}
-            contents={contents}
-            path={address.path}
-            asOf={address.asOf}
-            toYear={address.toYear}
-          />
-        )}
+        {told?.tell === "page" && contents && <Page page={told.page} contents={contents} address={address} />}
         {contents !== null && contents.pending > 0 && (
           <p className="quiet">{words.computing(contents.pending)}</p>
         )}
@@ -88,42 +75,6 @@ export function Frame() {
       </main>
     </>
   );
-}
-
-interface PageProps {
-  readonly page: PageData;
-  readonly contents: Contents;
-  readonly path: string;
-  readonly asOf: number | null;
-  readonly toYear: (year: number | null) => void;
-}
-
-function Page({ page, contents, path, asOf, toYear }: PageProps) {
-  switch (page.page) {
-    case "question":
-      return page.data ? (
-        <QuestionPage question={page.data} asOf={asOf} toYear={toYear} />
-      ) : (
-        <h1>{words.notThere}</h1>
-      );
-    case "sheet":
-      return page.data ? <SheetPage sheet={page.data} asOf={asOf} /> : <h1>{words.notThere}</h1>;
-    case "outline":
-      return <OutlinePage lines={page.data} asOf={asOf} />;
-    case "findings":
-      return (
-        <>
-          <h1>{words.findings}</h1>
-          <FindingsPage findings={page.data} asOf={asOf} />
-        </>
-      );
-    case "contents":
-      return path.startsWith("/records") ? (
-        <RecordsPage contents={contents} asOf={asOf} />
-      ) : (
-        <QuestionsPage contents={contents} asOf={asOf} />
-      );
-  }
 }
 
 /** What an edit on disk changed in the standings, said aloud and kept in sight. */

@@ -28,11 +28,24 @@ const core = [
   ...numeric,
 ];
 const node = ["node:", "commander", "picocolors", "chokidar", "hono", "hono/", "@hono/node-server", ...core];
-const browser = ["react", "react/", "react-dom", "react-dom/", "wouter", "wouter/", "@fontsource/", "zod"];
+const drawing = ["@observablehq/plot"];
+const browser = [
+  "react",
+  "react/",
+  "react-dom",
+  "react-dom/",
+  "wouter",
+  "wouter/",
+  "@fontsource/",
+  "zod",
+  "cytoscape",
+  "lunr",
+];
 
 /** The packages a room may import; an entry that ends in `/`, `:` or `-` means everything that begins so. */
 export function packagesFor(room: string): readonly string[] {
   if (room === "plugins") return numeric;
+  if (room === "write") return [...core, ...drawing];
   if (room === "host" || room === "server" || room === "cli") return node;
   return room === "app" ? browser : core;
 }

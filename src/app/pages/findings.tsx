@@ -1,6 +1,6 @@
 import type { FindingLine } from "../../show/pages/findings.ts";
 import { RecordLink } from "../parts/link.tsx";
-import { words } from "../words.ts";
+import { words } from "../words/index.ts";
 
 interface Props {
   readonly findings: readonly FindingLine[];

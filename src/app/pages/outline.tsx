@@ -4,7 +4,7 @@ import { useLocation } from "wouter";
 import type { OutlineLine } from "../../show/pages/outline.ts";
 import { recordPath, withYear } from "../address.ts";
 import { StandingMark } from "../parts/standing.tsx";
-import { roleWords, words } from "../words.ts";
+import { roleWords, words } from "../words/index.ts";
 
 interface Shown {
   readonly line: OutlineLine;

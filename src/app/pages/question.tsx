@@ -2,7 +2,7 @@ import { yearText } from "../../base/date/year.ts";
 import type { Holder, QuestionPage as Question } from "../../show/pages/question.ts";
 import { RecordLink } from "../parts/link.tsx";
 import { StandingMark } from "../parts/standing.tsx";
-import { words } from "../words.ts";
+import { words } from "../words/index.ts";
 import { YearRod } from "../parts/year-rod.tsx";
 
 interface Props {

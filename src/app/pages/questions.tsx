@@ -2,7 +2,7 @@ import { Link } from "wouter";
 import type { Contents } from "../../show/pages/contents.ts";
 import { questionPath, withYear } from "../address.ts";
 import { StandingMark } from "../parts/standing.tsx";
-import { words } from "../words.ts";
+import { words } from "../words/index.ts";
 
 /** Every question with the standings of its answers. */
 export function QuestionsPage({

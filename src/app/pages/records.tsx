@@ -2,7 +2,7 @@ import { useState } from "react";
 import type { Contents } from "../../show/pages/contents.ts";
 import { RecordLink } from "../parts/link.tsx";
 import { StandingMark } from "../parts/standing.tsx";
-import { words } from "../words.ts";
+import { words } from "../words/index.ts";
 
 /** Words as they are compared: without case and accents. */
 function folded(text: string): string {

@@ -4,7 +4,7 @@ import type { Sheet } from "../../show/pages/sheet.ts";
 import type { Tie } from "../../show/pages/ties.ts";
 import { RecordLink } from "../parts/link.tsx";
 import { StandingMark } from "../parts/standing.tsx";
-import { fieldWords, tieWords, words } from "../words.ts";
+import { fieldWords, tieWords, words } from "../words/index.ts";
 import { FindingList } from "./findings.tsx";
 import { Holders } from "./question.tsx";
 

@@ -1,7 +1,7 @@
 import { useRef } from "react";
 import type { KeyboardEvent } from "react";
 import { yearText } from "../../base/date/year.ts";
-import { words } from "../words.ts";
+import { words } from "../words/index.ts";
 
 interface Props {
   readonly years: readonly number[];

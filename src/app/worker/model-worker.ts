@@ -4,10 +4,8 @@ import type { Checked, Lens, Memo, Model, Outcome, Run, SourceFile } from "../..
 import { labelOf } from "../../link/label.ts";
 import { contentsOf } from "../../show/pages/contents.ts";
 import { findingLines } from "../../show/pages/findings.ts";
-import { outlinePage } from "../../show/pages/outline.ts";
-import { questionPage } from "../../show/pages/question.ts";
-import { sheetOf } from "../../show/pages/sheet.ts";
-import type { Asked, Change, PageData, Told, Wanted } from "./messages.ts";
+import type { Asked, Change, Told } from "./messages.ts";
+import { pageOf } from "./pages.ts";
 
 const memo: Memo = { read: new Map(), compute: new Map() };
 let files: readonly SourceFile[] = [];
@@ -53,24 +51,9 @@ function answer(): void {
   const { model, findings } = modelUnder(lens);
   if (!model) return tell({ tell: "unreadable", number, findings: findingLines(null, findings, texts) });
   const contents = contentsOf(model, findings, model.missing.length);
-  tell({ tell: "page", number, contents, page: pageOf(wanted) });
+  const under = (other: Lens): Model => modelUnder(other).model ?? model;
+  tell({ tell: "page", number, contents, page: pageOf({ model, under, findings, texts }, wanted) });
   computeNext(model.missing);
-
-  function pageOf(page: Wanted): PageData {
-    if (!model) throw new Error("pageOf: no model");
-    switch (page.page) {
-      case "question":
-        return { page: "question", data: questionPage(model, page.id) };
-      case "sheet":
-        return { page: "sheet", data: sheetOf(model, findings, texts, page.id) };
-      case "outline":
-        return { page: "outline", data: outlinePage(model) };
-      case "findings":
-        return { page: "findings", data: findingLines(model.graph, findings, texts) };
-      case "contents":
-        return { page: "contents", data: null };
-    }
-  }
 }
 
 function changesBetween(before: Model, after: Model): readonly Change[] {

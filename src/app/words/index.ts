@@ -1,5 +1,5 @@
-import type { Tie } from "../show/pages/ties.ts";
-import type { OutlineLine } from "../show/pages/outline.ts";
+import type { Tie } from "../../show/pages/ties.ts";
+import type { OutlineLine } from "../../show/pages/outline.ts";
 
 /** All words of the interface: the only place where they are worded. */
 export const words = {
