@@ -10,7 +10,7 @@ import type { Change } from "./worker/messages.ts";
 /** The app's frame: the title and the rooms at the side, the page, and what changed on disk below. */
 export function Frame() {
   const address = useAddress();
-  const { told, changes, trouble } = useModel(address.wanted, address.lens);
+  const { told, changes, trouble, waiting } = useModel(address.wanted, address.lens);
   const contents = told?.tell === "page" ? told.contents : null;
   const main = useRef<HTMLElement>(null);
   const arrived = useRef(address.path);
@@ -54,7 +54,13 @@ export function Frame() {
           </ul>
         </nav>
       </header>
-      <main id="page" ref={main} tabIndex={-1}>
+      <main
+        id="page"
+        ref={main}
+        tabIndex={-1}
+        aria-busy={waiting}
+        data-shown={waiting ? undefined : address.path}
+      >
         {trouble !== null && (
           <p className="trouble" role="alert">
             {trouble}

@@ -3,6 +3,7 @@ import "./look/sheet.css";
 import "./look/pages.css";
 import "./look/records.css";
 import "./look/narrow.css";
+import "./look/print.css";
 import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
 import { Frame } from "./frame.tsx";

@@ -10,11 +10,18 @@ export interface Known {
   readonly trouble: string | null;
 }
 
+/** What is known, and whether the page told is still an earlier one than the page asked for. */
+export interface Asking extends Known {
+  readonly waiting: boolean;
+}
+
 /** Asks the model's worker for a page, and again whenever files or numbers change. */
-export function useModel(wanted: Wanted, lens: Lens): Known {
+export function useModel(wanted: Wanted, lens: Lens): Asking {
   const [known, setKnown] = useState<Known>({ told: null, changes: [], trouble: null });
   const worker = useRef<Worker | null>(null);
   const number = useRef(0);
+  const [toldOf, setToldOf] = useState("");
+  const asked = useRef("");
   const asking = JSON.stringify([wanted, lens]);
 
   useEffect(() => {
@@ -24,7 +31,10 @@ export function useModel(wanted: Wanted, lens: Lens): Known {
     thread.onmessage = (event: MessageEvent<Told>) => {
       const told = event.data;
       if (told.tell === "changed") setKnown((before) => ({ ...before, changes: told.changes }));
-      else if (told.number === number.current) setKnown((before) => ({ ...before, told, trouble: null }));
+      else if (told.number === number.current) {
+        setKnown((before) => ({ ...before, told, trouble: null }));
+        setToldOf(asked.current);
+      }
     };
     thread.onerror = (event) => setKnown((before) => ({ ...before, trouble: event.message }));
     const stop = followCorpus(
@@ -39,10 +49,11 @@ export function useModel(wanted: Wanted, lens: Lens): Known {
 
   useEffect(() => {
     number.current += 1;
+    asked.current = asking;
     const [page, under] = JSON.parse(asking) as [Wanted, Lens];
-    const asked: Asked = { ask: "page", number: number.current, lens: under, wanted: page };
-    worker.current?.postMessage(asked);
+    const message: Asked = { ask: "page", number: number.current, lens: under, wanted: page };
+    worker.current?.postMessage(message);
   }, [asking]);
 
-  return known;
+  return { ...known, waiting: toldOf !== asking };
 }

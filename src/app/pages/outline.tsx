@@ -4,6 +4,8 @@ import { useLocation } from "wouter";
 import type { OutlineLine } from "../../show/pages/outline.ts";
 import { recordPath, withYear } from "../address.ts";
 import { StandingMark } from "../parts/standing.tsx";
+import { Empty } from "../parts/empty.tsx";
+import { empty } from "../words/empty.ts";
 import { roleWords, words } from "../words/index.ts";
 
 interface Shown {
@@ -81,8 +83,15 @@ export function OutlinePage({
   return (
     <>
       <h1>{words.outline}</h1>
-      <p className="quiet">{words.outlineHelp}</p>
-      <ul className="tree" role="tree" aria-label={words.outline} ref={tree} onKeyDown={onKey}>
+      {lines.length === 0 ? <Empty {...empty.outline} /> : <p className="quiet">{words.outlineHelp}</p>}
+      <ul
+        className="tree"
+        hidden={lines.length === 0}
+        role="tree"
+        aria-label={words.outline}
+        ref={tree}
+        onKeyDown={onKey}
+      >
         {shown.map((one, place) => (
           <li
             key={one.key}

@@ -2,6 +2,8 @@ import { Link } from "wouter";
 import type { Contents } from "../../show/pages/contents.ts";
 import { questionPath, withYear } from "../address.ts";
 import { StandingMark } from "../parts/standing.tsx";
+import { Empty } from "../parts/empty.tsx";
+import { empty } from "../words/empty.ts";
 import { words } from "../words/index.ts";
 
 /** Every question with the standings of its answers. */
@@ -15,7 +17,7 @@ export function QuestionsPage({
   return (
     <>
       <h1>{words.questions}</h1>
-      {contents.questions.length === 0 && <p>{words.noQuestion}</p>}
+      {contents.questions.length === 0 && <Empty {...empty.questions} />}
       <ul className="questions">
         {contents.questions.map((question) => (
           <li key={question.id}>

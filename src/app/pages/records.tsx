@@ -2,6 +2,8 @@ import { useState } from "react";
 import type { Contents } from "../../show/pages/contents.ts";
 import { RecordLink } from "../parts/link.tsx";
 import { StandingMark } from "../parts/standing.tsx";
+import { Empty } from "../parts/empty.tsx";
+import { empty } from "../words/empty.ts";
 import { words } from "../words/index.ts";
 
 /** Words as they are compared: without case and accents. */
@@ -31,11 +33,12 @@ export function RecordsPage({
   return (
     <>
       <h1>{words.records}</h1>
+      {contents.kinds.every((kind) => kind.entries.length === 0) && <Empty {...empty.records} />}
       <label className="filter">
         {words.filter}
         <input type="search" value={filter} onChange={(event) => setFilter(event.target.value)} />
       </label>
-      {kinds.length === 0 && <p>{words.none}</p>}
+      {kinds.length === 0 && wanted.length > 0 && <p>{words.none}</p>}
       {kinds.map((kind) => (
         <details key={kind.name} open={wanted.length > 0 || kind.entries.length <= 40}>
           <summary>

@@ -25,7 +25,6 @@ export const words = {
   toNow: "Back to now",
   unnamed: (n: number) =>
     n === 1 ? "One more answer is named only later." : `${n} more answers are named only later.`,
-  noQuestion: "The corpus asks no question yet.",
   notThere: "There is no record of that name.",
   notThereYet: "Nothing in print names it in that year.",
   unreadable: "The corpus cannot be read.",

@@ -1,0 +1,39 @@
+/** What an empty page teaches: the lines that would fill it, to be written into any YAML file of the corpus. */
+export const empty = {
+  questions: {
+    text: "The corpus asks no question yet. A question and its answers are written so, in any YAML file of the folder; the page follows as soon as the file is saved.",
+    lines: `questions:
+  - id: what-was-it
+    text: What was the ring for?
+    answers: [roofed, open-ring]
+claims:
+  - id: roofed
+    text: The ring carried a roof.
+  - id: open-ring
+    text: The ring stood open.`,
+  },
+  outline: {
+    text: "There is nothing to outline yet. An argument ties a claim to what was seen or measured:",
+    lines: `artefacts:
+  - id: post-1
+    name: Post 1
+observations:
+  - id: deep
+    of: post-1
+    text: The post stood deep in the chalk.
+arguments:
+  - id: deep-so-roofed
+    because: deep
+    therefore: roofed`,
+  },
+  records: {
+    text: "Nothing is recorded yet. Records are lists named after their kind; scholars and sources are a good beginning:",
+    lines: `# corpus.yaml
+bibliography: [sources.bib]
+
+# scholars.yaml
+scholars:
+  - id: ada-vane
+    name: Ada Vane`,
+  },
+} as const;

@@ -1,0 +1,163 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { fileURLToPath } from "node:url";
+import type { Page } from "playwright-core";
+import { expect } from "vitest";
+import { serve } from "../../src/server/serve.ts";
+import { words } from "../../src/app/words/index.ts";
+import { walk } from "./chromium.ts";
+
+const app = new URL("../../dist/app/", import.meta.url);
+const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+const corpus = (path: string): string => fileURLToPath(new URL(`../../${path}`, import.meta.url));
+
+/** Every page of the app, by an address of the demo. */
+const pages = [
+  "/",
+  "/question/what-was-it",
+  "/record/deep-enough",
+  "/record/ring-a",
+  "/record/oyelaran-2004",
+  "/record/ring-unit",
+  "/outline",
+  "/records",
+  "/findings",
+  "/record/there-is-none",
+];
+
+/** Serves a folder while a walk lasts; the page must not complain. */
+async function through(folder: string, page: Page, body: (url: string) => Promise<void>): Promise<void> {
+  const served = await serve(folder, { app });
+  const complaints: string[] = [];
+  page.on("pageerror", (error) => complaints.push(error.message));
+  page.on("console", (message) => {
+    if (message.type() === "error") complaints.push(message.text());
+  });
+  try {
+    await page.goto(served.url);
+    await page.locator("h1").waitFor();
+    await body(served.url);
+    expect(complaints).toEqual([]);
+  } finally {
+    await served.close();
+  }
+}
+
+interface Violation {
+  readonly id: string;
+  readonly nodes: readonly { readonly html: string }[];
+}
+
+/** What axe finds on the page as it is now: rule and first element of each violation. */
+async function violations(page: Page): Promise<readonly string[]> {
+  await page.evaluate(axe);
+  const found = await page.evaluate(async () => {
+    const run = (window as unknown as { axe: { run: () => Promise<{ violations: Violation[] }> } }).axe;
+    return (await run.run()).violations;
+  });
+  return found.map((one) => `${one.id}: ${one.nodes[0]?.html ?? ""}`);
+}
+
+/** Goes to a page as a link in the app does, without loading the program again. */
+async function visit(page: Page, path: string): Promise<void> {
+  await page.evaluate((to) => {
+    history.pushState(null, "", to);
+    dispatchEvent(new PopStateEvent("popstate"));
+  }, path);
+  await page.waitForFunction(
+    (to) => document.querySelector<HTMLElement>("main")?.dataset["shown"] === to,
+    path.split("?")[0],
+  );
+  await page.evaluate(() => document.fonts.ready.then(() => undefined));
+}
+
+/** Interactive things narrower or lower than 24 px, links inside a line of text apart (WCAG 2.5.8). */
+async function smallTargets(page: Page): Promise<readonly string[]> {
+  return page.evaluate(() =>
+    [...document.querySelectorAll<HTMLElement>("button, input, select, summary, [role=slider], nav a")]
+      .filter((one) => one.checkVisibility())
+      .map((one) => ({ one, box: one.getBoundingClientRect() }))
+      .filter(({ box }) => box.width < 24 || box.height < 24)
+      .map(({ one }) => one.outerHTML.slice(0, 120)),
+  );
+}
+
+const overflow = (page: Page): Promise<number> =>
+  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+
+for (const scheme of ["light", "dark"] as const) {
+  walk(`finds nothing against any page with axe, in ${scheme}`, async (page) => {
+    await page.emulateMedia({ colorScheme: scheme });
+    await through(corpus("demo-corpus"), page, async () => {
+      const found: string[] = [];
+      for (const path of pages) {
+        await visit(page, path);
+        for (const one of await violations(page)) found.push(`${path} ${one}`);
+        if ((await page.locator("h1").textContent()) === words.notThere && !path.endsWith("there-is-none"))
+          found.push(`${path} is not there`);
+      }
+      expect(found).toEqual([]);
+    });
+  });
+}
+
+walk("fits 390 px and twice the size, with targets of 24 px", async (page) => {
+  await through(corpus("demo-corpus"), page, async () => {
+    const found: string[] = [];
+    // At 200 % zoom a window of 1280 px is 640 px wide.
+    for (const width of [1280, 640, 390]) {
+      await page.setViewportSize({ width, height: 800 });
+      for (const path of pages) {
+        await visit(page, path);
+        const over = await overflow(page);
+        if (over > 0) found.push(`${path} at ${width}: ${over} px too wide`);
+        for (const one of await smallTargets(page)) found.push(`${path} at ${width}: ${one}`);
+      }
+    }
+    expect(found).toEqual([]);
+  });
+});
+
+walk("teaches on empty pages, and axe finds nothing against them", async (page) => {
+  await through(corpus("tests/corpora/empty"), page, async () => {
+    const found: string[] = [];
+    for (const path of pages.filter((one) => !one.startsWith("/record/") && !one.startsWith("/question/"))) {
+      await visit(page, path);
+      if (path !== "/findings" && (await page.locator("main pre").count()) === 0)
+        found.push(`${path} teaches nothing`);
+      for (const one of await violations(page)) found.push(`${path} ${one}`);
+    }
+    expect(found).toEqual([]);
+  });
+});
+
+walk("keeps what is looked at in the address: back, forward and reload lead to it", async (page) => {
+  await through(corpus("demo-corpus"), page, async (url) => {
+    await page.goto(new URL("/question/what-was-it?as-of=1970", url).href);
+    await expect.poll(() => page.locator("output.year").textContent()).toContain("1970");
+    await page.locator("table.answers tbody th a").first().click();
+    await page.locator(".kind", { hasText: "claim" }).waitFor();
+    expect(page.url()).toContain("as-of=1970");
+    const title = await page.locator("h1").textContent();
+    await page.goBack();
+    await page.locator("table.answers").waitFor();
+    await expect.poll(() => page.locator("output.year").textContent()).toContain("1970");
+    await page.goForward();
+    await expect.poll(() => page.locator("h1").textContent()).toBe(title);
+    await page.reload();
+    await expect.poll(() => page.locator("h1").textContent()).toBe(title);
+  });
+});
+
+walk("prints without what only a screen can do", async (page) => {
+  await through(corpus("demo-corpus"), page, async (url) => {
+    await page.emulateMedia({ media: "print", colorScheme: "dark" });
+    await page.goto(new URL("/question/what-was-it", url).href);
+    await page.locator("table.answers").waitFor();
+    expect(await page.locator("nav").isVisible()).toBe(false);
+    expect(await page.locator("table.answers").isVisible()).toBe(true);
+    expect(await page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor)).toBe(
+      "rgb(255, 255, 255)",
+    );
+  });
+});
