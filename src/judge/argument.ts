@@ -1,6 +1,7 @@
 import type { Id } from "../base/finding.ts";
 import type { Derivations } from "../derive/derive.ts";
 import type { ArgumentRecord, Graph } from "../link/graph.ts";
+import { spokenBy } from "../link/spoken.ts";
 
 /** How much an argument weighs against a rival. */
 export type Strength = "weak" | "ordinary" | "strong";
@@ -43,11 +44,11 @@ export function argumentsIn(
     for (const { claim, bearing, strength } of derived.bearings) {
       if (bearing === "inconclusive" || !counts(claim)) continue;
       found.push({
-        id: `${derived.id}>${claim}`,
+        id: spokenBy(derived.id, claim),
         because: [derived.id],
         therefore: bearing === "supports" ? claim : null,
         against: bearing === "disputes" ? [claim] : [],
-        strength: taken(`${derived.id}>${claim}`, strength),
+        strength: taken(spokenBy(derived.id, claim), strength),
         silent: false,
         from: derived.id,
       });
@@ -72,7 +73,7 @@ function testimony(graph: Graph, counts: (id: Id) => boolean): readonly Argument
     if (stance !== "holds" && stance !== "rejects") return [];
     return [
       {
-        id: `${position}>${claim}`,
+        id: spokenBy(position, claim),
         because: [],
         therefore: stance === "holds" ? claim : null,
         against: stance === "holds" ? [] : [claim],

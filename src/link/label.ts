@@ -1,6 +1,7 @@
 import type { Id } from "../base/finding.ts";
 import { yearText } from "../base/date/year.ts";
 import type { AnyLinked, Graph } from "./graph.ts";
+import { speakerOf } from "./spoken.ts";
 import { withheldIn } from "./withheld.ts";
 
 /** What a record is called in a sentence: its `short`, its text or name, never its id. */
@@ -100,7 +101,7 @@ export function familyName(name: string): string {
 
 /** The argument that a number makes for or against a claim. */
 function bearingLabel(graph: Graph, id: Id): string {
-  const derivation = id.slice(0, Math.max(0, id.lastIndexOf(">")));
+  const derivation = speakerOf(id);
   return graph.records.has(derivation) ? `the number ${labelOf(graph, derivation)}` : id;
 }
 

@@ -1,5 +1,6 @@
 import type { Id } from "../base/finding.ts";
 import type { AnyLinked, Graph } from "./graph.ts";
+import { speakerOf } from "./spoken.ts";
 
 const known = new WeakMap<Graph, ReadonlySet<Id>>();
 
@@ -7,7 +8,7 @@ const known = new WeakMap<Graph, ReadonlySet<Id>>();
 export function withheldIn(graph: Graph): (id: Id) => boolean {
   const ids = known.get(graph) ?? closedOver(graph);
   known.set(graph, ids);
-  return (id) => ids.has(id) || ids.has(id.slice(0, Math.max(0, id.lastIndexOf(">"))));
+  return (id) => ids.has(id) || ids.has(speakerOf(id));
 }
 
 function closedOver(graph: Graph): ReadonlySet<Id> {

@@ -1,6 +1,7 @@
 import type { Id } from "../../base/finding.ts";
 import { authorLabel, labelOf } from "../../link/label.ts";
 import type { Graph } from "../../link/graph.ts";
+import { speakerOf } from "../../link/spoken.ts";
 import type { Reason } from "./reason.ts";
 
 /** Most words a sentence of the catalogue has. */
@@ -110,8 +111,7 @@ function catalogue(graph: Graph, reason: Reason): Phrase {
 
 /** Whose an argument is; a number speaks for itself. */
 function argumentAuthor(graph: Graph, id: Id): string {
-  const at = id.lastIndexOf(">");
-  const origin = at > 0 ? id.slice(0, at) : id;
+  const origin = speakerOf(id);
   const record = graph.records.get(origin);
   if (record?.list === "derivations") return `the ${record.values.plugin.replace(/-/g, " ")} number`;
   if (record?.list === "observations" || record?.list === "measurements") return "this evidence";

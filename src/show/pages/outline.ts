@@ -1,6 +1,7 @@
 import type { Id } from "../../base/finding.ts";
 import type { Standing } from "../../judge/judge.ts";
 import { labelOf } from "../../link/label.ts";
+import { speakerOf } from "../../link/spoken.ts";
 import { outlineOf } from "../outline.ts";
 import type { Branch } from "../outline.ts";
 import type { Reported } from "../report/report.ts";
@@ -27,9 +28,7 @@ export function outlinePage(model: Reported): readonly OutlineLine[] {
     role: branch.role,
     standing: branch.standing,
     again: branch.again,
-    to: graph.records.has(branch.id)
-      ? branch.id
-      : branch.id.slice(0, Math.max(0, branch.id.lastIndexOf(">"))),
+    to: graph.records.has(branch.id) ? branch.id : speakerOf(branch.id),
     under: branch.under.map(line),
   });
   const answering = new Set<Id>();

@@ -2,6 +2,7 @@ import type { Id } from "../../base/finding.ts";
 import type { Standing } from "../../judge/judge.ts";
 import { labelOf } from "../../link/label.ts";
 import type { Graph } from "../../link/graph.ts";
+import { speakerOf } from "../../link/spoken.ts";
 import { withheldIn } from "../withhold.ts";
 import type { Reported } from "../report/report.ts";
 
@@ -40,7 +41,7 @@ export function tiesOf(
   });
   const below: Tie[] = [];
   const above: Tie[] = [];
-  const seat = (at: number): Id => shownId(compiled.arguments[at]?.from ?? id);
+  const seat = (at: number): Id => speakerOf(compiled.arguments[at]?.from ?? id);
   for (const at of compiled.pro.get(id) ?? []) below.push(tie("for", seat(at)));
   for (const at of compiled.contra.get(id) ?? []) below.push(tie("against", seat(at)));
   for (const argument of compiled.arguments) {
@@ -100,12 +101,6 @@ function toldApart(graph: Graph, ties: readonly Tie[]): readonly Tie[] {
     const premise = record.values.because.find((id) => !withheld(id));
     return premise === undefined ? one : { ...one, text: `${one.text}: ${labelOf(graph, premise)}` };
   });
-}
-
-/** An argument that a number makes is shown as the number. */
-function shownId(id: Id): Id {
-  const at = id.lastIndexOf(">");
-  return at > 0 ? id.slice(0, at) : id;
 }
 
 function distinctTies(ties: readonly Tie[]): readonly Tie[] {
