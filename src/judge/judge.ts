@@ -28,8 +28,10 @@ export function judge(
   lens: Lens,
   taken: (id: Id, strength: Strength) => Strength = (_, strength) => strength,
 ): Judgement {
-  const counts = countsUnder(graph, lens);
-  const named = namedClaims(graph, counts, lens);
+  const inPrint = countsUnder(graph, lens);
+  const named = namedClaims(graph, inPrint, lens);
+  // A claim that a dated record names is there, though the source of its wording be later.
+  const counts = (id: Id): boolean => inPrint(id) || named?.has(id) === true;
   const argued = argumentsIn(graph, derivations, counts, taken);
   const compiled = compile(graph, derivations, argued, counts);
   const model = wellFounded(compiled.program);

@@ -1,6 +1,7 @@
 import { fileURLToPath } from "node:url";
 import { beforeAll, describe, expect, test } from "vitest";
 import { plugins } from "../../plugins/index.ts";
+import { build } from "../../src/build.ts";
 import type { Checked, Model } from "../../src/build.ts";
 import { readCorpusFolder } from "../../src/host/corpus-folder.ts";
 import { computingHere, emptyMemo, evaluate } from "../../src/host/evaluate.ts";
@@ -101,4 +102,29 @@ test.each([
   ["18XX", "1800 to 1899"],
 ])("the date %s reads %s", (text, expected) => {
   expect(dateWords(text)).toBe(expected);
+});
+
+test("a claim is listed since a record in print names it, though its wording came later", () => {
+  const small = [
+    { path: "corpus.yaml", text: "title: Later words\nbibliography: [s.bib]\n" },
+    {
+      path: "s.bib",
+      text: "@book{early, title={E}, author={A}, year=1951}\n@book{late, title={L}, author={B}, year=1998}\n",
+    },
+    {
+      path: "r.yaml",
+      text: `questions: [{ id: q, text: Why?, answers: [c, d] }]
+claims: [{ id: c, text: It stood., from: late }, { id: d, text: It fell., from: late }]
+artefacts: [{ id: t, name: Thing }]
+observations: [{ id: o, of: t, text: Seen., from: early }]
+arguments: [{ id: a, because: o, therefore: c, from: early }]
+`,
+    },
+  ];
+  const at = (asOf: number) => build(small, plugins, emptyMemo(), { asOf }).model;
+  const [before, between] = [at(1950), at(1960)];
+  if (!before || !between) throw new Error("the corpus has no model");
+  expect(questionPage(before, "q")?.answers).toEqual([]);
+  expect(questionPage(between, "q")?.answers).toMatchObject([{ claim: "c", standing: "stands" }]);
+  expect(questionPage(between, "q")?.later).toBe(1);
 });
