@@ -2,24 +2,13 @@ import { chromium } from "playwright-core";
 import type { Browser, Page } from "playwright-core";
 import { inject, test } from "vitest";
 import { findChromium } from "./find-chromium.ts";
-
-const flags = [
-  "--no-sandbox",
-  "--disable-gpu",
-  "--disable-accelerated-2d-canvas",
-  "--disable-gpu-rasterization",
-  "--disable-quic",
-  "--no-first-run",
-  "--disable-background-networking",
-  "--disable-component-update",
-  "--disable-sync",
-];
+import { flags } from "./flags.ts";
 
 /** Starts a Chromium with a fresh profile of its own, which is removed when it is closed. */
 export async function launch(path?: string): Promise<Browser> {
   const found = path === undefined ? findChromium() : { path };
   if ("missing" in found) throw new Error(found.missing);
-  return chromium.launch({ executablePath: found.path, args: flags });
+  return chromium.launch({ executablePath: found.path, args: [...flags] });
 }
 
 /** A test in a page of its own browser; skipped, with the reason, where there is no Chromium. */

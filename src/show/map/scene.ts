@@ -152,6 +152,10 @@ export interface Route {
   readonly from: Id;
   readonly to: Id;
   readonly points: readonly Point[];
+  /** Set on what is neither a line nor an attack: the stub from a rival, or a measurement in conflict, to its mark. */
+  readonly kind?: Bow["kind"];
+  /** Further lines or attacks, cut like this one, that end in the same mark at this end; it tells the nearest and how many more. */
+  readonly also?: readonly Id[];
 }
 
 /** A bow over a row of rivals, or dots between measurements in conflict. */
@@ -159,10 +163,16 @@ export interface Bow {
   readonly id: Id;
   readonly kind: "rivals" | "conflict";
   readonly boxes: readonly Id[];
-  /** From the first to the last, and the height of its crown. */
+  /**
+   * From the first box to the last, and the height of its crown: over rivals from the top right corner of the first to
+   * the top left one of the last, the word's 20 px above the crown kept free of lines; between measurements in
+   * conflict level, from side to side. Mirrored, the sides change places.
+   */
   readonly from: Point;
   readonly to: Point;
   readonly crown: number;
+  /** What is said over the dots of a conflict (`two surveys disagree`), where there is room for it. */
+  readonly words?: string;
 }
 
 /** A band as it lies: its rows' hairlines are between its top and its bottom. */

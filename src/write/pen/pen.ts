@@ -4,14 +4,15 @@ import type { Point } from "../../show/map/scene.ts";
 export type Colour =
   "sheet" | "paper" | "ink" | "soft" | "hair" | "line" | "grid" | "grid-strong" | "blue" | "red";
 
-/** A line's colour, its width in px, and its dashes and gaps in px. */
+/** A line's colour, its width in px, its dashes and gaps in px, and whether its ends are round (a dash of almost nothing is a dot). */
 export interface Stroke {
   readonly colour: Colour;
   readonly width: number;
   readonly dash?: readonly number[];
+  readonly round?: boolean;
 }
 
-/** How letters are set; size in px. */
+/** How letters are set; size in px. The anchor follows the script: the start of a right-to-left text is its right end. */
 export interface Letters {
   readonly face: "serif" | "sans";
   readonly size: number;
@@ -32,6 +33,8 @@ export type Step =
 export interface Pen {
   /** A line through points, its corners rounded by a radius in px. */
   readonly line: (points: readonly Point[], stroke: Stroke, corner?: number) => void;
+  /** Many lines of one stroke, drawn at once. */
+  readonly lines: (lines: readonly (readonly Point[])[], stroke: Stroke, corner?: number) => void;
   readonly outline: (steps: readonly Step[], fill: Colour | null, stroke: Stroke | null) => void;
   readonly disc: (at: Point, radius: number, fill: Colour | null, stroke: Stroke | null) => void;
   /** One line of text; `at` is its baseline's anchor point. */
