@@ -5,6 +5,8 @@ import type { Random } from "./base/random.ts";
 import type { Refusal } from "./base/refusal.ts";
 
 export type { Json } from "./base/json.ts";
+export { fieldsOf, membersOf, numberOf, rowsOf, textOf } from "./base/json.ts";
+export { formatNumber } from "./base/quantity/quantity-print.ts";
 export type { Id } from "./base/finding.ts";
 export type { Quantity, QuantityKind, QuantityForm, SharedError } from "./base/quantity.ts";
 export type { Random } from "./base/random.ts";
@@ -94,52 +96,111 @@ export interface Computation {
   readonly data: Json;
 }
 
-/** Marks a plug-in puts into a figure; positions are in data units, the drawing is somebody else's. */
+/** Two numbers: a place x, y in a panel, or the lower and the upper end of an interval. */
+export type Pair = readonly [number, number];
+
+/** A point with its 95 % intervals where it has any; `open` for one that stands apart from the rest. */
+export interface Dot {
+  readonly at: Pair;
+  readonly xEnds?: Pair;
+  readonly yEnds?: Pair;
+  readonly label: string;
+  readonly open?: boolean;
+}
+
+/** A stretch of an edge between two features; `open` is the end where the edge is broken off. */
+export interface Stretch {
+  /** Place of the row among the names of the y axis. */
+  readonly row: number;
+  readonly from: number;
+  readonly to: number;
+  readonly open: "start" | "end" | null;
+}
+
+/** A place that is pointed out on a curve, with a line down to the axis. */
+export interface Peak {
+  readonly at: Pair;
+  readonly label: string;
+  readonly detail: string;
+  readonly strong: boolean;
+}
+
+/** Marks a plug-in puts into a panel; positions are in the units of the axes, the drawing is somebody else's. */
 export type Mark =
   | {
       readonly mark: "line";
-      readonly points: readonly (readonly [number, number])[];
-      readonly role: "main" | "null" | "step";
-      readonly label?: string;
+      readonly points: readonly Pair[];
+      /** `main` is what the panel is about, `other` what it is held against, `null` what chance or one factor would give. */
+      readonly role: "main" | "other" | "null";
+      readonly label: string;
     }
+  /** Between two curves: x, lower y, upper y. */
   | {
-      readonly mark: "dots";
-      readonly points: readonly (readonly [number, number])[];
-      readonly labels?: readonly string[];
-      readonly open?: boolean;
+      readonly mark: "band";
+      readonly points: readonly (readonly [number, number, number])[];
+      readonly label: string;
     }
+  /** Across the whole panel, between two places of one axis. */
   | {
-      readonly mark: "bars";
-      readonly bars: readonly {
-        readonly at: number;
-        readonly low: number;
-        readonly high: number;
-        readonly label?: string;
-      }[];
+      readonly mark: "reach";
+      readonly axis: "x" | "y";
+      readonly from: number;
+      readonly to: number;
+      readonly label: string;
     }
-  | { readonly mark: "rule"; readonly axis: "x" | "y"; readonly at: number; readonly label: string }
+  | { readonly mark: "dots"; readonly dots: readonly Dot[]; readonly label: string }
+  /** Short strokes across a curve. */
+  | { readonly mark: "strokes"; readonly points: readonly Pair[]; readonly label: string }
   | {
-      readonly mark: "edge";
-      readonly spans: readonly {
-        readonly from: number;
-        readonly to: number;
-        readonly broken: boolean;
-        readonly label?: string;
-      }[];
-    };
+      readonly mark: "rule";
+      readonly axis: "x" | "y";
+      readonly at: number;
+      readonly role: "main" | "null" | "zero";
+      readonly label: string;
+      /** Tells the size of a single measurement, in a panel that else shows none. */
+      readonly each?: true;
+    }
+  | { readonly mark: "peaks"; readonly peaks: readonly Peak[]; readonly label: string }
+  | { readonly mark: "edge"; readonly stretches: readonly Stretch[]; readonly label: string };
 
-/** A figure as data: axes and marks; the drawing is somebody else's. */
-export interface Figure {
+/** An axis; `unit` is `1` where there is none. Its ends are the marks' own where they are not given. */
+export interface Axis {
+  readonly label: string;
+  readonly unit: string;
+  readonly scale?: "log";
+  readonly from?: number;
+  readonly to?: number;
+  /** Names of the places 0, 1, 2 …, from the top, on an axis that tells things apart. */
+  readonly names?: readonly string[];
+}
+
+/** One coordinate system of a figure, with the words that belong under it. */
+export interface Panel {
   readonly title: string;
-  readonly x: { readonly label: string; readonly unit: string };
-  readonly y: { readonly label: string; readonly unit: string };
+  /** What is to be seen, in sentences: the caption, and what is read aloud in place of the drawing. */
+  readonly caption: string;
+  /** Whether single measurements can be read off it, or only what they come to together. */
+  readonly shows: "each" | "together";
+  readonly x: Axis;
+  readonly y: Axis;
   readonly marks: readonly Mark[];
 }
+
+/** A figure as data: panels from top to bottom; the drawing is somebody else's. */
+export interface Figure {
+  readonly title: string;
+  readonly panels: readonly Panel[];
+}
+
+/** What an artefact or another record is called, by its id. */
+export type Naming = (id: Id) => string;
 
 /** A condition under which the method misleads, in a sentence. */
 export interface Caution {
   readonly id: string;
   readonly text: string;
+  /** Said of a run in which its warning was met, and of no other; else it holds for the method as such. */
+  readonly whenMet?: true;
 }
 
 /** A worked example: a small corpus as text (YAML records by file name), and numbers expected from an outside source. */
@@ -177,9 +238,9 @@ export interface Plugin {
   readonly parameters: readonly ParameterDeclaration[];
   readonly numbers: readonly NumberDeclaration[];
   readonly compute: (inputs: Inputs, settings: Settings, tools: Tools) => Computation | Refusal;
-  readonly figure: (computation: Computation, settings: Settings) => Figure;
+  readonly figure: (computation: Computation, settings: Settings, name: Naming) => Figure;
   /** What the review prints in its methods section: one or two sentences with the numbers. */
-  readonly sentence: (computation: Computation, settings: Settings) => string;
+  readonly sentence: (computation: Computation, settings: Settings, name: Naming) => string;
   readonly cautions: readonly Caution[];
   readonly examples: readonly Example[];
 }

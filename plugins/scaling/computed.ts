@@ -5,12 +5,14 @@ import {
   type Computation,
   type ComputedNumber,
   type Inputs,
+  type Json,
   type Measured,
   type Refusal,
   type Settings,
 } from "../../src/plugin.ts";
 import { oneFactor, type OneFactor, type PairOfDimensions } from "./one-factor.ts";
 import { ratioOf } from "./ratio.ts";
+import { fittedLine, unitOfPairs } from "./scatter.ts";
 
 /** From this relative uncertainty of the denominator on, a single ratio gets Fieller's interval (methods C1). */
 const COARSE = 0.1;
@@ -49,8 +51,15 @@ export function computed(inputs: Inputs, settings: Settings): Computation | Refu
     ],
     data: {
       k: fit.k,
-      rows: pairs.map(({ a, b }, i) => ({
-        name: nameOf(larger[i], larger),
+      shown: unitOfPairs([...larger, ...smaller]) as Json,
+      fit: fittedLine(pairs),
+      rows: pairs.map(({ a, ua, b, ub }, i) => ({
+        dimension: larger[i]?.dimension ?? "",
+        artefact: larger[i]?.artefact ?? "",
+        larger: a,
+        uLarger: ua,
+        smaller: b,
+        uSmaller: ub,
         ratio: a / b,
         u: fit.uLog[i] ?? 0,
         departure: fit.departures[i] ?? null,
@@ -94,11 +103,4 @@ function factorOf(fit: OneFactor, pairs: readonly PairOfDimensions[]): ComputedN
   const single = ratioOf(pair.a, pair.ua, pair.b, pair.ub);
   const [low, high] = isRefusal(single) ? [null, null] : (single.fieller ?? [null, null]);
   return { value: fit.k, low, high };
-}
-
-// The artefact is named only where the dimensions alone do not tell the rows apart.
-function nameOf(one: Measured | undefined, all: readonly Measured[]): string {
-  if (one === undefined) return "";
-  const alike = all.filter((other) => other.dimension === one.dimension).length > 1;
-  return alike ? `${one.dimension} of ${one.artefact}` : one.dimension;
 }

@@ -1,50 +1,133 @@
-import type { Computation, Figure, Json } from "../../src/plugin.ts";
+import {
+  fieldsOf,
+  formatNumber,
+  membersOf,
+  numberOf,
+  rowsOf,
+  textOf,
+  type Computation,
+  type Figure,
+  type Mark,
+  type Naming,
+  type Pair,
+  type Panel,
+  type Settings,
+} from "../../src/plugin.ts";
+import { oneDimension, pairsIn, type Row } from "./rows.ts";
 
-/** A dimension's ratio as the figure and the sentence read it. */
-export interface Row {
-  readonly name: string;
-  readonly ratio: number;
-  readonly u: number;
-  readonly departs: boolean;
-}
+const REACH = 1.96;
 
-/** The rows of a computation's plot data. */
-export function rowsOf(computation: Computation): readonly Row[] {
-  const rows = fieldsOf(computation.data)["rows"];
-  return (Array.isArray(rows) ? (rows as readonly Json[]) : []).map(fieldsOf).map((row) => ({
-    name: typeof row["name"] === "string" ? row["name"] : "",
-    ratio: typeof row["ratio"] === "number" ? row["ratio"] : 0,
-    u: typeof row["u"] === "number" ? row["u"] : 0,
-    departs: row["departs"] === true,
-  }));
-}
-
-/** The ratio of each homologous dimension with its 95 % interval, and the common factor through them. */
-export function scalingFigure(computation: Computation): Figure {
-  const rows = rowsOf(computation);
-  const labels = rows.map((row) => (row.departs ? `${row.name} (departs)` : row.name));
+/** The ratio of each homologous dimension against the common factor, and the sizes themselves with the line through them. */
+export function scalingFigure(computation: Computation, _settings: Settings, name: Naming): Figure {
+  const rows = pairsIn(computation, name);
+  const shown = fieldsOf(fieldsOf(computation.data)["shown"]);
+  const size = numberOf(shown["size"]);
+  const scatter = size > 0 && rows.length > 1 ? [sizes(computation, rows, textOf(shown["unit"]), size)] : [];
   return {
     title: "Homologous dimensions and their common factor",
-    x: { label: "dimension", unit: "1" },
-    y: { label: "ratio", unit: "1" },
+    panels: [ratios(computation, rows), ...scatter],
+  };
+}
+
+function ratios(computation: Computation, rows: readonly Row[]): Panel {
+  const { numbers } = computation;
+  const single = oneDimension(computation);
+  const k = numbers["k"];
+  const factor = k?.value ?? 1;
+  const [low, high] = [k?.low ?? null, k?.high ?? null];
+  const departing = rows.filter((row) => row.departs);
+  const band: readonly Mark[] =
+    low === null || high === null
+      ? []
+      : [{ mark: "reach", axis: "x", from: low, to: high, label: "95 % interval of the common factor" }];
+  return {
+    title: `The ratio of each pair of dimensions${single === null || rows.length < 2 ? "" : `: ${single}`}`,
+    caption: `Larger over smaller, each with its 95 % interval, the tolerance in it; the line is the common factor ${formatNumber(factor, 4)}${
+      band.length > 0 ? ", shaded its 95 % interval" : ""
+    }.${departing.length > 0 ? ` Open: further from it than twice the standard uncertainty (${departing.map((row) => row.name).join(", ")}).` : ""}`,
+    shows: "each",
+    x: { label: "ratio", unit: "1", scale: "log" },
+    y: { label: "", unit: "1", names: rows.map((row) => row.name) },
     marks: [
+      ...band,
       {
-        mark: "bars",
-        bars: rows.map((row, at) => ({
-          at,
-          low: row.ratio * Math.exp(-1.96 * row.u),
-          high: row.ratio * Math.exp(1.96 * row.u),
-          label: labels[at] ?? "",
+        mark: "rule",
+        axis: "x",
+        at: factor,
+        role: "main",
+        label: `common factor ${formatNumber(factor, 3)}`,
+      },
+      {
+        mark: "dots",
+        label: "ratios",
+        dots: rows.map(({ ratio, u, departs, name }, at) => ({
+          at: [ratio, at],
+          xEnds: around(ratio, u),
+          label: name,
+          open: departs,
         })),
       },
-      { mark: "dots", points: rows.map((row, at) => [at, row.ratio] as const), labels },
-      { mark: "rule", axis: "y", at: computation.numbers["k"]?.value ?? 0, label: "the common factor" },
     ],
   };
 }
 
-function fieldsOf(value: Json | undefined): { readonly [key: string]: Json } {
-  return value !== null && typeof value === "object" && !Array.isArray(value)
-    ? (value as { readonly [key: string]: Json })
-    : {};
+function sizes(computation: Computation, rows: readonly Row[], unit: string, size: number): Panel {
+  const fit = fieldsOf(fieldsOf(computation.data)["fit"]);
+  const factor = computation.numbers["k"]?.value ?? 1;
+  const line = rowsOf(fit["points"], [size, size, size, size]);
+  const ends = [Math.min(...rows.map((row) => row.smaller)), Math.max(...rows.map((row) => row.smaller))];
+  const slope = formatNumber(numberOf(fit["slope"]), 3);
+  const [low, high] = membersOf(fit["interval"]).map((end) => formatNumber(numberOf(end), 3));
+  const fitted: readonly Mark[] =
+    line.length === 0
+      ? []
+      : [
+          {
+            mark: "band",
+            points: line.map(([x = 0, , from = 0, to = 0]) => [x, from, to] as const),
+            label: "95 % band of the line",
+          },
+          {
+            mark: "line",
+            points: line.map(([x = 0, y = 0]): Pair => [x, y]),
+            role: "main",
+            label: `fitted, slope ${slope}`,
+          },
+        ];
+  return {
+    title: "Size against size",
+    caption: `Both axes are logarithmic; bars are 95 % intervals. Dashed, one factor ${formatNumber(factor, 4)} for all sizes (slope 1).${
+      line.length === 0
+        ? ""
+        : ` Solid, the line by least squares with its 95 % band: slope ${slope} (${low} to ${high}); a slope other than 1 would mean that proportions change with size.`
+    }`,
+    shows: "each",
+    x: { label: "smaller", unit, scale: "log" },
+    y: { label: "larger", unit, scale: "log" },
+    marks: [
+      ...fitted,
+      {
+        mark: "line",
+        points: ends.map((end): Pair => [end / size, (factor * end) / size]),
+        role: "null",
+        label: "one factor",
+      },
+      {
+        mark: "dots",
+        label: "pairs of dimensions",
+        dots: rows.map((row) => ({
+          at: [row.smaller / size, row.larger / size],
+          xEnds: around(row.smaller / size, row.uSmaller / row.smaller),
+          yEnds: around(row.larger / size, row.uLarger / row.larger),
+          label: row.name,
+          open: row.departs,
+        })),
+      },
+    ],
+  };
+}
+
+/** A 95 % interval in proportion, from the standard uncertainty of the logarithm. */
+function around(value: number, u: number): Pair {
+  return [value * Math.exp(-REACH * u), value * Math.exp(REACH * u)];
 }

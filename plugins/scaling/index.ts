@@ -6,12 +6,13 @@ import { scalingSentence } from "./sentence.ts";
 /** Whether two things are one design at two sizes: one scale factor for all homologous dimensions. */
 export const scaling: Plugin = {
   id: "scaling",
-  version: "1.1.0",
+  version: "1.2.0",
   title: "Scaling",
   doc: "Asks whether one scale factor fits all homologous dimensions of two things within their errors.",
   sources: [
     "Cochran 1954, Biometrics 10, 101–129 (heterogeneity, from memory)",
     "Fieller 1954, J. R. Statist. Soc. B 16, 175–185 (ratio with a coarse denominator)",
+    "Warton, Wright, Falster & Westoby 2006, Biol. Rev. 81, 259–291 (lines through log sizes, for the figure)",
     "JCGM 100:2008 (GUM), section 5 (propagation of uncertainty)",
   ],
   inputs: [
@@ -56,11 +57,13 @@ export const scaling: Plugin = {
     },
     {
       id: "denominator-not-distinct-from-zero",
+      whenMet: true,
       text: "The smaller dimension is so uncertain that the ratio has no finite interval.",
     },
-    { id: "one-dimension", text: "One dimension gives a ratio, and nothing to test it by." },
+    { id: "one-dimension", whenMet: true, text: "One dimension gives a ratio, and nothing to test it by." },
     {
       id: "departing-dimension",
+      whenMet: true,
       text: "At least one dimension departs from the common factor by more than twice its standard uncertainty.",
     },
   ],

@@ -1,8 +1,8 @@
-import type { Computation } from "../../src/plugin.ts";
-import { rowsOf } from "./figure.ts";
+import type { Computation, Naming, Settings } from "../../src/plugin.ts";
+import { pairsIn } from "./rows.ts";
 
 /** What the review's methods section prints; the words for what p says are fixed. */
-export function scalingSentence(computation: Computation): string {
+export function scalingSentence(computation: Computation, _settings: Settings, name: Naming): string {
   const { numbers } = computation;
   const k = numbers["k"];
   const p = numbers["p"]?.value;
@@ -19,7 +19,7 @@ export function scalingSentence(computation: Computation): string {
   const test = `Cochran's test: p = ${p.toPrecision(2)}${missed}`;
   if (p >= 0.05)
     return `${n} pairs of dimensions are compatible with one scale factor of ${factor} (${test}).`;
-  const departing = rowsOf(computation).filter((row) => row.departs);
+  const departing = pairsIn(computation, name).filter((row) => row.departs);
   const who =
     departing.length === 0 ? "" : `; furthest from it: ${departing.map((row) => row.name).join(", ")}`;
   return `${n} pairs of dimensions are not compatible with one scale factor, at best ${factor}${who} (${test}).`;

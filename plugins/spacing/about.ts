@@ -14,9 +14,10 @@ export const cautions: readonly Caution[] = [
     id: "feature-width",
     text: "A least gap, such as the width of the features, makes even random features look regular.",
   },
-  { id: "as-even-as-measured", text: "The gaps are as even as the measurement can show." },
+  { id: "as-even-as-measured", whenMet: true, text: "The gaps are as even as the measurement can show." },
   {
     id: "median-not-reached",
+    whenMet: true,
     text: "More than half of the gaps may be longer than any observed: there is no median.",
   },
   {
@@ -29,23 +30,32 @@ export const cautions: readonly Caution[] = [
   },
   {
     id: "longest-stretch",
+    whenMet: true,
     text: "A broken end parts the row: the period was tested on the longest stretch without one.",
   },
   {
     id: "comparison-too-small",
+    whenMet: true,
     text: "With so few gaps no difference between the rows could reach 5 %.",
   },
   {
     id: "scale-decides",
+    whenMet: true,
     text: "Within the uncertainty of the scale factor the rows now differ and now do not.",
   },
-  { id: "below-smallest-p", text: "p lies below 1e-9, the smallest that the exact method can tell from 0." },
+  {
+    id: "below-smallest-p",
+    whenMet: true,
+    text: "p lies below 1e-9, the smallest that the exact method can tell from 0.",
+  },
   {
     id: "positions-uncertain",
+    whenMet: true,
     text: "Positions add up the errors of the gaps, and here they add up to so much that the period cannot be tested well.",
   },
   {
     id: "drawn-relabellings",
+    whenMet: true,
     text: "There are too many relabellings to look at all: the comparison was drawn at random.",
   },
 ];

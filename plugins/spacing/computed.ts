@@ -10,9 +10,11 @@ import {
 } from "../../src/plugin.ts";
 import { SMALLEST_P, periodOf } from "./period/periods.ts";
 import { regularity } from "./regularity.ts";
-import { medianOfRanges, positionsOf, refuseKinds, rowOf, type Row } from "./row.ts";
+import { curveOf, edgeOf } from "./curve.ts";
+import { distributionOf, medianOfRanges, positionsOf, refuseKinds, rowOf, type Row } from "./row.ts";
 import { compareScaled } from "./two-rows/scaled.ts";
-import { kaplanMeier, type Gap, type Survival } from "./survival.ts";
+import { kaplanMeier, type Survival } from "./survival.ts";
+import type { Turnbull } from "./turnbull.ts";
 
 const bare = (value: number): ComputedNumber => ({ value, low: null, high: null });
 
@@ -42,7 +44,8 @@ export function computed(inputs: Inputs, settings: Settings, tools: Tools): Comp
     other.gaps.length === 0 ? null : compareScaled(row.gaps, other.gaps, scale, tools.random, draws);
   if (compared !== null && isRefusal(compared)) return compared;
   const beyondMeasure = even.cv <= row.u / even.mean;
-  const median = medianOf(row, survival);
+  const ranges = distributionOf(row);
+  const median = medianOf(ranges, survival);
   return {
     numbers: {
       n: bare(observed.length),
@@ -72,9 +75,8 @@ export function computed(inputs: Inputs, settings: Settings, tools: Tools): Comp
     ],
     data: {
       shown: shownUnit(row),
-      edge: edgeOf(row.gaps),
-      steps: stepsFor(survival),
-      other: otherSteps(other),
+      row: { edge: edgeOf(row.gaps), ...curveOf(row.gaps, survival, ranges) },
+      other: otherRow(other),
       draws,
       restrictedMean: survival.restrictedMean,
       clustered: even.pClustered,
@@ -84,11 +86,9 @@ export function computed(inputs: Inputs, settings: Settings, tools: Tools): Comp
   };
 }
 
-function medianOf(row: Row, survival: Survival): ComputedNumber | null {
-  if (!row.measured.some((one) => one.quantity.form === "range")) {
-    return survival.median === null ? null : bare(survival.median);
-  }
-  const [low, high] = medianOfRanges(row) ?? [null, null];
+function medianOf(ranges: Turnbull | null, survival: Survival): ComputedNumber | null {
+  if (ranges === null) return survival.median === null ? null : bare(survival.median);
+  const [low, high] = medianOfRanges(ranges) ?? [null, null];
   return low === null || high === null ? null : { value: (low + high) / 2, low, high };
 }
 
@@ -107,25 +107,10 @@ function shownUnit(row: Row): Json {
   return { unit: first?.unit ?? "1", size: first?.unitSize ?? 1 };
 }
 
-function edgeOf(gaps: readonly Gap[]): readonly Json[] {
-  let at = 0;
-  return gaps.map((gap) => {
-    const from = at;
-    at += gap.size;
-    return { from, to: at, broken: !gap.observed };
-  });
-}
-
-function otherSteps(other: Row): Json {
+function otherRow(other: Row): Json {
   if (other.gaps.length === 0) return null;
   const survival = kaplanMeier(other.gaps);
-  return isRefusal(survival) ? null : stepsFor(survival);
-}
-
-function stepsFor({ times, shares, largest }: Survival): readonly Json[] {
-  const points: (readonly [number, number])[] = [[0, 1]];
-  for (const [i, time] of times.entries()) {
-    points.push([time, points.at(-1)?.[1] ?? 1], [time, shares[i] ?? 0]);
-  }
-  return [...points, [largest, points.at(-1)?.[1] ?? 1]].map((point) => [...point]);
+  return isRefusal(survival)
+    ? null
+    : { edge: edgeOf(other.gaps), ...curveOf(other.gaps, survival, distributionOf(other)) };
 }

@@ -1,52 +1,128 @@
-import type { Computation, Figure, Json, Mark } from "../../src/plugin.ts";
+import {
+  fieldsOf,
+  formatNumber,
+  membersOf,
+  numberOf,
+  rowsOf,
+  textOf,
+  type Computation,
+  type Figure,
+  type Json,
+  type Mark,
+  type Pair,
+  type Panel,
+  type Stretch,
+} from "../../src/plugin.ts";
 
 type Fields = { readonly [key: string]: Json };
+
+/** A row of gaps as it is drawn: what it is called, its data, and by how much it is enlarged. */
+interface Row {
+  readonly name: string;
+  readonly data: Fields;
+  readonly factor: number;
+  readonly role: "main" | "other" | "null";
+}
 
 /** The gaps along the edge with their broken ends, and for each length the share of gaps longer than it. */
 export function spacingFigure(computation: Computation): Figure {
   const data = fieldsOf(computation.data);
   const shown = fieldsOf(data["shown"]);
+  const unit = textOf(shown["unit"]) || "1";
   const size = numberOf(shown["size"]) || 1;
-  const other = pointsOf(data["other"], size);
-  const marks: Mark[] = [
-    {
-      mark: "edge",
-      spans: listOf(data["edge"])
-        .map(fieldsOf)
-        .map((span) => ({
-          from: numberOf(span["from"]) / size,
-          to: numberOf(span["to"]) / size,
-          broken: span["broken"] === true,
-        })),
-    },
-    { mark: "line", role: "step", points: pointsOf(data["steps"], size), label: "these gaps" },
-  ];
-  if (other.length > 0) marks.push({ mark: "line", role: "step", points: other, label: "the other row" });
-  const median = computation.numbers["median"];
-  if (median) marks.push({ mark: "rule", axis: "x", at: median.value / size, label: "median gap" });
+  const rows = rowsIn(data);
   return {
-    title: "Gaps along the edge, and the share longer than each length",
-    x: { label: "length", unit: typeof shown["unit"] === "string" ? shown["unit"] : "1" },
-    y: { label: "share of gaps longer", unit: "1" },
-    marks,
+    title: rows.length > 1 ? "Two rows of gaps" : "A row of gaps",
+    panels: [edges(rows, unit, size), shares(computation, rows, unit, size)],
   };
 }
 
-function fieldsOf(value: Json | undefined): Fields {
-  return value !== null && typeof value === "object" && !Array.isArray(value) ? (value as Fields) : {};
+function rowsIn(data: Fields): readonly Row[] {
+  const own = fieldsOf(data["row"]);
+  const other = fieldsOf(data["other"]);
+  const factor = numberOf(fieldsOf(data["compared"])["factor"]) || 1;
+  const enlarged: Row = {
+    name: `these gaps, times ${formatNumber(factor, 3)}`,
+    data: own,
+    factor,
+    role: "null",
+  };
+  return [
+    { name: "these gaps", data: own, factor: 1, role: "main" },
+    ...(factor === 1 ? [] : [enlarged]),
+    ...(Object.keys(other).length === 0
+      ? []
+      : [{ name: "the other row", data: other, factor: 1, role: "other" as const }]),
+  ];
 }
 
-function listOf(value: Json | undefined): readonly Json[] {
-  return Array.isArray(value) ? (value as readonly Json[]) : [];
+function edges(rows: readonly Row[], unit: string, size: number): Panel {
+  const stretches = rows.flatMap(({ data, factor }, row) =>
+    membersOf(data["edge"])
+      .map(fieldsOf)
+      .map((one): Stretch => {
+        const open = one["open"] === "start" || one["open"] === "end" ? one["open"] : null;
+        const [from, to] = [numberOf(one["from"]), numberOf(one["to"])].map((at) => (at * factor) / size);
+        return { row, from: from ?? 0, to: to ?? 0, open };
+      }),
+  );
+  const broken = stretches.some((one) => one.open !== null);
+  return {
+    title: "The gaps one after another, to scale",
+    caption: `Uprights are features, in the order listed; the figures are lengths in ${unit}.${
+      broken ? " Dashed, with no upright at one end: broken off, at least so long." : ""
+    }`,
+    shows: "each",
+    x: { label: "along the row", unit, from: 0 },
+    y: { label: "", unit: "1", names: rows.map((row) => row.name) },
+    marks: [{ mark: "edge", stretches, label: "gaps" }],
+  };
 }
 
-function numberOf(value: Json | undefined): number {
-  return typeof value === "number" ? value : 0;
+function shares({ numbers }: Computation, rows: readonly Row[], unit: string, size: number): Panel {
+  const median = numbers["median"];
+  const at = median === undefined ? null : median.value / size;
+  const ranges = rows.some(({ data }) => membersOf(data["between"]).length > 0);
+  const broken = rows.some(({ data }) => membersOf(data["broken"]).length > 0);
+  const method = ranges ? "the estimate of Turnbull, for ranges" : "the estimate of Kaplan and Meier";
+  return {
+    title: "The share of gaps longer than each length",
+    caption: `By ${method}${broken ? "; short strokes are broken ends, which count for as long as they were seen" : ""}.${
+      ranges ? " Shaded: within a range the share cannot be told." : ""
+    }${at === null ? " Half of the gaps are not reached, so there is no median." : ` The median of these gaps is ${formatNumber(at, 3)} ${unit}.`}`,
+    shows: "each",
+    x: { label: "length of a gap", unit, from: 0 },
+    y: { label: "share of gaps that are longer", unit: "1", from: 0, to: 1 },
+    marks: [
+      ...(at === null
+        ? []
+        : [
+            {
+              mark: "rule" as const,
+              axis: "x" as const,
+              at,
+              role: "null" as const,
+              label: `median ${formatNumber(at, 3)} ${unit}`,
+            },
+          ]),
+      ...rows.flatMap((row) => curve(row, size)),
+    ],
+  };
 }
 
-function pointsOf(value: Json | undefined, size: number): readonly (readonly [number, number])[] {
-  return listOf(value).map((point) => {
-    const [x, y] = listOf(point);
-    return [numberOf(x) / size, numberOf(y)] as const;
-  });
+function curve({ name, data, factor, role }: Row, size: number): readonly Mark[] {
+  const scale = size / factor;
+  const pairs = (field: string): readonly Pair[] =>
+    rowsOf(data[field], [scale, 1]).map(([x = 0, y = 0]): Pair => [x, y]);
+  const between = rowsOf(data["between"], [scale, 1, 1]).map(
+    ([x = 0, low = 0, high = 0]) => [x, low, high] as const,
+  );
+  const stretches = Array.from({ length: between.length / 2 }, (_, i) => between.slice(2 * i, 2 * i + 2));
+  return [
+    ...stretches.map((points): Mark => ({ mark: "band", points, label: `${name}, not to be told` })),
+    { mark: "line", points: pairs("steps"), role, label: name },
+    ...(pairs("broken").length > 0
+      ? [{ mark: "strokes" as const, points: pairs("broken"), label: `${name}, broken ends` }]
+      : []),
+  ];
 }

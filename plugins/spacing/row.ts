@@ -1,6 +1,6 @@
 import { isRefusal, refuse, type LeftOut, type Measured, type Refusal } from "../../src/plugin.ts";
 import type { Gap } from "./survival.ts";
-import { turnbull, type Range } from "./turnbull.ts";
+import { turnbull, type Range, type Turnbull } from "./turnbull.ts";
 
 /** A row of gaps in the order given, and what could not enter it. */
 export interface Row {
@@ -51,19 +51,24 @@ export function positionsOf(gaps: readonly Gap[]): readonly number[] {
   return best;
 }
 
-/** The stretch in which half of the gaps are reached, where some gaps are known as ranges (methods D6). */
-export function medianOfRanges(row: Row): readonly [number, number | null] | null {
+/** The distribution of gaps of which some are known as ranges (methods D6); null where none is, or nothing was observed. */
+export function distributionOf(row: Row): Turnbull | null {
+  if (!row.measured.some((one) => one.quantity.form === "range")) return null;
   const ranges = row.measured.map(({ quantity }, i): Range => {
     if (!row.gaps[i]?.observed) return { low: quantity.value, high: null };
     const { form, low, high, value } = quantity;
     return form === "range" && low !== null && high !== null ? { low, high } : { low: value, high: value };
   });
   const found = turnbull(ranges);
-  if (isRefusal(found)) return null;
+  return isRefusal(found) ? null : found;
+}
+
+/** The stretch in which half of the gaps are reached. */
+export function medianOfRanges({ mass, intervals }: Turnbull): readonly [number, number | null] | null {
   let reached = 0;
-  for (const [i, mass] of found.mass.entries()) {
-    reached += mass;
-    if (reached >= 0.5 - 1e-6) return found.intervals[i] ?? null;
+  for (const [i, share] of mass.entries()) {
+    reached += share;
+    if (reached >= 0.5 - 1e-6) return intervals[i] ?? null;
   }
   return null;
 }

@@ -25,6 +25,7 @@ export const cautions: readonly Caution[] = [
   { id: "small-sample", text: "With fewer than ten measurements a search can show only a very exact unit." },
   {
     id: "range-above-smallest-length",
+    whenMet: true,
     text: "Units above the smallest measurement were left out of the search: any of them fits it as less than one.",
   },
   {
@@ -41,30 +42,44 @@ export const cautions: readonly Caution[] = [
   },
   {
     id: "rests-on-one-artefact",
+    whenMet: true,
     text: "Without one of the artefacts the best unit would be another by more than 1 %.",
   },
   {
     id: "unit-uncertain",
+    whenMet: true,
     text: "Within the unit's own uncertainty p passes 1 % or 5 %: the verdict depends on the exact size taken.",
   },
   {
     id: "constant-offset",
+    whenMet: true,
     text: "The measurements come in regular steps, but not from 0: all may include the same joint, rim or margin.",
   },
   {
     id: "uninformative-items",
+    whenMet: true,
     text: "Most measurements are so uncertain, or so many units long, that they would fit the unit anyhow.",
   },
-  { id: "less-than-one-unit", text: "A measurement is less than half the unit, and was counted as one." },
+  {
+    id: "less-than-one-unit",
+    whenMet: true,
+    text: "A measurement is less than half the unit, and was counted as one.",
+  },
   {
     id: "bandwidth-raised",
+    whenMet: true,
     text: "The smoothing of the null was raised to half the unit, so that it does not keep it.",
   },
   {
     id: "peak-at-range-edge",
+    whenMet: true,
     text: "The best unit lies at the edge of the range searched: a wider range may find a better one.",
   },
-  { id: "below-smallest-p", text: "p lies below 1e-9, the smallest that the exact method can tell from 0." },
+  {
+    id: "below-smallest-p",
+    whenMet: true,
+    text: "p lies below 1e-9, the smallest that the exact method can tell from 0.",
+  },
 ];
 
 const feet = [

@@ -1,4 +1,4 @@
-import { refuse, type Measured, type Refusal } from "../../src/plugin.ts";
+import { refuse, type Json, type Measured, type Refusal } from "../../src/plugin.ts";
 import type { Item } from "./given/item-fits.ts";
 import { refuseLengths, type Length } from "./lengths.ts";
 
@@ -39,4 +39,13 @@ export function itemOf({ quantity }: Measured): Item {
 export function shownUnit(measured: readonly Measured[]): { readonly unit: string; readonly size: number } {
   const first = measured[0]?.quantity;
   return { unit: first?.unit ?? "1", size: first?.unitSize ?? 1 };
+}
+
+/** What each measurement is of, and its 95 % reach: for drawing it by itself. */
+export function itemsNamed(measured: readonly Measured[]): Json {
+  return measured.map(({ artefact, dimension, quantity }) => ({
+    artefact,
+    dimension,
+    reach: 1.96 * (quantity.u ?? 0),
+  }));
 }

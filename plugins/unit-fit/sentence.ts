@@ -1,4 +1,4 @@
-import type { Computation, Json, Settings } from "../../src/plugin.ts";
+import { fieldsOf, type Computation, type Settings } from "../../src/plugin.ts";
 
 type Verdict = "compatible" | "chance" | "undecided";
 
@@ -49,10 +49,4 @@ function shownP({ numbers, warnings, data }: Computation): string {
   return typeof looks === "number" && looks > 1
     ? `${own}; ${adjusted.toPrecision(2)} for ${looks} looks at these data (Holm 1979)`
     : own;
-}
-
-function fieldsOf(value: Json | undefined): { readonly [key: string]: Json } {
-  return value !== null && typeof value === "object" && !Array.isArray(value)
-    ? (value as { readonly [key: string]: Json })
-    : {};
 }

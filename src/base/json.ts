@@ -22,3 +22,30 @@ export function objectOf<T>(pairs: Iterable<readonly [string, T]>): Record<strin
 export function isList(value: Json): value is readonly Json[] {
   return Array.isArray(value);
 }
+
+/** The entries of a map; anything else has none. */
+export function fieldsOf(value: Json | undefined): { readonly [key: string]: Json } {
+  return value !== undefined && value !== null && typeof value === "object" && !isList(value)
+    ? (value as { readonly [key: string]: Json })
+    : {};
+}
+
+/** The members of a list; anything else has none. */
+export function membersOf(value: Json | undefined): readonly Json[] {
+  return value !== undefined && isList(value) ? value : [];
+}
+
+/** A number, or 0 for anything else. */
+export function numberOf(value: Json | undefined): number {
+  return typeof value === "number" ? value : 0;
+}
+
+/** A text, or an empty one for anything else. */
+export function textOf(value: Json | undefined): string {
+  return typeof value === "string" ? value : "";
+}
+
+/** Rows of numbers, each column divided by its size (a unit's, in SI). */
+export function rowsOf(value: Json | undefined, sizes: readonly number[]): readonly (readonly number[])[] {
+  return membersOf(value).map((row) => sizes.map((size, at) => numberOf(membersOf(row)[at]) / size));
+}

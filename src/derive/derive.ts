@@ -47,7 +47,8 @@ export interface Derivations {
   readonly circles: readonly (readonly Id[])[];
 }
 
-const symbols: Readonly<Record<QuantityKind, string>> = {
+/** The unit of each kind of quantity in the SI; `1` for counts and pure numbers. */
+export const siSymbols: Readonly<Record<QuantityKind, string>> = {
   length: "m",
   mass: "kg",
   angle: "rad",
@@ -192,7 +193,7 @@ function withUnits(
   numbers: Readonly<Record<string, ComputedNumber>>,
 ): Derived["numbers"] {
   const first = plugin.inputs.flatMap((input) => run.inputs[input.name] ?? [])[0];
-  const own = first ? symbols[first.quantity.kind] : "1";
+  const own = first ? siSymbols[first.quantity.kind] : "1";
   const kinds = new Map(plugin.numbers.map((one) => [one.name, one.kind]));
   return Object.fromEntries(
     Object.entries(numbers).map(([name, number]) => [
@@ -245,7 +246,7 @@ function unitFromTheseData(graph: Graph, units: readonly string[], used: readonl
 }
 
 function asQuantity(reference: string, number: ComputedNumber & { readonly unit: string }): Quantity {
-  const kind = (Object.entries(symbols).find(([, symbol]) => symbol === number.unit)?.[0] ??
+  const kind = (Object.entries(siSymbols).find(([, symbol]) => symbol === number.unit)?.[0] ??
     "number") as QuantityKind;
   const { value, low, high } = number;
   return {

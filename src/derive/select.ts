@@ -9,6 +9,8 @@ import type { Choice } from "./lens.ts";
 
 /** Why a measurement that a lens hides is left out. */
 export const notCounting = "not in print or lost";
+/** Why a reading is left out beside another of the same dimension. */
+export const anotherTaken = "another reading was taken";
 
 /** One value that enters a computation, and the measurements it was made of. */
 export interface Selected {
@@ -118,7 +120,7 @@ function described(input: { readonly [key: string]: Json }, sight: Sight): Selec
   for (const group of inOrder) {
     const entered = preferredOf(group, preferred, chosen, sight.graph);
     for (const record of group) {
-      if (!entered.includes(record)) leftOut.push({ id: record.id, why: "another reading was taken" });
+      if (!entered.includes(record)) leftOut.push({ id: record.id, why: anotherTaken });
     }
     const ids = entered.map((record) => record.id);
     if (ids.length > 1) mergedGroups.push(ids);

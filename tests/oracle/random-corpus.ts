@@ -209,7 +209,7 @@ const echo = (id: string): Plugin => ({
     const value = settings["p"]?.kind === "number" ? settings["p"].value : 1;
     return { numbers: { p: { value, low: null, high: null } }, leftOut: [], warnings: [], data: null };
   },
-  figure: () => ({ title: "", x: { label: "", unit: "" }, y: { label: "", unit: "" }, marks: [] }),
+  figure: () => ({ title: "", panels: [] }),
   sentence: () => "",
   cautions: [],
   examples: [],

@@ -33,8 +33,11 @@ describe.each(plugins.map((plugin) => [plugin.id, plugin] as const))("%s", (_, p
       const declared = plugin.numbers.map((number) => number.name);
       expect(declared).toEqual(expect.arrayContaining(Object.keys(outcome.numbers)));
       for (const warning of outcome.warnings) expect(plugin.cautions.map((one) => one.id)).toContain(warning);
-      expect(plugin.figure(outcome, derived.run.settings).marks.length).toBeGreaterThan(0);
-      expect(plugin.sentence(outcome, derived.run.settings)).toMatch(/^[A-Z0-9].*\.$/);
+      const called = (id: string): string => id;
+      const { panels } = plugin.figure(outcome, derived.run.settings, called);
+      expect(panels.length).toBeGreaterThan(0);
+      for (const panel of panels) expect(panel.marks.length).toBeGreaterThan(0);
+      expect(plugin.sentence(outcome, derived.run.settings, called)).toMatch(/^[A-Z0-9].*\.$/);
     }
   });
 });

@@ -27,8 +27,18 @@ const core = [
   "pure-rand/",
   ...numeric,
 ];
-const node = ["node:", "commander", "picocolors", "chokidar", "hono", "hono/", "@hono/node-server", ...core];
 const drawing = ["@observablehq/plot"];
+const node = [
+  "node:",
+  "commander",
+  "picocolors",
+  "chokidar",
+  "hono",
+  "hono/",
+  "@hono/node-server",
+  "linkedom",
+  ...core,
+];
 const browser = [
   "react",
   "react/",

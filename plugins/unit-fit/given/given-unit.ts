@@ -44,6 +44,20 @@ export function vTestP(values: readonly number[], q: number): number {
   return Math.max(SMALLEST_P, cosineSumAbove(n, n * meanCosine));
 }
 
+/**
+ * The height that 5 % of n lengths without a unit exceed at a unit named beforehand: the exact V-test turned round, from
+ * the normal approximation on, whose density there serves as the slope.
+ */
+export function criticalPhi(n: number): number {
+  let phi = 1.6449;
+  for (let step = 0; step < 6; step += 1) {
+    const excess = cosineSumAbove(n, phi * Math.sqrt(n / 2)) - 0.05;
+    if (Math.abs(excess) < 1e-6) break;
+    phi += excess / 0.1031;
+  }
+  return phi;
+}
+
 function floored(p: number): number | null {
   return p < SMALLEST_P ? null : p;
 }

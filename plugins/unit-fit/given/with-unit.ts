@@ -8,10 +8,12 @@ import {
   type UnitValue,
 } from "../../../src/plugin.ts";
 import { estimateUnit } from "./estimate.ts";
-import { SMALLEST_P, lumpedVariance, vTest, vTestP } from "./given-unit.ts";
+import { SMALLEST_P, criticalPhi, lumpedVariance, vTest, vTestP } from "./given-unit.ts";
 import { itemFits, type ItemFits } from "./item-fits.ts";
-import { itemOf, lengthOf, shownUnit } from "../measured.ts";
-import { attenuation } from "../lengths.ts";
+import { itemOf, itemsNamed, lengthOf, shownUnit } from "../measured.ts";
+import { attenuation, plain, type Length } from "../lengths.ts";
+import { curveOf, familyOf } from "../search/curve.ts";
+import { lowestAllowed } from "../search/search.ts";
 
 const bare = (value: number) => ({ value, low: null, high: null });
 
@@ -60,16 +62,30 @@ export function withUnit(all: readonly Measured[], unit: UnitValue, looks: numbe
       shown: { ...shownUnit(measured) },
       looks,
       q,
+      reach: [unit.size - 1.96 * unit.u, unit.size + 1.96 * unit.u],
+      null: criticalPhi(values.length),
+      curve: curveAround(measured.map(lengthOf), q),
       residuals: values.map((value, i) => [value, lumped.residuals[i] ?? 0]),
       multiples: [...lumped.n],
-      ids: measured.map((one) => one.id),
+      items: itemsNamed(measured),
       lumped: { ratio: lumped.ratio, broadbent: lumped.broadbent, pNormal: lumped.normal },
       rayleighP: rayleigh,
       pOverUnit: { ...span },
       sameMultiples: [estimate.sameFrom, Number.isFinite(estimate.sameTo) ? estimate.sameTo : null],
-      items: itemsShown(fits),
+      itemFits: fitsShown(fits),
     },
   };
+}
+
+/** The quantogram from a third of the unit to a little over its double, as far down as the precision allows. */
+function curveAround(lengths: readonly Length[], q: number): Json {
+  const low = Math.min(0.8 * q, Math.max(0.3 * q, lowestAllowed(lengths)));
+  return curveOf(
+    lengths.map(({ value }) => plain(value)),
+    low,
+    2.3 * q,
+    familyOf(q),
+  );
 }
 
 /** The smallest and largest p of units within 1.96 standard uncertainties of the stated one. */
@@ -83,7 +99,7 @@ function spanOfP(
   return { low: Math.min(...ps), high: Math.max(...ps) };
 }
 
-function itemsShown(fits: ItemFits): Json {
+function fitsShown(fits: ItemFits): Json {
   return {
     fitting: fits.fitting,
     tested: fits.tested,

@@ -2,7 +2,6 @@ import {
   isRefusal,
   refuse,
   type Computation,
-  type Json,
   type Measured,
   type Refusal,
   type Settings,
@@ -11,13 +10,11 @@ import {
 import { restsOnOne, sharesOf } from "./artefacts.ts";
 import { estimateUnit } from "../given/estimate.ts";
 import { multipleOf } from "../given/given-unit.ts";
-import type { Length } from "../lengths.ts";
-import { lengthOf, shownUnit } from "../measured.ts";
-import { phi } from "./quantogram.ts";
+import { itemsNamed, lengthOf, shownUnit } from "../measured.ts";
+import { curveOf, familyOf } from "./curve.ts";
 import { searchUnit } from "./search.ts";
 import { significance, type Trial } from "./significance.ts";
 
-const POINTS = 400;
 const bare = (value: number) => ({ value, low: null, high: null });
 
 /** Searches for a unit in a range, and asks how often data without one do as well (methods A2, A5, A8, A10). */
@@ -75,17 +72,14 @@ export function searched(
       crit95: { kde: kernel.crit95, gamma: gamma.crit95 },
       bandwidth: kernel.bandwidth,
       range: [qMin, limit, qMax],
-      curve: curveOf(lengths, qMin, qMax),
+      null: kernel.crit95,
+      reach: [Math.min(best.q, estimate.low), Math.max(best.q, estimate.high)],
+      curve: curveOf(lengths, qMin, qMax, familyOf(best.q)),
+      residuals: values.map((value, i) => [value, value - (multiples[i] ?? 0) * best.q]),
+      multiples: [...multiples],
+      items: itemsNamed(measured),
       peaks: found.peaks.slice(0, 6).map((peak) => ({ ...peak, best: peak.q === best.q })),
       artefacts: several ? shares.map((share) => ({ ...share })) : [],
     },
   };
-}
-
-/** The quantogram for drawing, evenly in 1/q. */
-function curveOf(lengths: readonly Length[], from: number, to: number): Json {
-  return Array.from({ length: POINTS }, (_, k) => {
-    const q = 1 / (1 / from - ((1 / from - 1 / to) * k) / (POINTS - 1));
-    return [q, phi(lengths, q)];
-  });
 }

@@ -1,0 +1,53 @@
+import {
+  fieldsOf,
+  membersOf,
+  numberOf,
+  textOf,
+  type Computation,
+  type Json,
+  type Naming,
+} from "../../src/plugin.ts";
+
+/** A pair of dimensions as the figure and the sentence read it: sizes in SI, standard uncertainties. */
+export interface Row {
+  readonly name: string;
+  readonly larger: number;
+  readonly uLarger: number;
+  readonly smaller: number;
+  readonly uSmaller: number;
+  readonly ratio: number;
+  /** Standard uncertainty of the log ratio, the tolerance in it. */
+  readonly u: number;
+  readonly departs: boolean;
+}
+
+/** The dimension that all rows are of; null where there are several. */
+export function oneDimension(computation: Computation): string | null {
+  const names = new Set(rowsIn(computation).map((row) => textOf(row["dimension"])));
+  return names.size === 1 ? ([...names][0] ?? null) : null;
+}
+
+/** The rows of a computation's plot data, named by dimension, by artefact where all are one dimension, or by both. */
+export function pairsIn(computation: Computation, name: Naming): readonly Row[] {
+  const rows = rowsIn(computation);
+  const single = rows.length > 1 && oneDimension(computation) !== null;
+  return rows.map((row) => {
+    const dimension = textOf(row["dimension"]);
+    const artefact = name(textOf(row["artefact"]));
+    const alike = rows.filter((other) => other["dimension"] === row["dimension"]).length > 1;
+    return {
+      name: single ? artefact : alike ? `${dimension} of ${artefact}` : dimension,
+      larger: numberOf(row["larger"]),
+      uLarger: numberOf(row["uLarger"]),
+      smaller: numberOf(row["smaller"]),
+      uSmaller: numberOf(row["uSmaller"]),
+      ratio: numberOf(row["ratio"]),
+      u: numberOf(row["u"]),
+      departs: row["departs"] === true,
+    };
+  });
+}
+
+function rowsIn(computation: Computation): readonly { readonly [key: string]: Json }[] {
+  return membersOf(fieldsOf(computation.data)["rows"]).map(fieldsOf);
+}

@@ -1,0 +1,89 @@
+import type { Panel, Pair } from "../../plugin.ts";
+import type { Palette } from "../pen/palette.ts";
+import { extentOf } from "./extent.ts";
+
+/** Sizes of letters in px: figures on axes, words beside marks, titles of panels. */
+export const letters = { axis: 12, mark: 12, strong: 15, title: 14 } as const;
+
+/** About how wide a sans letter is, as a share of its size. */
+const LETTER = 0.53;
+
+/** Where a panel is drawn: its size, its margins, its axes, and its colours. */
+export interface Ground {
+  readonly panel: Panel;
+  readonly width: number;
+  readonly height: number;
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+  readonly x: Pair;
+  readonly y: Pair;
+  readonly palette: Palette;
+  /** Place on the sheet of an x, and of a y, in px. */
+  readonly px: (x: number) => number;
+  readonly py: (y: number) => number;
+}
+
+/** About how many px a text takes. */
+export function widthOf(text: string, size: number): number {
+  return [...text].length * size * LETTER;
+}
+
+/** A text cut to a width in px, with a sign that it was. */
+export function cutTo(text: string, width: number, size: number): string {
+  const most = Math.max(1, Math.floor(width / (size * LETTER)));
+  const signs = [...text];
+  return signs.length <= most ? text : `${signs.slice(0, most - 1).join("")}…`;
+}
+
+/** A text parted at its spaces into lines of at most so many px. */
+export function linesOf(text: string, width: number, size: number): readonly string[] {
+  const lines: string[] = [];
+  for (const word of text.split(" ")) {
+    const last = lines.at(-1);
+    const longer = last === undefined ? word : `${last} ${word}`;
+    if (last !== undefined && widthOf(longer, size) <= width) lines[lines.length - 1] = longer;
+    else lines.push(word);
+  }
+  return lines;
+}
+
+/** The ground of a panel on a sheet of that width. */
+export function groundOf(panel: Panel, width: number, palette: Palette): Ground {
+  const { x, y } = extentOf(panel);
+  const { names } = panel.y;
+  const edge = panel.marks.some((mark) => mark.mark === "edge");
+  const longest = Math.max(0, ...(names ?? []).map((name) => widthOf(name, letters.axis)));
+  const left = edge ? 4 : names === undefined ? 58 : Math.min(longest + 14, 0.42 * width);
+  const above = panel.marks.some((mark) => mark.mark === "peaks") ? 32 : 0;
+  const headed = panel.marks.some((mark) => mark.mark === "rule" && mark.axis === "x" && mark.label !== "");
+  const [right, top, bottom] = [14, above + (panel.y.label === "" ? (headed ? 20 : 10) : 30), 46];
+  const height = top + bottom + heightOf(panel, width, edge);
+  const along = (ends: Pair, from: number, to: number, log: boolean) => (value: number) => {
+    const at = log
+      ? Math.log(value / ends[0]) / Math.log(ends[1] / ends[0])
+      : (value - ends[0]) / (ends[1] - ends[0]);
+    return from + at * (to - from);
+  };
+  return {
+    panel,
+    width,
+    height,
+    left,
+    right,
+    top,
+    bottom,
+    x,
+    y,
+    palette,
+    px: along(x, left, width - right, panel.x.scale === "log"),
+    py: along(y, height - bottom, top, panel.y.scale === "log"),
+  };
+}
+
+function heightOf({ x, y }: Panel, width: number, edge: boolean): number {
+  if (y.names !== undefined) return y.names.length * (edge ? 66 : 24);
+  if (x.scale === "log" && y.scale === "log") return Math.min(0.75 * width, 380);
+  return Math.min(0.62 * width, 280);
+}
