@@ -31,7 +31,7 @@ export function fieldLines(graph: Graph, record: AnyLinked, title: string): read
 }
 
 /** Where a thing was found stays out of every output when it is withheld; exact places always do. */
-function withheld(record: AnyLinked, name: string): boolean {
+export function withheld(record: AnyLinked, name: string): boolean {
   if (name === "coordinates") return true;
   return name === "found-at" && record.list === "artefacts" && record.values["withhold-location"] === true;
 }
@@ -181,7 +181,8 @@ function dateIn(name: string, text: string): string {
   return ["is", "after", "before"].includes(name) ? dateWords(text) : text;
 }
 
-function citationPieces(graph: Graph, citation: Citation): readonly Piece[] {
+/** A place in a source in words that lead there; nothing where the source is withheld. */
+export function citationPieces(graph: Graph, citation: Citation): readonly Piece[] {
   if (withheldIn(graph)(citation.key)) return [];
   const link = linkTo(graph, citation.key);
   return citation.locator === null ? [link] : [link, words(` ${citation.locator}`)];

@@ -8,7 +8,7 @@ import { eventsOf } from "../measurements/compare.ts";
 
 /** Observations and measurements that were taken, not repeated: whose year is when somebody looked. */
 export function looked(
-  { graph, judgement }: View,
+  { graph, judgement }: Pick<View, "graph" | "judgement">,
   lists: readonly string[],
 ): readonly (AnyLinked & { readonly year: number })[] {
   return [...graph.records.values()].flatMap((record) => {

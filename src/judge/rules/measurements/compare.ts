@@ -7,7 +7,9 @@ import type { View } from "../../rule.ts";
 const altering: readonly string[] = ["loss", "restoration", "conservation", "sampling"];
 
 /** Measurements of one dimension of one artefact between the same landmarks that can be compared at all. */
-export function comparable(view: View): readonly (readonly MeasurementRecord[])[] {
+export function comparable(
+  view: Pick<View, "graph" | "judgement">,
+): readonly (readonly MeasurementRecord[])[] {
   const { graph, judgement } = view;
   const groups = new Map<string, MeasurementRecord[]>();
   for (const record of graph.list("measurements")) {
@@ -20,20 +22,35 @@ export function comparable(view: View): readonly (readonly MeasurementRecord[])[
   return [...groups.values()].filter((group) => group.length > 1);
 }
 
+/** How far two readings lie apart, and how far both and honest repetition allow, in SI of their kind. */
+export interface Apart {
+  readonly by: number;
+  readonly allowed: number;
+}
+
 /** Whether two readings differ by more than both and honest repetition allow (format.md 6); a bound only when wholly on the wrong side. */
 export function conflict(a: MeasurementRecord, b: MeasurementRecord, graph: Graph): boolean {
-  if (alteredBetween(a, b, graph)) return false;
+  const found = apart(a, b, graph);
+  return found !== null && found.by > found.allowed;
+}
+
+/**
+ * The difference of two readings and twice its standard uncertainty, reproducibility included (format.md 6). Of a
+ * bound, `by` is how far the other lies on the wrong side of it; null where nothing can be compared.
+ */
+export function apart(a: MeasurementRecord, b: MeasurementRecord, graph: Graph): Apart | null {
+  if (alteredBetween(a, b, graph)) return null;
   const [low, high] = [boundOf(a), boundOf(b)];
   const r = graph.settings.reproducibility;
   const [va, vb] = [a.values.value.value, b.values.value.value];
-  const width = 2 * Math.hypot(a.values.value.u ?? 0, b.values.value.u ?? 0, r * va, r * vb);
-  if (low === "value" && high === "value") return Math.abs(va - vb) > width;
+  const allowed = 2 * Math.hypot(a.values.value.u ?? 0, b.values.value.u ?? 0, r * va, r * vb);
+  if (low === "value" && high === "value") return { by: Math.abs(va - vb), allowed };
   if (low !== "value" && high !== "value") {
-    if (low === high) return false;
-    return low === "at-least" ? va - vb > width : vb - va > width;
+    if (low === high) return null;
+    return { by: low === "at-least" ? va - vb : vb - va, allowed };
   }
   const [bound, value, kind] = low === "value" ? [vb, va, high] : [va, vb, low];
-  return kind === "at-least" ? bound - value > width : value - bound > width;
+  return { by: kind === "at-least" ? bound - value : value - bound, allowed };
 }
 
 function boundOf({ values }: MeasurementRecord): "value" | "at-least" | "at-most" {

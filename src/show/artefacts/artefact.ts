@@ -1,0 +1,142 @@
+import type { Id } from "../../base/finding.ts";
+import type { Standing } from "../../judge/judge.ts";
+import { wholesOf } from "../../judge/rules/measurements/compare.ts";
+import { labelOf } from "../../link/label.ts";
+import type { ArtefactRecord } from "../../link/graph.ts";
+import { fieldLines } from "../pages/fields.ts";
+import type { FieldLine } from "../pages/fields.ts";
+import { claimText } from "../pages/question.ts";
+import type { Reported } from "../report/report.ts";
+import { withheldIn } from "../withhold.ts";
+import { dimensionsOf } from "./dimensions.ts";
+import type { Measured } from "./dimensions.ts";
+import { drawingWithParts } from "./drawing/drawing.ts";
+import type { Drawing } from "./drawing/drawing.ts";
+import { eventsOfThing } from "./history/events.ts";
+import type { Event } from "./history/events.ts";
+import { looksAt } from "./history/looks.ts";
+import type { Look } from "./history/looks.ts";
+import { observedOn } from "./observed.ts";
+import type { Observed } from "./observed.ts";
+import { labelOfThing } from "./tree.ts";
+
+/** The name of a thing, leading to its page. */
+export interface Named {
+  readonly id: Id;
+  readonly name: string;
+}
+
+/** An answer that would not stand without a thing, and the part of it that it hangs on. */
+export interface Hanging {
+  readonly claim: Id;
+  readonly text: string;
+  readonly standing: Standing;
+  readonly part: Named | null;
+}
+
+/** Everything that is known of one thing. */
+export interface ArtefactPage {
+  readonly id: Id;
+  readonly name: string;
+  readonly kind: string | null;
+  readonly wholes: readonly Named[];
+  readonly parts: readonly Named[];
+  /** What it is: numbers, material, dates, where found and kept, notes. */
+  readonly facts: readonly FieldLine[];
+  /** Who lets you see it. */
+  readonly access: readonly FieldLine[];
+  readonly placeWithheld: boolean;
+  readonly drawing: Drawing | null;
+  readonly dimensions: readonly Measured[];
+  readonly observed: readonly Observed[];
+  readonly events: readonly Event[];
+  readonly looks: readonly Look[];
+  readonly images: readonly {
+    readonly id: Id;
+    readonly name: string;
+    readonly fields: readonly FieldLine[];
+  }[];
+  readonly hanging: readonly Hanging[];
+}
+
+/** Fields that the page says elsewhere, or not at all. */
+const elsewhere: readonly string[] = [
+  "name",
+  "kind",
+  "part of",
+  "history",
+  "shape",
+  "access",
+  "withhold location",
+];
+
+/** The page of one thing; null where there is none of that name. */
+export function artefactPage(model: Reported, id: Id): ArtefactPage | null {
+  const { graph, judgement } = model;
+  const record = graph.records.get(id);
+  const withheld = withheldIn(graph);
+  if (record?.list !== "artefacts" || withheld(id) || !judgement.counts(id)) return null;
+  const named = (one: Id): Named => ({ id: one, name: labelOf(graph, one) });
+  const wholes = wholesOf(id, graph)
+    .slice(1)
+    .filter((one) => !withheld(one));
+  const name = labelOfThing(graph, record);
+  const fields = fieldLines(graph, record, name);
+  const placeWithheld = hidesItsPlace(model, record);
+  const events = eventsOfThing(model, id);
+  return {
+    id,
+    name,
+    kind: record.values.kind ?? null,
+    wholes: wholes.map(named).reverse(),
+    parts: graph
+      .withParts(id)
+      .filter((one) => graph.wholeOf.get(one) === id && !withheld(one))
+      .map(named),
+    facts: fields.filter(
+      (field) => !elsewhere.includes(field.name) && !(placeWithheld && field.name === "found at"),
+    ),
+    access: fields.filter((field) => field.name === "access"),
+    placeWithheld,
+    drawing: drawingWithParts(model, id),
+    dimensions: dimensionsOf(model, id),
+    observed: observedOn(model, id),
+    events,
+    looks: looksAt(model, id, events),
+    images: imagesOf(model, id),
+    hanging: hangingOn(model, id),
+  };
+}
+
+/** Where a part was found would give away where its whole was. */
+function hidesItsPlace({ graph }: Reported, { id }: ArtefactRecord): boolean {
+  return wholesOf(id, graph).some((one) => {
+    const record = graph.records.get(one);
+    return record?.list === "artefacts" && record.values["withhold-location"] === true;
+  });
+}
+
+function imagesOf({ graph, judgement }: Reported, id: Id): ArtefactPage["images"] {
+  const withheld = withheldIn(graph);
+  return graph
+    .list("images")
+    .filter((one) => one.values.of.includes(id) && judgement.counts(one.id) && !withheld(one.id))
+    .map((one) => ({
+      id: one.id,
+      name: labelOf(graph, one.id),
+      fields: fieldLines(graph, one, "").filter((field) => field.name !== "of"),
+    }));
+}
+
+/** Answers that rest on the thing or on a part of it: without the whole they would not stand either. */
+function hangingOn({ graph, judgement, restsOn }: Reported, id: Id): readonly Hanging[] {
+  const withheld = withheldIn(graph);
+  const things = graph.withParts(id);
+  return [...restsOn].flatMap(([claim, losses]) => {
+    const thing = losses.find((one) => things.includes(one));
+    const standing = judgement.standings.get(claim);
+    if (thing === undefined || standing === undefined || withheld(claim)) return [];
+    const part = thing === id ? null : { id: thing, name: labelOf(graph, thing) };
+    return [{ claim, text: claimText(graph, claim), standing, part }];
+  });
+}

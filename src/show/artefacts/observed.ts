@@ -1,0 +1,63 @@
+import type { Id } from "../../base/finding.ts";
+import { yearText } from "../../base/date/year.ts";
+import type { Standing } from "../../judge/judge.ts";
+import { authorLabel, labelOf } from "../../link/label.ts";
+import { citationPieces } from "../pages/fields.ts";
+import { joined } from "../pages/pieces.ts";
+import type { Piece } from "../pages/pieces.ts";
+import type { Reported } from "../report/report.ts";
+import { withheldIn } from "../withhold.ts";
+
+/** How a trace was found on a thing, as the format has it. */
+export type Presence = "true" | "false" | "unclear" | "not-reported";
+
+/** An observation on a thing or on a part of it. */
+export interface Observed {
+  readonly id: Id;
+  readonly text: string;
+  readonly feature: string | null;
+  readonly present: Presence;
+  readonly basis: string | null;
+  readonly year: string | null;
+  readonly by: string;
+  readonly from: readonly Piece[];
+  readonly standing: Standing | null;
+  /** The parts or other things it is of, where it is not of the thing alone. */
+  readonly on: readonly { readonly id: Id; readonly name: string }[];
+}
+
+/** What was seen, looked for or passed over on a thing and its parts: on itself first, then as the corpus has it. */
+export function observedOn(model: Reported, id: Id): readonly Observed[] {
+  const { graph, judgement } = model;
+  const withheld = withheldIn(graph);
+  const things = new Set(graph.withParts(id).filter((one) => !withheld(one)));
+  const records = graph
+    .list("observations")
+    .filter(
+      (one) =>
+        judgement.counts(one.id) && !withheld(one.id) && one.values.of.some((thing) => things.has(thing)),
+    );
+  const own = records.filter((one) => one.values.of.includes(id));
+  return [...own, ...records.filter((one) => !own.includes(one))].map(({ id: name, values }) => {
+    const year = values.year ?? graph.provenance(name).year;
+    const of = values.of.filter((thing) => !withheld(thing));
+    return {
+      id: name,
+      text: values.text,
+      feature: values.feature ?? null,
+      present: values.present ?? "true",
+      basis: values.basis ?? null,
+      year: year === null ? null : yearText(year),
+      by: authorLabel(graph, name),
+      from: joined(
+        (values.from ?? []).map((one) => citationPieces(graph, one)),
+        "; ",
+      ),
+      standing: judgement.standings.get(name) ?? null,
+      on:
+        of.length === 1 && of[0] === id
+          ? []
+          : of.map((thing) => ({ id: thing, name: labelOf(graph, thing) })),
+    };
+  });
+}

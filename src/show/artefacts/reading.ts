@@ -1,0 +1,120 @@
+import type { Id } from "../../base/finding.ts";
+import { yearText } from "../../base/date/year.ts";
+import { measuredOf } from "../../derive/select.ts";
+import type { Graph, MeasurementRecord } from "../../link/graph.ts";
+import { authorLabel } from "../../link/label.ts";
+import { citationPieces } from "../pages/fields.ts";
+import { joined } from "../pages/pieces.ts";
+import type { Piece } from "../pages/pieces.ts";
+import type { Reported } from "../report/report.ts";
+import { withheldIn } from "../withhold.ts";
+import { siWords } from "./si-words.ts";
+import type { SIUnit } from "./si-words.ts";
+
+/** One reading of a dimension, as its source has it and in SI. */
+export interface Reading {
+  readonly id: Id;
+  /** The figure as written. */
+  readonly figure: string;
+  /** In SI, ± 1 s; a preserved length is a lower bound. */
+  readonly si: string;
+  readonly state: "complete" | "preserved" | "reconstructed";
+  readonly basis: string | null;
+  readonly year: string | null;
+  readonly by: string;
+  readonly from: readonly Piece[];
+  readonly via: readonly Piece[];
+  readonly instrument: string | null;
+  readonly condition: string | null;
+  readonly note: string | null;
+  /** It sums up so many things or readings. */
+  readonly n: number | null;
+  /** Whose figure it copies; it then counts for nothing of its own. */
+  readonly copyOf: string | null;
+  /** How a derivation would take it: alone, in a mean, or not at all, and then why. */
+  readonly use: "alone" | "in-mean" | "left-out";
+  readonly leftOut: string | null;
+  readonly clashing: boolean;
+}
+
+/** What is known of a reading beside its record. */
+export interface Beside {
+  readonly unit: SIUnit;
+  readonly original: string | null;
+  readonly entered: readonly Id[];
+  readonly leftOut: string | null;
+  readonly clashing: boolean;
+}
+
+/** A measurement as one row of the table of dimensions. */
+export function readingOf({ graph }: Reported, record: MeasurementRecord, beside: Beside): Reading {
+  const { id, values } = record;
+  const { year: printed } = graph.provenance(id);
+  const year = values.year ?? printed;
+  const entered = beside.entered.includes(id);
+  return {
+    id,
+    figure: values.value.text,
+    si: siWords(measuredOf(record, graph).quantity, beside.unit),
+    state: values.state ?? "complete",
+    basis: values.basis ?? null,
+    year: year === null ? null : yearText(year),
+    by: authorLabel(graph, id),
+    from: joined(
+      (values.from ?? []).map((one) => citationPieces(graph, one)),
+      "; ",
+    ),
+    via: values.via ? citationPieces(graph, values.via) : [],
+    instrument: values.instrument ?? null,
+    condition: values.condition ?? null,
+    note: values.note ?? null,
+    n: values.n ?? null,
+    copyOf: beside.original,
+    use: !entered ? "left-out" : beside.entered.length > 1 ? "in-mean" : "alone",
+    leftOut: entered ? null : beside.leftOut,
+    clashing: beside.clashing,
+  };
+}
+
+/** A reading with the name of the one it copies. */
+export interface Placed {
+  readonly record: MeasurementRecord;
+  readonly original: string | null;
+}
+
+/** Readings in the order of the years, each followed by what copies it. */
+export function inOrder(graph: Graph, group: readonly MeasurementRecord[]): readonly Placed[] {
+  const when = ({ id, values }: MeasurementRecord): number =>
+    values.year ?? graph.provenance(id).year ?? Infinity;
+  const sorted = group.toSorted((a, b) => (when(a) === when(b) ? 0 : when(a) < when(b) ? -1 : 1));
+  const copied = (record: MeasurementRecord): MeasurementRecord | undefined => {
+    const { repeats } = record.values;
+    if (repeats === undefined) return undefined;
+    return sorted.find(
+      (one) => one !== record && (one.id === repeats || graph.provenance(one.id).sources.includes(repeats)),
+    );
+  };
+  const done = new Set<MeasurementRecord>();
+  const place = (record: MeasurementRecord): readonly Placed[] => {
+    if (done.has(record)) return [];
+    done.add(record);
+    const copies = sorted.filter((one) => copied(one) === record);
+    return [{ record, original: originalOf(graph, record, copied(record)) }, ...copies.flatMap(place)];
+  };
+  // Copies of one another alone have no first among them: they stand as they come.
+  return [...sorted.filter((one) => copied(one) === undefined), ...sorted].flatMap(place);
+}
+
+function originalOf(
+  graph: Graph,
+  record: MeasurementRecord,
+  copied: MeasurementRecord | undefined,
+): string | null {
+  const { repeats } = record.values;
+  if (repeats === undefined || withheldIn(graph)(repeats)) return repeats === undefined ? null : "another";
+  return copied ? authorLabel(graph, copied.id) : authorLabelOf(graph, repeats);
+}
+
+function authorLabelOf(graph: Graph, id: Id): string {
+  return graph.sources.get(id)?.label ?? authorLabel(graph, id);
+}

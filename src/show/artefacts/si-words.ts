@@ -1,0 +1,84 @@
+import type { Quantity, QuantityKind } from "../../base/quantity.ts";
+import { formatNumber } from "../../base/quantity/quantity-print.ts";
+
+/** The unit that a column of values is given in: its sign, and its size in SI. */
+export interface SIUnit {
+  readonly sign: string;
+  readonly size: number;
+}
+
+const steps: Readonly<
+  Record<QuantityKind, readonly (readonly [from: number, size: number, sign: string])[]>
+> = {
+  length: [
+    [1000, 1000, "km"],
+    [0.1, 1, "m"],
+    [0, 0.001, "mm"],
+  ],
+  mass: [
+    [1, 1, "kg"],
+    [0, 0.001, "g"],
+  ],
+  angle: [[0, Math.PI / 180, "°"]],
+  time: [
+    [31557600, 31557600, "years"],
+    [86400, 86400, "days"],
+    [3600, 3600, "h"],
+    [0, 1, "s"],
+  ],
+  area: [[0, 1, "m²"]],
+  volume: [
+    [0.1, 1, "m³"],
+    [0, 0.001, "l"],
+  ],
+  count: [[0, 1, ""]],
+  number: [[0, 1, ""]],
+};
+
+/** One unit for values that stand side by side, fit for the largest of them. */
+export function siUnitFor(kind: QuantityKind, values: readonly number[]): SIUnit {
+  const largest = Math.max(0, ...values.map(Math.abs));
+  const [, size, sign] = steps[kind].find(([from]) => largest >= from) ?? [0, 1, ""];
+  return { sign, size };
+}
+
+/** Standard uncertainty (1 s) in SI with the errors it shares, its unit's among them; null for bounds. */
+export function wholeU({ u, value, shared }: Pick<Quantity, "u" | "value" | "shared">): number | null {
+  return u === null ? null : Math.hypot(u, ...shared.map((error) => error.relative * value));
+}
+
+/**
+ * A quantity in SI with its standard uncertainty, in digits that make sense: the uncertainty to one digit, to two where it
+ * begins with 1, the value to the same place (GUM 7.2.6 asks for two at most). A bound has its sign.
+ */
+export function siWords(quantity: Quantity, unit: SIUnit): string {
+  const { form, value, digit } = quantity;
+  const u = wholeU(quantity);
+  const last = (u ?? digit / Math.sqrt(12)) / unit.size;
+  const places = last > 0 ? placesOf(last) : null;
+  const said = rounded(value / unit.size, places);
+  const sign = form === "at-least" ? "≥ " : form === "at-most" ? "≤ " : "";
+  const around = u === null || u === 0 ? "" : ` ± ${rounded(u / unit.size, places)}`;
+  return `${sign}${said}${around}${unit.sign === "" || unit.sign === "°" ? unit.sign : ` ${unit.sign}`}`;
+}
+
+/** A difference in SI, to two digits. */
+export function differenceWords(value: number, unit: SIUnit): string {
+  return `${formatNumber(value / unit.size, 2)}${unit.sign === "" || unit.sign === "°" ? unit.sign : ` ${unit.sign}`}`;
+}
+
+/** Decimal places of an uncertainty's last digit worth printing; below 0, tens and hundreds. */
+function placesOf(u: number): number {
+  const [mantissa = "", power = "0"] = u.toExponential(1).split("e");
+  return -Number(power) + (mantissa.startsWith("1") ? 1 : 0);
+}
+
+function rounded(value: number, places: number | null): string {
+  if (places === null) return formatNumber(value, 6);
+  const step = 10 ** -places;
+  const text =
+    places > 0
+      ? Math.abs(value).toFixed(Math.min(places, 12))
+      : String(Math.round(Math.abs(value) / step) * step);
+  return value < 0 && Number(text) !== 0 ? `−${text}` : text;
+}
