@@ -1,8 +1,10 @@
 import type { Id } from "../../../base/finding.ts";
+import type { Graph } from "../../../link/graph.ts";
 import { labelOf } from "../../../link/label.ts";
 import { latestPositions } from "../../argument.ts";
 import type { Argument } from "../../argument.ts";
-import type { Rule, View } from "../../rule.ts";
+import type { Judgement } from "../../judge.ts";
+import type { Rule } from "../../rule.ts";
 import { inWords, tell } from "../../tell.ts";
 
 const patience = 10;
@@ -14,41 +16,57 @@ export const unansweredArgument: Rule = {
   title:
     "An argument against what a scholar holds has been in print ten years, and no argument is against it.",
   doc: "Either it was overlooked, or nobody could answer it; the review should say which. Ten years are counted back from the year asked for, else from the newest source.",
-  find: (view) => {
-    const { graph, judgement, lens } = view;
-    const { compiled, counts } = judgement;
+  find: ({ graph, judgement, lens }) => {
     const now =
       lens.asOf ?? Math.max(...[...graph.sources.values()].flatMap((source) => source.year ?? []), -Infinity);
-    const held = new Map<Id, Set<Id>>();
-    for (const { claim, scholar, stance } of latestPositions(graph, counts)) {
-      if (stance === "holds") held.set(claim, (held.get(claim) ?? new Set<Id>()).add(scholar));
-    }
-    const findings = compiled.arguments.flatMap((argument, place) => {
-      const year = graph.provenance(argument.from).year;
-      if (year === null || year > now - patience || (compiled.attackers[place] ?? []).some(isAgainst))
-        return [];
-      const own = new Set(graph.provenance(argument.from).scholars);
-      const against = targets(view, argument).filter((claim) => held.has(claim));
-      const holders = [...new Set(against.flatMap((claim) => [...(held.get(claim) ?? [])]))].filter(
-        (who) => !own.has(who),
-      );
-      if (holders.length === 0) return [];
-      const who = inWords(holders.map((one) => labelOf(graph, one)));
-      const names = inWords(against.map((claim) => `“${labelOf(graph, claim)}”`));
-      const message = `${labelOf(graph, argument.id)} is against ${names}, which ${who} ${holders.length === 1 ? "holds" : "hold"}, and no argument is against it.`;
-      return [tell(graph, "unanswered-argument", "note", [argument.from, ...against], message)];
-
-      function isAgainst(at: number): boolean {
-        return compiled.arguments[at]?.against.includes(argument.id) ?? false;
-      }
-    });
+    const findings = objectionsIn(graph, judgement).flatMap(
+      ({ argument, year, against, holders, replies }) => {
+        if (year > now - patience || replies.length > 0) return [];
+        const who = inWords(holders.map((one) => labelOf(graph, one)));
+        const names = inWords(against.map((claim) => `“${labelOf(graph, claim)}”`));
+        const message = `${labelOf(graph, argument.id)} is against ${names}, which ${who} ${holders.length === 1 ? "holds" : "hold"}, and no argument is against it.`;
+        return [tell(graph, "unanswered-argument", "note", [argument.from, ...against], message)];
+      },
+    );
     return { findings };
   },
 };
 
+/** An argument in print against what scholars other than its author hold, and the arguments against it. */
+export interface Objection {
+  readonly argument: Argument;
+  readonly year: number;
+  /** The claims it is against, as far as somebody holds them. */
+  readonly against: readonly Id[];
+  readonly holders: readonly Id[];
+  readonly replies: readonly Argument[];
+}
+
+/** Every objection in print to what somebody holds, in the order of the arguments. */
+export function objectionsIn(graph: Graph, judgement: Judgement): readonly Objection[] {
+  const { compiled, counts } = judgement;
+  const held = new Map<Id, Set<Id>>();
+  for (const { claim, scholar, stance } of latestPositions(graph, counts)) {
+    if (stance === "holds") held.set(claim, (held.get(claim) ?? new Set<Id>()).add(scholar));
+  }
+  const conclusions = new Map(compiled.arguments.map((one) => [one.id, one.therefore]));
+  return compiled.arguments.flatMap((argument, place) => {
+    const { year, scholars: own } = graph.provenance(argument.from);
+    if (year === null) return [];
+    const against = targets(graph, conclusions, argument).filter((claim) => held.has(claim));
+    const holders = [...new Set(against.flatMap((claim) => [...(held.get(claim) ?? [])]))].filter(
+      (who) => !own.includes(who),
+    );
+    const replies = (compiled.attackers[place] ?? []).flatMap((at) => {
+      const attacker = compiled.arguments[at];
+      return attacker?.against.includes(argument.id) ? [attacker] : [];
+    });
+    return holders.length > 0 ? [{ argument, year, against, holders, replies }] : [];
+  });
+}
+
 /** The claims that an argument is against: named so, or argued for by the arguments it is against. */
-function targets({ graph, judgement }: View, argument: Argument): readonly Id[] {
-  const conclusions = new Map(judgement.compiled.arguments.map((one) => [one.id, one.therefore]));
+function targets(graph: Graph, conclusions: ReadonlyMap<Id, Id | null>, argument: Argument): readonly Id[] {
   return argument.against.flatMap((target) =>
     graph.records.get(target)?.list === "claims" ? [target] : (conclusions.get(target) ?? []),
   );

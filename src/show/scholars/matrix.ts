@@ -1,0 +1,91 @@
+import type { Id } from "../../base/finding.ts";
+import type { Standing } from "../../judge/judge.ts";
+import type { Graph } from "../../link/graph.ts";
+import { labelOf } from "../../link/label.ts";
+import { claimText } from "../pages/question.ts";
+import type { Reported } from "../report/report.ts";
+import { claimsByQuestion } from "./rows.ts";
+import type { Left, StanceName, Taken } from "./taken.ts";
+
+/** One scholar's present stance on one claim, and the stances before it with their years. */
+export interface Cell {
+  readonly scholar: Id;
+  readonly position: Id;
+  readonly stance: StanceName;
+  readonly since: number | null;
+  readonly changed: boolean;
+  readonly left: Left | null;
+  readonly before: readonly { readonly stance: StanceName; readonly year: number | null }[];
+}
+
+/** A claim with what each scholar makes of it, in the order of the columns; null where nothing is recorded. */
+export interface Row {
+  readonly claim: Id;
+  readonly short: string;
+  readonly text: string;
+  readonly standing: Standing;
+  /** It cannot be right together with the claim of the row above. */
+  readonly rival: boolean;
+  readonly cells: readonly (Cell | null)[];
+}
+
+/** The rows of one question; without a question, of claims that bear on none. */
+export interface RowGroup {
+  readonly question: { readonly id: Id; readonly text: string } | null;
+  readonly rows: readonly Row[];
+}
+
+/** Claims by scholars: what everybody makes of everything under the lens. */
+export interface Matrix {
+  readonly groups: readonly RowGroup[];
+  /** Listed claims without a row: they answer no question and no stance on them is recorded. */
+  readonly without: number;
+}
+
+/** The matrix for scholars in the order given; answers always have a row, other claims when a stance is recorded. */
+export function matrixOf(model: Reported, scholars: readonly Id[], taken: readonly Taken[]): Matrix {
+  const { graph, judgement } = model;
+  const cells = new Map(taken.map((one) => [`${one.scholar}\n${one.claim}`, cellOf(one)]));
+  let without = 0;
+  const groups = claimsByQuestion(graph, judgement).flatMap((group): readonly RowGroup[] => {
+    const answers = answersOf(graph, group.question);
+    const rows: Row[] = [];
+    for (const claim of group.claims) {
+      const row = scholars.map((scholar) => cells.get(`${scholar}\n${claim}`) ?? null);
+      if (!answers.includes(claim) && row.every((cell) => cell === null)) {
+        without++;
+        continue;
+      }
+      const above = rows.at(-1)?.claim;
+      rows.push({
+        claim,
+        short: labelOf(graph, claim),
+        text: claimText(graph, claim),
+        standing: judgement.standings.get(claim) ?? "unsupported",
+        rival: above !== undefined && graph.rivalsOf(claim).includes(above),
+        cells: row,
+      });
+    }
+    const { question } = group;
+    const head = question === null ? null : { id: question, text: questionText(graph, question) };
+    return rows.length > 0 ? [{ question: head, rows }] : [];
+  });
+  return { groups, without };
+}
+
+function cellOf({ scholar, stances, stance, since, changed, left }: Taken): Cell {
+  const last = stances.findLastIndex((one) => one.stance !== stance);
+  const before = stances.slice(0, last + 1).map((one) => ({ stance: one.stance, year: one.year }));
+  const position = stances.at(-1)?.position ?? "";
+  return { scholar, position, stance, since, changed, left, before };
+}
+
+function answersOf(graph: Graph, question: Id | null): readonly Id[] {
+  const record = question === null ? undefined : graph.records.get(question);
+  return record?.list === "questions" ? record.values.answers : [];
+}
+
+function questionText(graph: Graph, question: Id): string {
+  const record = graph.records.get(question);
+  return record?.list === "questions" ? record.values.text : labelOf(graph, question);
+}

@@ -1,0 +1,97 @@
+import type { Id } from "../../base/finding.ts";
+import type { Standing } from "../../judge/judge.ts";
+import type { Graph } from "../../link/graph.ts";
+import { labelOf } from "../../link/label.ts";
+import type { Reported } from "../report/report.ts";
+import { withheldIn } from "../withhold.ts";
+import { activeYears } from "./active.ts";
+import type { Years } from "./active.ts";
+import { matrixOf } from "./matrix.ts";
+import type { Matrix } from "./matrix.ts";
+import { takenIn } from "./taken.ts";
+import type { Taken } from "./taken.ts";
+
+/** A claim that a scholar holds at present. */
+export interface HeldNow {
+  readonly claim: Id;
+  readonly text: string;
+  readonly standing: Standing;
+  readonly since: number | null;
+}
+
+/** One scholar in the list. */
+export interface ScholarLine {
+  readonly id: Id;
+  readonly name: string;
+  /** Null when nothing of theirs has a year. */
+  readonly years: Years | null;
+  readonly holds: readonly HeldNow[];
+  /** Claims on which a stance of theirs is recorded. */
+  readonly claims: number;
+  /** Claims on which they changed their stance, or which they left for a rival. */
+  readonly changed: number;
+}
+
+/** Everybody who is in print by the year of the lens, with what each makes of each claim. */
+export interface ScholarsPage {
+  readonly scholars: readonly ScholarLine[];
+  /** Scholars of the corpus of whom nothing is in print yet. */
+  readonly later: number;
+  readonly matrix: Matrix;
+  /** Years in which sources came into print, for the rod. */
+  readonly years: readonly number[];
+}
+
+/** The page of all scholars, in the order in which they came into print. */
+export function scholarsPage(model: Reported): ScholarsPage {
+  const { graph, judgement, lens } = model;
+  const withheld = withheldIn(graph);
+  const taken = takenIn(graph, judgement);
+  const years = activeYears(graph, judgement, lens, taken);
+  const all = graph.list("scholars").filter(({ id }) => !withheld(id));
+  // Somebody of whom nothing is dated counts in every year, as their records do.
+  const shown = all.filter(
+    ({ id }) => years.has(id) || lens.asOf === undefined || taken.some((one) => one.scholar === id),
+  );
+  const lines = shown
+    .map(({ id }) => lineOf(model, id, years.get(id) ?? null, taken))
+    .toSorted((a, b) => firstOf(a) - firstOf(b));
+  const columns = lines.filter((line) => line.claims > 0).map((line) => line.id);
+  return {
+    scholars: lines,
+    later: all.length - shown.length,
+    matrix: matrixOf(model, columns, taken),
+    years: printYears(graph),
+  };
+}
+
+function firstOf(line: ScholarLine): number {
+  return line.years?.first ?? Infinity;
+}
+
+function lineOf(model: Reported, id: Id, years: Years | null, taken: readonly Taken[]): ScholarLine {
+  const { graph, judgement } = model;
+  const own = taken.filter((one) => one.scholar === id);
+  return {
+    id,
+    name: labelOf(graph, id),
+    years,
+    holds: own
+      .filter((one) => one.stance === "holds" && one.left === null)
+      .map(({ claim, since }) => ({
+        claim,
+        text: labelOf(graph, claim),
+        standing: judgement.standings.get(claim) ?? "unsupported",
+        since,
+      })),
+    claims: own.length,
+    changed: own.filter((one) => one.changed || one.left !== null).length,
+  };
+}
+
+/** The years in which sources that may be shown came into print, in order. */
+export function printYears(graph: Graph): readonly number[] {
+  const withheld = withheldIn(graph);
+  const years = new Set([...graph.sources].flatMap(([key, { year }]) => (withheld(key) ? [] : (year ?? []))));
+  return [...years].sort((a, b) => a - b);
+}
