@@ -16,8 +16,28 @@ export interface Address {
 const pagesAt: Readonly<Record<string, (id: string, query: URLSearchParams) => Wanted | null>> = {
   question: (id) => (id === "" ? null : { page: "question", id }),
   record: (id) => (id === "" ? null : { page: "sheet", id }),
+  map: (_, query) => ({
+    page: "map",
+    view: {
+      question: query.get("question"),
+      unfolded: (query.get("open") ?? "").split(/[\s,]+/).filter((id) => id !== ""),
+      focus: query.get("focus"),
+      only: query.has("only"),
+      narrow: query.has("narrow"),
+    },
+  }),
   outline: () => ({ page: "outline" }),
+  artefacts: (_, query) => ({
+    page: "artefacts",
+    draw: (query.get("draw") ?? "").split(",").filter((id) => id !== ""),
+  }),
+  artefact: (id) => (id === "" ? null : { page: "artefact", id }),
+  numbers: () => ({ page: "numbers" }),
+  number: (id) => (id === "" ? null : { page: "number", id }),
+  scholars: () => ({ page: "scholars" }),
+  scholar: (id) => (id === "" ? null : { page: "scholar", id }),
   findings: () => ({ page: "findings" }),
+  search: () => ({ page: "search" }),
 };
 
 /** The page that a path means; anything else is the contents. */
@@ -52,6 +72,11 @@ export const recordPath = (id: string): string => pathOf("record", id);
 
 /** The path of a question's page. */
 export const questionPath = (id: string): string => pathOf("question", id);
+
+/** The path of the map: of the question that is looked at, where one is. */
+export function mapPath(wanted: Wanted): string {
+  return wanted.page === "question" ? `/map?question=${encodeURIComponent(wanted.id)}` : "/map";
+}
 
 /** The present address, and ways to another year of it and to another look at it. */
 export function useAddress(): Address & {

@@ -1,10 +1,16 @@
 import { useEffect, useRef } from "react";
 import { Link } from "wouter";
-import { useAddress, withYear } from "./address.ts";
+import { mapPath, useAddress, withYear } from "./address.ts";
 import { useModel } from "./model.ts";
 import { FindingsPage } from "./pages/findings.tsx";
 import { Page } from "./pages/page.tsx";
+import { SearchField } from "./pages/search/field.tsx";
+import { Commands } from "./parts/commands.tsx";
+import { artefactWords } from "./words/artefacts.ts";
+import { mapWords } from "./words/map.ts";
 import { words } from "./words/index.ts";
+import { numberWords } from "./words/numbers.ts";
+import { scholarWords } from "./words/scholars.ts";
 import type { Change } from "./worker/messages.ts";
 
 /** The app's frame: the title and the rooms at the side, the page, and what changed on disk below. */
@@ -45,14 +51,20 @@ export function Frame() {
         <p className="corpus" dir="auto">
           {contents?.title ?? "Variorum"}
         </p>
+        <SearchField here={page === "search"} asOf={address.asOf} />
         <nav>
           <ul>
             {room("/", words.questions, null, page === "question" || (page === "contents" && !records))}
+            {room(mapPath(address.wanted), mapWords.title, null, page === "map")}
             {room("/outline", words.outline, null, page === "outline")}
             {room("/records", words.records, null, records)}
+            {room("/artefacts", artefactWords.artefacts, null, page === "artefacts" || page === "artefact")}
+            {room("/numbers", numberWords.numbers, null, page === "numbers" || page === "number")}
+            {room("/scholars", scholarWords.scholars, null, page === "scholars" || page === "scholar")}
             {room("/findings", words.findings, contents?.findings ?? null, page === "findings")}
           </ul>
         </nav>
+        <Commands />
       </header>
       <main
         id="page"

@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from "react";
 import type { Lens } from "../build.ts";
 import { followCorpus } from "./corpus.ts";
+import { searchIn } from "./pages/search/searching.ts";
 import type { Asked, Change, Told, Wanted } from "./worker/messages.ts";
 
 /** What the app knows at this moment: the page last told, what changed on disk, and any trouble. */
@@ -27,6 +28,7 @@ export function useModel(wanted: Wanted, lens: Lens): Asking {
   useEffect(() => {
     const thread = new Worker(new URL("./worker/model-worker.ts", import.meta.url), { type: "module" });
     worker.current = thread;
+    searchIn(thread);
     const say = (asked: Asked): void => thread.postMessage(asked);
     thread.onmessage = (event: MessageEvent<Told>) => {
       const told = event.data;

@@ -87,10 +87,15 @@ export function authorLabel(graph: Graph, id: Id): string {
   const first = sources[0];
   const authors = first === undefined ? [] : graph.authorsOf(first);
   const same = scholars.length > 0 && scholars.every((one) => authors.includes(one));
-  if (first !== undefined && (same || scholars.length === 0)) return labelOf(graph, first);
+  if (first !== undefined && (same || scholars.length === 0)) return isolated(labelOf(graph, first));
   if (scholars.length === 0) return "the corpus";
   const names = scholars.map((one) => familyName(labelOf(graph, one)));
-  return year === null ? names.join(" and ") : `${names.join(" and ")} ${yearText(year)}`;
+  return isolated(year === null ? names.join(" and ") : `${names.join(" and ")} ${yearText(year)}`);
+}
+
+/** A name that runs from right to left, kept together among words that do not (Unicode's first-strong isolate). */
+function isolated(name: string): string {
+  return /[\u0590-\u08ff\ufb1d-\ufefc]/.test(name) ? `\u2068${name}\u2069` : name;
 }
 
 /** The last word of a name, or what stands before its comma. */

@@ -11,6 +11,15 @@ export function withheldIn(graph: Graph): (id: Id) => boolean {
   return (id) => ids.has(id) || ids.has(speakerOf(id));
 }
 
+/** Whether where a thing was found stays out of every output: by its own word, or by that of what it is part of. */
+export function placeWithheld(graph: Graph, artefact: Id): boolean {
+  for (let at: Id | undefined = artefact; at !== undefined; at = graph.wholeOf.get(at)) {
+    const record = graph.records.get(at);
+    if (record?.list === "artefacts" && record.values["withhold-location"] === true) return true;
+  }
+  return false;
+}
+
 function closedOver(graph: Graph): ReadonlySet<Id> {
   const ids = new Set(graph.settings.withhold.flatMap((id) => [id, ...graph.withParts(id)]));
   for (let size = 0; size !== ids.size;) {

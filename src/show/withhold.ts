@@ -1,9 +1,9 @@
 import type { Finding, Span } from "../base/finding.ts";
 import type { AnyLinked, Graph } from "../link/graph.ts";
-import { withheldIn } from "../link/withheld.ts";
+import { placeWithheld, withheldIn } from "../link/withheld.ts";
 import { spanOf } from "../read/record.ts";
 
-export { withheldIn } from "../link/withheld.ts";
+export { placeWithheld, withheldIn } from "../link/withheld.ts";
 
 /** Findings that may be shown: one about something withheld goes, for its words would name it; of an error, that there is one stays. */
 export function shownFindings(graph: Graph | null, findings: readonly Finding[]): readonly Finding[] {
@@ -56,6 +56,6 @@ function hiddenSpans(graph: Graph, record: AnyLinked): readonly Span[] {
   if (withheldIn(graph)(record.id)) return [spanOf(record)];
   if (record.list !== "artefacts") return [];
   const exact = record.values.coordinates === undefined ? [] : [spanOf(record, "coordinates")];
-  const place = record.values["withhold-location"] && record.values["found-at"] !== undefined;
+  const place = placeWithheld(graph, record.id) && record.values["found-at"] !== undefined;
   return place ? [...exact, spanOf(record, "found-at")] : exact;
 }

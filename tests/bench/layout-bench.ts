@@ -1,6 +1,6 @@
 import ELK, { type ElkExtendedEdge, type ElkNode } from "elkjs/lib/elk.bundled.js";
 import { layOut } from "../../src/show/map/layout/layout.ts";
-import type { Point, Section } from "../../src/show/map/scene.ts";
+import type { Point, Scene, Section } from "../../src/show/map/scene.ts";
 import { sectionOf } from "../oracle/random-section.ts";
 
 /** One line of the bench: our figure, the peer's in the same run, their ratio and what it is to reach. */
@@ -38,12 +38,32 @@ export default async function layoutBench(): Promise<readonly BenchRow[]> {
     peer.push(performance.now() - start);
   }
   const own = crossingsOf([...scene.routes, ...scene.attacks].map(({ points }) => points));
-  const others = crossingsOf((drawn?.edges ?? []).map(pointsOf));
-  const what = `section of ${section.boxes.length} nodes and ${section.lines.length + section.attacks.length} lines`;
+  const edges = drawn?.edges ?? [];
+  const others = crossingsOf(edges.map(pointsOf));
+  const whole = wholeIn(section, scene);
+  const sameLines = crossingsOf(edges.filter(({ id }) => whole.has(id)).map(pointsOf));
+  const count = section.lines.length + section.attacks.length;
+  const what = `section of ${section.boxes.length} nodes and ${count} lines`;
   return [
     row(`${what}: time`, middle(ours), middle(peer), 0.15, "ms"),
     row(`${what}: crossings`, own, others, 1.2, ""),
+    row(`${what}: crossings without the ${count - whole.size} cut here`, own, sameLines, 1.2, ""),
   ];
+}
+
+/** What the scene draws from end to end, by the names of the peer's edges. */
+function wholeIn({ lines, attacks }: Section, scene: Scene): ReadonlySet<string> {
+  const routes = new Set(
+    [...scene.routes, ...scene.attacks].map(({ line, from, to }) => `${line} ${from} ${to}`),
+  );
+  return new Set([
+    ...lines
+      .filter(({ id, from, to }) => routes.has(`${id} ${from.box} ${to.box}`))
+      .map(({ id }) => `line ${id}`),
+    ...attacks
+      .filter(({ id, from, to }) => routes.has(`${id} ${from} ${to}`))
+      .map(({ id }) => `attack ${id}`),
+  ]);
 }
 
 function row(what: string, ours: number, peer: number, goalRatio: number, unit: string): BenchRow {

@@ -108,7 +108,7 @@ walk("shows markup in any field of any kind as text, on every sheet", async (pag
       await expect.poll(() => page.locator("main").textContent(), { message: list }).toContain(list);
     }
     expect(sheets.length).toBeGreaterThanOrEqual(18);
-    for (const path of ["/", "/question/q", "/outline", "/findings", "/records", ...sheets]) {
+    for (const path of ["/", "/question/q", "/map", "/outline", "/findings", "/records", ...sheets]) {
       await page.goto(at(path));
       await page.locator("h1").waitFor();
       await expect.poll(() => page.locator("body").textContent(), { message: path }).toContain("<img src=x");

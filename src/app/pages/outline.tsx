@@ -3,6 +3,7 @@ import type { KeyboardEvent } from "react";
 import { useLocation } from "wouter";
 import type { OutlineLine } from "../../show/pages/outline.ts";
 import { recordPath, withYear } from "../address.ts";
+import { useActions } from "../parts/actions.tsx";
 import { StandingMark } from "../parts/standing.tsx";
 import { Empty } from "../parts/empty.tsx";
 import { empty } from "../words/empty.ts";
@@ -27,6 +28,7 @@ export function OutlinePage({
   const [unfolded, setUnfolded] = useState<ReadonlySet<string>>(() => new Set(lines.map((line) => line.id)));
   const [focus, setFocus] = useState(0);
   const tree = useRef<HTMLUListElement>(null);
+  useActions(words.outline, [{ name: words.outlineHelp, key: "Arrow keys", run: null, own: true }]);
   const shown = lines.flatMap((line) => visible(line, line.id, 0, unfolded));
   const at = Math.min(focus, shown.length - 1);
 

@@ -1,14 +1,24 @@
+import { lazy, Suspense } from "react";
 import type { ReactNode } from "react";
 import type { Contents } from "../../show/pages/contents.ts";
 import type { useAddress } from "../address.ts";
 import { words } from "../words/index.ts";
 import type { PageData } from "../worker/messages.ts";
+import { ArtefactPage } from "./artefacts/artefact.tsx";
+import { ArtefactsPage } from "./artefacts/list.tsx";
 import { FindingsPage } from "./findings.tsx";
+import { NumbersPage } from "./numbers/list.tsx";
+import { NumberPage } from "./numbers/number.tsx";
 import { OutlinePage } from "./outline.tsx";
 import { QuestionPage } from "./question.tsx";
 import { QuestionsPage } from "./questions.tsx";
 import { RecordsPage } from "./records.tsx";
+import { ScholarPage } from "./scholars/one/scholar.tsx";
+import { ScholarsPage } from "./scholars/scholars.tsx";
+import { SearchPage } from "./search/search.tsx";
 import { SheetPage } from "./sheet.tsx";
+
+const MapPage = lazy(async () => ({ default: (await import("../map/map-page.tsx")).MapPage }));
 
 interface Props {
   readonly page: PageData;
@@ -28,8 +38,43 @@ function shown({ page, contents, address }: Props): ReactNode {
       return page.data && <QuestionPage question={page.data} asOf={asOf} toYear={toYear} />;
     case "sheet":
       return page.data && <SheetPage sheet={page.data} asOf={asOf} />;
+    case "map":
+      return (
+        <Suspense fallback={<p className="quiet">{words.reading}</p>}>
+          <MapPage page={page.data} address={address} />
+        </Suspense>
+      );
     case "outline":
       return <OutlinePage lines={page.data} asOf={asOf} />;
+    case "artefacts":
+      return (
+        <ArtefactsPage
+          page={page.data}
+          draw={address.wanted.page === "artefacts" ? address.wanted.draw : []}
+          unit={address.query.get("unit")}
+          asOf={asOf}
+          toLook={address.toLook}
+        />
+      );
+    case "artefact":
+      return (
+        page.data && (
+          <ArtefactPage
+            page={page.data}
+            unit={address.query.get("unit")}
+            asOf={asOf}
+            toLook={address.toLook}
+          />
+        )
+      );
+    case "numbers":
+      return <NumbersPage groups={page.data} asOf={asOf} />;
+    case "number":
+      return page.data && <NumberPage number={page.data} asOf={asOf} />;
+    case "scholars":
+      return <ScholarsPage page={page.data} address={address} />;
+    case "scholar":
+      return page.data && <ScholarPage page={page.data} address={address} />;
     case "findings":
       return (
         <>
@@ -37,6 +82,8 @@ function shown({ page, contents, address }: Props): ReactNode {
           <FindingsPage findings={page.data} asOf={asOf} />
         </>
       );
+    case "search":
+      return <SearchPage contents={contents} address={address} />;
     case "contents":
       return path.startsWith("/records") ? (
         <RecordsPage contents={contents} asOf={asOf} />

@@ -1,5 +1,6 @@
-import { useState } from "react";
+import { useRef, useState } from "react";
 import type { Contents } from "../../show/pages/contents.ts";
+import { useActions } from "../parts/actions.tsx";
 import { RecordLink } from "../parts/link.tsx";
 import { StandingMark } from "../parts/standing.tsx";
 import { Empty } from "../parts/empty.tsx";
@@ -20,6 +21,8 @@ export function RecordsPage({
   readonly asOf: number | null;
 }) {
   const [filter, setFilter] = useState("");
+  const field = useRef<HTMLInputElement>(null);
+  useActions(words.records, [{ name: words.filter, key: "f", run: () => field.current?.focus() }]);
   const wanted = folded(filter).split(/\s+/).filter(Boolean);
   const kinds = contents.kinds
     .map((kind) => ({
@@ -36,7 +39,7 @@ export function RecordsPage({
       {contents.kinds.every((kind) => kind.entries.length === 0) && <Empty {...empty.records} />}
       <label className="filter">
         {words.filter}
-        <input type="search" value={filter} onChange={(event) => setFilter(event.target.value)} />
+        <input ref={field} type="search" value={filter} onChange={(event) => setFilter(event.target.value)} />
       </label>
       {kinds.length === 0 && wanted.length > 0 && <p>{words.none}</p>}
       {kinds.map((kind) => (

@@ -1,12 +1,15 @@
 import { Fragment } from "react";
-import type { Piece } from "../../show/pages/pieces.ts";
 import type { Sheet } from "../../show/pages/sheet.ts";
 import type { Tie } from "../../show/pages/ties.ts";
 import { RecordLink } from "../parts/link.tsx";
+import { Pieces } from "../parts/pieces.tsx";
 import { StandingMark } from "../parts/standing.tsx";
 import { fieldWords, tieWords, words } from "../words/index.ts";
+import { ToArtefact } from "./artefacts/to-artefact.tsx";
 import { FindingList } from "./findings.tsx";
+import { ToNumber } from "./numbers/to-number.tsx";
 import { Holders } from "./question.tsx";
+import { ToScholar } from "./scholars/to-scholar.tsx";
 
 /** The sheet of one record: what it says, on what it rests, what rests on it, and why it stands or not. */
 export function SheetPage({ sheet, asOf }: { readonly sheet: Sheet; readonly asOf: number | null }) {
@@ -14,6 +17,9 @@ export function SheetPage({ sheet, asOf }: { readonly sheet: Sheet; readonly asO
     <article className="sheet">
       <p className="label kind">{sheet.kind}</p>
       <h1 dir="auto">{sheet.title}</h1>
+      {sheet.kind === "artefact" && <ToArtefact id={sheet.id} asOf={asOf} />}
+      {sheet.kind === "scholar" && <ToScholar id={sheet.id} asOf={asOf} />}
+      {sheet.kind === "derivation" && <ToNumber id={sheet.id} asOf={asOf} />}
       {sheet.standing !== null && (
         <div className="verdict">
           <StandingMark standing={sheet.standing} />
@@ -92,29 +98,6 @@ export function SheetPage({ sheet, asOf }: { readonly sheet: Sheet; readonly asO
       )}
     </article>
   );
-}
-
-function Pieces({
-  pieces,
-  asOf,
-  between,
-}: {
-  readonly pieces: readonly Piece[];
-  readonly asOf: number | null;
-  readonly between: string;
-}) {
-  return pieces.map((piece, place) => (
-    <Fragment key={place}>
-      {place > 0 && between}
-      {piece.to === null ? (
-        <span dir="auto" lang={piece.lang ?? undefined}>
-          {piece.text}
-        </span>
-      ) : (
-        <RecordLink id={piece.to} text={piece.text} asOf={asOf} />
-      )}
-    </Fragment>
-  ));
 }
 
 interface TiesProps {

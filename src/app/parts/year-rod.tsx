@@ -2,6 +2,8 @@ import { useRef } from "react";
 import type { KeyboardEvent } from "react";
 import { yearText } from "../../base/date/year.ts";
 import { words } from "../words/index.ts";
+import { searchWords } from "../words/search.ts";
+import { useActions } from "./actions.tsx";
 
 interface Props {
   readonly years: readonly number[];
@@ -37,6 +39,7 @@ export function YearRod({ years, asOf, toYear }: Props) {
     at < first ? `before ${yearText(first)}` : now ? `${yearText(last)}, ${words.today}` : yearText(at);
   return (
     <div className="rod-row">
+      <YearKeys earlier={() => go(before)} later={() => go(after)} now={() => go(undefined)} />
       <span className="rod-label" id="rod-label">
         {words.asKnownIn}
       </span>
@@ -107,4 +110,22 @@ export function YearRod({ years, asOf, toYear }: Props) {
       )}
     </div>
   );
+}
+
+/** The steps of the rod as actions of the page. */
+function YearKeys({
+  earlier,
+  later,
+  now,
+}: {
+  readonly earlier: () => void;
+  readonly later: () => void;
+  readonly now: () => void;
+}) {
+  useActions(searchWords.year, [
+    { name: words.earlier, key: "<", run: earlier },
+    { name: words.later, key: ">", run: later },
+    { name: words.toNow, key: null, run: now },
+  ]);
+  return null;
 }

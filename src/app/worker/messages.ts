@@ -9,7 +9,9 @@ export type { PageData, Wanted } from "./pages.ts";
 /** To the worker that holds the model. */
 export type Asked =
   | { readonly ask: "files"; readonly files: readonly SourceFile[] }
-  | { readonly ask: "page"; readonly number: number; readonly lens: Lens; readonly wanted: Wanted };
+  | { readonly ask: "page"; readonly number: number; readonly lens: Lens; readonly wanted: Wanted }
+  /** The door to the worker that searches: the corpus goes through it, now and whenever it changes. */
+  | { readonly ask: "search"; readonly port: MessagePort };
 
 /** A standing that an edit of the files changed. */
 export interface Change {

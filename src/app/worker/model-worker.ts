@@ -4,21 +4,27 @@ import type { Checked, Lens, Memo, Model, Outcome, Run, SourceFile } from "../..
 import { labelOf } from "../../link/label.ts";
 import { contentsOf } from "../../show/pages/contents.ts";
 import { findingLines } from "../../show/pages/findings.ts";
+import { searchDocuments } from "../../show/search/documents.ts";
 import type { Asked, Change, Told } from "./messages.ts";
 import { pageOf } from "./pages.ts";
+import type { Corpus } from "./search/messages.ts";
 
 const memo: Memo = { read: new Map(), compute: new Map() };
 let files: readonly SourceFile[] = [];
 let texts: ReadonlyMap<string, string> = new Map();
 let built = new Map<string, Checked<Model>>();
 let asked: Extract<Asked, { readonly ask: "page" }> | null = null;
+let searching: MessagePort | null = null;
 
 const tell = (told: Told): void => self.postMessage(told);
 
 self.onmessage = (event: MessageEvent<Asked>) => {
   const message = event.data;
   if (message.ask === "files") take(message.files);
-  else {
+  else if (message.ask === "search") {
+    searching = message.port;
+    lendCorpus();
+  } else {
     asked = message;
     answer();
   }
@@ -34,6 +40,15 @@ function take(next: readonly SourceFile[]): void {
   if (before?.model && after.model)
     tell({ tell: "changed", changes: changesBetween(before.model, after.model) });
   answer();
+  lendCorpus();
+}
+
+/** The whole corpus, under no lens, to the worker that searches it; once somebody wanted to search. */
+function lendCorpus(): void {
+  if (!searching || files.length === 0) return;
+  const { model } = modelUnder({});
+  const corpus: Corpus = model ? searchDocuments(model.graph, plugins, texts) : [];
+  searching.postMessage(corpus);
 }
 
 function modelUnder(lens: Lens): Checked<Model> {
@@ -52,7 +67,12 @@ function answer(): void {
   if (!model) return tell({ tell: "unreadable", number, findings: findingLines(null, findings, texts) });
   const contents = contentsOf(model, findings, model.missing.length);
   const under = (other: Lens): Model => modelUnder(other).model ?? model;
-  tell({ tell: "page", number, contents, page: pageOf({ model, under, findings, texts }, wanted) });
+  tell({
+    tell: "page",
+    number,
+    contents,
+    page: pageOf({ model, under, findings, texts, memo: memo.compute }, wanted),
+  });
   computeNext(model.missing);
 }
 

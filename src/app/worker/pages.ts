@@ -1,9 +1,19 @@
+import { plugins } from "../../../plugins/index.ts";
 import type { Finding } from "../../base/finding.ts";
-import type { Lens, Model } from "../../build.ts";
+import type { Lens, Memo, Model } from "../../build.ts";
+import { artefactPage } from "../../show/artefacts/artefact.ts";
+import { artefactsPage } from "../../show/artefacts/artefacts.ts";
+import { rememberedMaps } from "../../show/map/page.ts";
+import type { MapView } from "../../show/map/scene.ts";
+import { wholeWords } from "../../show/map/whole.ts";
+import { numberPage } from "../../show/numbers/number.ts";
+import { numbersPage } from "../../show/numbers/numbers.ts";
 import { findingLines } from "../../show/pages/findings.ts";
 import { outlinePage } from "../../show/pages/outline.ts";
 import { questionPage } from "../../show/pages/question.ts";
 import { sheetOf } from "../../show/pages/sheet.ts";
+import { scholarPage } from "../../show/scholars/scholar.ts";
+import { scholarsPage } from "../../show/scholars/scholars.ts";
 
 /** What a page is made from: the model under the address's lens, the one under none, and what there is to say. */
 export interface Desk {
@@ -12,18 +22,33 @@ export interface Desk {
   readonly under: (lens: Lens) => Model;
   readonly findings: readonly Finding[];
   readonly texts: ReadonlyMap<string, string>;
+  /** Outcomes of runs: what other choices would give is recalled from them. */
+  readonly memo: Memo["compute"];
 }
 
 interface OfOne {
   readonly id: string;
 }
 
+const maps = rememberedMaps();
+
 /** Every page by its name: what it is asked for, and the data it is shown with. */
 export const pages = {
   contents: () => null,
+  search: () => null,
   question: ({ model }: Desk, { id }: OfOne) => questionPage(model, id),
   sheet: ({ model, findings, texts }: Desk, { id }: OfOne) => sheetOf(model, findings, texts, id),
+  map: (desk: Desk, { view }: { readonly view: MapView }) => {
+    const page = maps(desk, { view });
+    return { ...page, ...wholeWords(desk.under({}).graph, page) };
+  },
   outline: ({ model }: Desk) => outlinePage(model),
+  artefacts: ({ model }: Desk, { draw }: { readonly draw: readonly string[] }) => artefactsPage(model, draw),
+  artefact: ({ model }: Desk, { id }: OfOne) => artefactPage(model, id),
+  numbers: ({ model }: Desk) => numbersPage(model, plugins),
+  number: ({ model, memo }: Desk, { id }: OfOne) => numberPage(model, plugins, memo, id),
+  scholars: ({ model }: Desk) => scholarsPage(model),
+  scholar: ({ model, findings, texts }: Desk, { id }: OfOne) => scholarPage(model, findings, texts, id),
   findings: ({ model, findings, texts }: Desk) => findingLines(model.graph, findings, texts),
 } as const;
 

@@ -2,12 +2,11 @@ import type { Id } from "../../base/finding.ts";
 import type { Standing } from "../../judge/judge.ts";
 import { wholesOf } from "../../judge/rules/measurements/compare.ts";
 import { labelOf } from "../../link/label.ts";
-import type { ArtefactRecord } from "../../link/graph.ts";
 import { fieldLines } from "../pages/fields.ts";
 import type { FieldLine } from "../pages/fields.ts";
 import { claimText } from "../pages/question.ts";
 import type { Reported } from "../report/report.ts";
-import { withheldIn } from "../withhold.ts";
+import { placeWithheld, withheldIn } from "../withhold.ts";
 import { dimensionsOf } from "./dimensions.ts";
 import type { Measured } from "./dimensions.ts";
 import { drawingWithParts } from "./drawing/drawing.ts";
@@ -82,7 +81,7 @@ export function artefactPage(model: Reported, id: Id): ArtefactPage | null {
     .filter((one) => !withheld(one));
   const name = labelOfThing(graph, record);
   const fields = fieldLines(graph, record, name);
-  const placeWithheld = hidesItsPlace(model, record);
+  const hidden = placeWithheld(model.graph, id);
   const events = eventsOfThing(model, id);
   return {
     id,
@@ -94,10 +93,10 @@ export function artefactPage(model: Reported, id: Id): ArtefactPage | null {
       .filter((one) => graph.wholeOf.get(one) === id && !withheld(one))
       .map(named),
     facts: fields.filter(
-      (field) => !elsewhere.includes(field.name) && !(placeWithheld && field.name === "found at"),
+      (field) => !elsewhere.includes(field.name) && !(hidden && field.name === "found at"),
     ),
     access: fields.filter((field) => field.name === "access"),
-    placeWithheld,
+    placeWithheld: hidden,
     drawing: drawingWithParts(model, id),
     dimensions: dimensionsOf(model, id),
     observed: observedOn(model, id),
@@ -106,14 +105,6 @@ export function artefactPage(model: Reported, id: Id): ArtefactPage | null {
     images: imagesOf(model, id),
     hanging: hangingOn(model, id),
   };
-}
-
-/** Where a part was found would give away where its whole was. */
-function hidesItsPlace({ graph }: Reported, { id }: ArtefactRecord): boolean {
-  return wholesOf(id, graph).some((one) => {
-    const record = graph.records.get(one);
-    return record?.list === "artefacts" && record.values["withhold-location"] === true;
-  });
 }
 
 function imagesOf({ graph, judgement }: Reported, id: Id): ArtefactPage["images"] {

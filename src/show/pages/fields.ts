@@ -3,7 +3,7 @@ import { yearText } from "../../base/date/year.ts";
 import type { AnyLinked, Graph } from "../../link/graph.ts";
 import type { Citation, Field, Fields } from "../../read/grammar/field.ts";
 import { everywhere, kindOf } from "../../read/grammar/kinds.ts";
-import { withheldIn } from "../withhold.ts";
+import { placeWithheld, withheldIn } from "../withhold.ts";
 import { dateWords } from "./date-words.ts";
 import { jsonPieces, jsonRows } from "./json-words.ts";
 import { joined, linkTo, words } from "./pieces.ts";
@@ -24,16 +24,17 @@ export function fieldLines(graph: Graph, record: AnyLinked, title: string): read
   const lang = record.list === "passages" ? (record.values.lang ?? null) : null;
   return Object.entries(record.values as Readonly<Record<string, unknown>>).flatMap(([name, value]) => {
     const field = fields[name];
-    if (!field || elsewhere.includes(name) || value === title || withheld(record, name)) return [];
+    if (!field || elsewhere.includes(name) || value === title || fieldWithheld(graph, record, name))
+      return [];
     const rows = rowsOf(graph, name, field, value, name === "quote" ? lang : null);
     return rows.length > 0 ? [{ name: labelWords(name), lines: rows }] : [];
   });
 }
 
 /** Where a thing was found stays out of every output when it is withheld; exact places always do. */
-export function withheld(record: AnyLinked, name: string): boolean {
-  if (name === "coordinates") return true;
-  return name === "found-at" && record.list === "artefacts" && record.values["withhold-location"] === true;
+export function fieldWithheld(graph: Graph, record: AnyLinked, name: string): boolean {
+  if (record.list !== "artefacts") return false;
+  return name === "coordinates" || (name === "found-at" && placeWithheld(graph, record.id));
 }
 
 function labelWords(name: string): string {

@@ -32,7 +32,7 @@ export function tooLong({ scene, boxOf }: Drawn): readonly string[] {
   return [...scene.routes, ...scene.attacks].flatMap(({ line, from, to, points }) => {
     const xs = points.map(({ x }) => x);
     const isWhole = !isMark(boxOf(from)) && !isMark(boxOf(to));
-    return isWhole && Math.max(...xs) - Math.min(...xs) > 1100 ? [`${line} is too long`] : [];
+    return isWhole && Math.max(...xs) - Math.min(...xs) > 1050 ? [`${line} is too long`] : [];
   });
 }
 

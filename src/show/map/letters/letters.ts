@@ -64,7 +64,8 @@ function letterWidth(letter: string, column: number): number {
 
 /** Whether a text runs from right to left, by its first letter that has a direction. */
 export function isRightToLeft(text: string): boolean {
-  const first = /\p{L}/u.exec(text)?.[0] ?? "";
+  const outside = text.replace(/\u2068[^\u2069]*\u2069/g, "");
+  const first = /\p{L}/u.exec(outside)?.[0] ?? /\p{L}/u.exec(text)?.[0] ?? "";
   return /[\p{Script=Arabic}\p{Script=Hebrew}\p{Script=Syriac}\p{Script=Thaana}\p{Script=Nko}]/u.test(first);
 }
 

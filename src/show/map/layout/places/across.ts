@@ -1,4 +1,4 @@
-import { gap, gapBetween, leftBound, standClear } from "./gaps.ts";
+import { corner, gap, gapBetween, leftBound, standClear } from "./gaps.ts";
 import { conclusionOf, type Piece, type Tie } from "./plan.ts";
 import { medianOf, spread, type Spreading } from "./spread.ts";
 
@@ -22,7 +22,21 @@ export function placeAcross(rows: readonly (readonly Piece[])[]): void {
   // What one side left free follows the other.
   for (const row of rows.slice(0, anchor)) follow(row, "below", "above");
   for (const row of rows.slice(anchor + 1).toReversed()) follow(row, "above", "below");
+  for (const row of rows) if (row.some(conclusionOf)) keepUnder(row);
   onWholePixels(rows);
+}
+
+/** Moves beams under what they bear, as far as it takes for their posts to go straight up. */
+function keepUnder(row: readonly Piece[]): void {
+  const wanted = (piece: Piece): Wanted => {
+    const [tie] = piece.above;
+    const upper = conclusionOf(piece);
+    if (!tie || !upper) return { at: piece.x, weight: 1 };
+    const inset = upper.width * corner;
+    const [from, to] = [upper.x + inset - tie.here, upper.x + upper.width - inset - tie.here];
+    return { at: Math.max(from, Math.min(to, piece.x)), weight: 2 };
+  };
+  settle(row, wanted, { by: "median" });
 }
 
 /** Where a box would stand with one of its lines straight, in px, and how much that counts: posts more than others. */

@@ -8,6 +8,8 @@ export const gap = 40;
 export const lane = 8;
 /** Distance from a box to where an attack on it or from it turns, so that its bar stands free. */
 export const turn = 20;
+/** How near to its corners lines meet an edge that has no ports, as a part of the edge. */
+export const corner = 0.12;
 /** Room left of the first box of a row. */
 export const margin = 48;
 

@@ -1,6 +1,6 @@
 import type { Id } from "../../../../base/finding.ts";
 import { inset, lane } from "../places/gaps.ts";
-import { screen, type Gutter, type Stop, type Tier, type Wire } from "./wire.ts";
+import { isSide, screen, type Foot, type Gutter, type Stop, type Tier, type Wire } from "./wire.ts";
 
 /** Across so many px there is room for one line more: four in the gap of 40 px between two boxes. */
 const share = 10;
@@ -29,10 +29,14 @@ export function chooseGutters(wires: readonly Wire[], tiers: readonly Tier[]): R
 export function ledAstray(wires: readonly Wire[]): ReadonlySet<Id> {
   const far = wires.filter(({ knot, stops }) => {
     if (knot.cut || stops.length === 0) return false;
-    const xs = stops.map(({ x }) => x);
+    const xs = stops.flatMap(({ x, foot }) => (foot && isSide(foot) ? [x, sideX(foot)] : [x]));
     return Math.max(...xs) - Math.min(...xs) > screen + slack;
   });
   return new Set(far.map(({ knot }) => knot.name));
+}
+
+function sideX({ piece, at }: Foot): number {
+  return at === "left" ? piece.x : piece.x + piece.width;
 }
 
 function run({ stops, knot }: Wire, tiers: readonly Tier[]): boolean {

@@ -20,8 +20,8 @@ export function knotsOf(plan: Plan, apart: readonly BowRun[], crowdedOut: Readon
     const to: Foot = { piece: strike.to, at: strike.toSide, port: "" };
     const { id } = strike.attack;
     const name = `attack:${id}`;
-    const direct = isDirect(strike);
-    const cut = !direct && (crowdedOut.has(name) || isFar(from, to));
+    const cut = crowdedOut.has(name) || isFar(from, to);
+    const direct = isDirect(strike) && !cut;
     return { id, name, kind: "attack", from, to, cut, direct, prefix: "" };
   });
   const distant = apart.flatMap(({ id, kind, pieces: [a, b] }, at): readonly Knot[] => {

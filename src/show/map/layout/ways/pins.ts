@@ -1,9 +1,7 @@
-import { lane } from "../places/gaps.ts";
+import { corner, lane } from "../places/gaps.ts";
 import { exactly, spread } from "../places/spread.ts";
 import type { Foot, Stop } from "./wire.ts";
 
-/** How near to a corner a line may meet an edge that has no ports, as a part of the edge. */
-const corner = 0.12;
 /** How near to the end of its port a line may be, in px. */
 const rim = 3;
 

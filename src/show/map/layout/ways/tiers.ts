@@ -1,4 +1,4 @@
-import type { Piece, Plan, Slab } from "../places/plan.ts";
+import type { Piece, Slab } from "../places/plan.ts";
 import type { Span } from "./bow-runs.ts";
 import { bowHeight } from "./bow-runs.ts";
 import { footX } from "./knots.ts";
@@ -88,9 +88,4 @@ function turnAt(stop: Stop, { piece, at }: Foot, tiers: readonly Tier[]): void {
   stop.gutter = tiers[piece.tier]?.gutters[piece.place + (at === "left" ? 0 : 1)] ?? null;
   if (at === "left") stop.gutter?.rightEnds.push(stop);
   else stop.gutter?.leftEnds.push(stop);
-}
-
-/** The heights of a plan's rows as its boxes name them, from the lowest. */
-export function heightsOf({ rows }: Plan): readonly number[] {
-  return rows.map(([piece]) => piece?.box.row ?? 0);
 }

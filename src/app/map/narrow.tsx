@@ -1,0 +1,48 @@
+import { useSyncExternalStore } from "react";
+import { Link } from "wouter";
+import type { MapPage } from "../../show/map/scene.ts";
+import { withYear } from "../address.ts";
+import { StandingMark } from "../parts/standing.tsx";
+import { mapWords } from "../words/map.ts";
+import { fullest } from "./widget/said.ts";
+
+const screen = matchMedia("(max-width: 700px)");
+
+/** Whether the screen is too narrow for a section to the sides. */
+export function useNarrow(): boolean {
+  return useSyncExternalStore(
+    (told) => {
+      screen.addEventListener("change", told);
+      return () => screen.removeEventListener("change", told);
+    },
+    () => screen.matches,
+  );
+}
+
+/** On a narrow screen, before anything is in focus: the outline is the page, and each answer opens in section. */
+export function NarrowStart({ page, asOf }: { readonly page: MapPage; readonly asOf: number | null }) {
+  const answers = page.scene.boxes.filter((box) => box.look.as === "answer");
+  return (
+    <>
+      <p className="lead">{mapWords.narrow}</p>
+      <p className="map-outline">
+        <Link href={withYear("/outline", asOf)}>{mapWords.outline}</Link>
+      </p>
+      <h2 className="label">{mapWords.narrowAnswers}</h2>
+      <ul className="map-answers">
+        {answers.map((box) => {
+          const standing = page.states[box.id]?.standing ?? null;
+          const focus = encodeURIComponent(box.records[0] ?? box.id);
+          return (
+            <li key={box.id}>
+              <Link className="sentence" dir="auto" href={withYear(`/map?focus=${focus}&narrow=1`, asOf)}>
+                {fullest(box)}
+              </Link>
+              {standing !== null && <StandingMark standing={standing} />}
+            </li>
+          );
+        })}
+      </ul>
+    </>
+  );
+}

@@ -1,0 +1,92 @@
+import type { Core, Position } from "cytoscape";
+import { nameColumn } from "../../../write/map/film/film.ts";
+
+/** The size of a scene at 100 %, in px. */
+export interface Extent {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** White space kept beside the scene, in px on the screen; where there is room, the names of the bands stand in it. */
+function marginsIn(graph: Core): Readonly<Record<"start" | "end" | "top" | "bottom", number>> {
+  const narrow = graph.width() < 620;
+  return { start: narrow ? 20 : nameColumn + 12, end: narrow ? 20 : 32, top: 28, bottom: 48 };
+}
+
+const nearest = 2;
+
+/** The zoom at which the whole scene is in sight, at most 100 %. */
+export function zoomOfWhole(graph: Core, scene: Extent): number {
+  const margin = marginsIn(graph);
+  const across = (graph.width() - margin.start - margin.end) / Math.max(1, scene.width);
+  const down = (graph.height() - margin.top - margin.bottom) / Math.max(1, scene.height);
+  return Math.max(0.02, Math.min(1, across, down));
+}
+
+/** Sets how near and how far one can go, by the size of the scene. */
+export function limit(graph: Core, scene: Extent): void {
+  graph.minZoom(Math.min(0.3, zoomOfWhole(graph, scene)));
+  graph.maxZoom(nearest);
+}
+
+/** Where the view may lie: never so that the scene is lost; a scene with room to spare stays in the middle. */
+export function kept(graph: Core, scene: Extent, zoom: number, pan: Position): Position {
+  const margin = marginsIn(graph);
+  return {
+    x: within(pan.x, scene.width * zoom, graph.width(), margin.start, margin.end),
+    y: within(pan.y, scene.height * zoom, graph.height(), margin.top, margin.bottom),
+  };
+}
+
+function within(pan: number, length: number, view: number, before: number, after: number): number {
+  const spare = view - before - after - length;
+  if (spare >= 0) return before + spare / 2;
+  return Math.max(before + spare, Math.min(before, pan));
+}
+
+/** The view in which the whole scene is in sight. */
+export function whole(graph: Core, scene: Extent): { readonly zoom: number; readonly pan: Position } {
+  const zoom = zoomOfWhole(graph, scene);
+  return { zoom, pan: kept(graph, scene, zoom, { x: 0, y: 0 }) };
+}
+
+/** The view that opens the top of a scene, from one place along the ground to another: their middle, or the first where there is no room for both. */
+export function opening(
+  graph: Core,
+  scene: Extent,
+  [first, last]: readonly [number, number],
+  zoom: number,
+): { readonly zoom: number; readonly pan: Position } {
+  const margin = marginsIn(graph);
+  const spare = graph.width() - margin.start - margin.end - (last - first) * zoom;
+  const x = margin.start + Math.max(0, spare / 2) - first * zoom;
+  return { zoom, pan: kept(graph, scene, zoom, { x, y: margin.top }) };
+}
+
+/** The view that has a place of the scene in its middle. */
+export function around(
+  graph: Core,
+  scene: Extent,
+  at: Position,
+  zoom: number,
+): { readonly zoom: number; readonly pan: Position } {
+  const pan = { x: graph.width() / 2 - at.x * zoom, y: graph.height() / 2 - at.y * zoom };
+  return { zoom, pan: kept(graph, scene, zoom, pan) };
+}
+
+/** Zooms by a factor about a point of the screen, by default the middle of the view. */
+export function zoomed(
+  graph: Core,
+  scene: Extent,
+  factor: number,
+  about: Position = { x: graph.width() / 2, y: graph.height() / 2 },
+): { readonly zoom: number; readonly pan: Position } {
+  const before = graph.zoom();
+  const zoom = Math.max(graph.minZoom(), Math.min(graph.maxZoom(), before * factor));
+  const pan = graph.pan();
+  const moved = {
+    x: about.x - ((about.x - pan.x) * zoom) / before,
+    y: about.y - ((about.y - pan.y) * zoom) / before,
+  };
+  return { zoom, pan: kept(graph, scene, zoom, moved) };
+}

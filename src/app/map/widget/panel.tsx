@@ -1,0 +1,112 @@
+import type { CSSProperties, Ref } from "react";
+import type { BoxState, PlacedBox, Setting } from "../../../show/map/scene.ts";
+import type { Whole } from "../../../show/map/whole.ts";
+import { RecordLink } from "../../parts/link.tsx";
+import { StandingMark } from "../../parts/standing.tsx";
+import { mapWords } from "../../words/map.ts";
+import { fullest } from "./said.ts";
+
+interface Props {
+  readonly box: PlacedBox;
+  readonly state: BoxState | null;
+  /** The record's own words, whole. */
+  readonly whole: Whole | null;
+  readonly asOf: number | null;
+  readonly place: Ref<HTMLElement>;
+  readonly does: {
+    readonly leave: () => void;
+    /** Null where the box is in focus, or shown alone, already. */
+    readonly focus: (() => void) | null;
+    readonly only: (() => void) | null;
+    readonly fold: (() => void) | null;
+    readonly unfolded: boolean;
+    readonly close: () => void;
+  };
+}
+
+/** Where the panel begins, until the stage has put it over its box. */
+const hidden: CSSProperties = { visibility: "hidden" };
+
+/** The whole text of a box in place, over its neighbours, with the ways that lead on from it. */
+export function Panel({ box, state, whole, asOf, place, does }: Props) {
+  const [record] = box.records;
+  const own = fullest(box);
+  const text = whole?.text ?? own;
+  const label = box.look.as === "beam" || box.look.as === "pile" || box.look.as === "number";
+  return (
+    <section className="map-panel" ref={place} style={hidden} aria-label={box.title}>
+      {label && own !== text && (
+        <p className="said" dir="auto">
+          {own}
+        </p>
+      )}
+      <p className="sentence" dir="auto" lang={whole?.lang ?? undefined}>
+        {text}
+      </p>
+      {state?.later && <p className="said">{mapWords.notYet}</p>}
+      {state && !state.later && (state.standing !== null || state.said !== "") && (
+        <p className="said">
+          {state.standing !== null && <StandingMark standing={state.standing} bare={state.said !== ""} />}
+          <span dir="auto">{state.said}</span>
+        </p>
+      )}
+      <Held box={box} asOf={asOf} onLeave={does.leave} />
+      <p className="ways">
+        {record !== undefined && (
+          <span onClickCapture={does.leave}>
+            <RecordLink id={record} text={mapWords.sheet} asOf={asOf} />
+          </span>
+        )}
+        {does.focus && (
+          <button type="button" onClick={does.focus}>
+            {mapWords.focus}
+          </button>
+        )}
+        {does.only && (
+          <button type="button" onClick={does.only}>
+            {mapWords.only}
+          </button>
+        )}
+        {does.fold && (
+          <button type="button" onClick={does.fold}>
+            {does.unfolded ? mapWords.fold : mapWords.unfold}
+          </button>
+        )}
+        <button type="button" onClick={does.close}>
+          {mapWords.close}
+        </button>
+      </p>
+    </section>
+  );
+}
+
+/** The labels of a pile and the parts of a thing, each leading to its sheet. */
+function Held({
+  box,
+  asOf,
+  onLeave,
+}: {
+  readonly box: PlacedBox;
+  readonly asOf: number | null;
+  readonly onLeave: () => void;
+}) {
+  const { look } = box;
+  const text = (setting: Setting): string => setting.lines.join(" ");
+  const held =
+    look.as === "pile" && box.records.length > 1
+      ? look.labels.map((label) => ({ id: label.id, text: label.value, under: label.under }))
+      : look.as === "thing"
+        ? look.parts.map((part) => ({ id: part.id, text: text(part.name), under: "" }))
+        : [];
+  if (held.length === 0) return null;
+  return (
+    <ul className="held" onClickCapture={onLeave}>
+      {held.map((one) => (
+        <li key={one.id}>
+          <RecordLink id={one.id} text={one.text} asOf={asOf} />
+          {one.under !== "" && <span className="quiet">{one.under}</span>}
+        </li>
+      ))}
+    </ul>
+  );
+}

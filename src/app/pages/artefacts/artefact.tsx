@@ -1,0 +1,158 @@
+import { Fragment } from "react";
+import { Link } from "wouter";
+import type { ArtefactPage as Artefact, Named } from "../../../show/artefacts/artefact.ts";
+import type { FieldLine } from "../../../show/pages/fields.ts";
+import { pathOf, recordPath, withYear } from "../../address.ts";
+import { RecordLink } from "../../parts/link.tsx";
+import { StandingMark } from "../../parts/standing.tsx";
+import { artefactWords as words } from "../../words/artefacts.ts";
+import { fieldWords } from "../../words/index.ts";
+import { DimensionTables } from "./dimensions.tsx";
+import { DrawingFigure } from "./drawing.tsx";
+import { History } from "./history.tsx";
+import { Observations } from "./observations.tsx";
+import { Pieces } from "../../parts/pieces.tsx";
+
+interface Props {
+  readonly page: Artefact;
+  readonly unit: string | null;
+  readonly asOf: number | null;
+  readonly toLook: (changes: Readonly<Record<string, string | null>>) => void;
+}
+
+/** The page of one thing: what it is, its dimensions and drawing, what was seen on it, its history, and what hangs on it. */
+export function ArtefactPage({ page, unit, asOf, toLook }: Props) {
+  return (
+    <article className="artefact" key={page.id}>
+      <p className="label kind">
+        {page.kind ?? words.artefact}
+        {page.wholes.length > 0 && (
+          <>
+            , {words.partOf} <Names things={page.wholes} asOf={asOf} />
+          </>
+        )}
+      </p>
+      <h1 dir="auto">{page.name}</h1>
+      <p className="where">
+        <Link href={withYear(recordPath(page.id), asOf)}>{words.sheet}</Link>
+      </p>
+      <Facts title={words.whatItIs} fields={page.facts} asOf={asOf}>
+        {page.placeWithheld && <p className="quiet">{words.placeWithheld}</p>}
+      </Facts>
+      {page.parts.length > 0 && (
+        <section>
+          <h2 className="label">{words.itsParts}</h2>
+          <p className="part-names">
+            <Names things={page.parts} asOf={asOf} />
+          </p>
+        </section>
+      )}
+      <Facts title={words.access} fields={page.access} asOf={asOf} whole>
+        <p className="quiet">{words.caution}</p>
+      </Facts>
+      {page.drawing !== null && (
+        <section>
+          <h2 className="label">{words.drawing}</h2>
+          <DrawingFigure
+            drawing={page.drawing}
+            unit={unit}
+            toLook={toLook}
+            name={page.id.replaceAll("/", "-")}
+          />
+        </section>
+      )}
+      <DimensionTables measured={page.dimensions} own={page.id} asOf={asOf} />
+      <Observations observed={page.observed} asOf={asOf} />
+      <History events={page.events} looks={page.looks} asOf={asOf} />
+      {page.images.length > 0 && (
+        <section>
+          <h2 className="label">{words.images}</h2>
+          {page.images.map((image) => (
+            <div key={image.id} className="image">
+              <p className="sentence">
+                <RecordLink id={image.id} text={image.name} asOf={asOf} />
+              </p>
+              <FieldList fields={image.fields} asOf={asOf} />
+            </div>
+          ))}
+        </section>
+      )}
+      <section>
+        <h2 className="label">{words.hanging}</h2>
+        {page.hanging.length === 0 && <p className="quiet">{words.noHanging}</p>}
+        <ul className="hanging">
+          {page.hanging.map((one) => (
+            <li key={one.claim}>
+              <span className="sentence">
+                <RecordLink id={one.claim} text={one.text} asOf={asOf} />
+                {one.part !== null && (
+                  <span className="quiet">
+                    {" "}
+                    {words.through} <Names things={[one.part]} asOf={asOf} />
+                  </span>
+                )}
+              </span>
+              <StandingMark standing={one.standing} />
+            </li>
+          ))}
+        </ul>
+      </section>
+    </article>
+  );
+}
+
+function Names({ things, asOf }: { readonly things: readonly Named[]; readonly asOf: number | null }) {
+  return things.map((thing, place) => (
+    <Fragment key={thing.id}>
+      {place > 0 && ", "}
+      <Link href={withYear(pathOf("artefact", thing.id), asOf)} dir="auto">
+        {thing.name}
+      </Link>
+    </Fragment>
+  ));
+}
+
+interface FactsProps {
+  readonly title: string;
+  readonly fields: readonly FieldLine[];
+  readonly asOf: number | null;
+  /** The one field is the section itself: its parts stand as rows. */
+  readonly whole?: boolean;
+  readonly children?: React.ReactNode;
+}
+
+function Facts({ title, fields, asOf, whole = false, children }: FactsProps) {
+  const rows = whole
+    ? fields.flatMap((field) =>
+        field.lines.map((line) => ({ name: line.label ?? field.name, lines: [{ ...line, label: null }] })),
+      )
+    : fields;
+  return (
+    <section>
+      <h2 className="label">{title}</h2>
+      <FieldList fields={rows} asOf={asOf} />
+      {children}
+    </section>
+  );
+}
+
+function FieldList({ fields, asOf }: Pick<FactsProps, "fields" | "asOf">) {
+  if (fields.length === 0) return null;
+  return (
+    <dl className="facts">
+      {fields.map((field) => (
+        <Fragment key={field.name}>
+          <dt>{fieldWords[field.name] ?? field.name}</dt>
+          <dd>
+            {field.lines.map((line, place) => (
+              <span className="line" key={place}>
+                {line.label !== null && <span className="part">{line.label}: </span>}
+                <Pieces pieces={line.pieces} asOf={asOf} />
+              </span>
+            ))}
+          </dd>
+        </Fragment>
+      ))}
+    </dl>
+  );
+}

@@ -1,0 +1,167 @@
+import { useId, useMemo, useSyncExternalStore } from "react";
+import { formatSI } from "../../../base/quantity/quantity-print.ts";
+import type { BarUnit } from "../../../show/artefacts/drawing/bar.ts";
+import type { Drawing } from "../../../show/artefacts/drawing/drawing.ts";
+import { pxPerMm, sheetOf } from "../../../show/artefacts/drawing/sheet.ts";
+import { siUnitFor, siWords } from "../../../show/artefacts/si-words.ts";
+import { drawSheet, drawingFile, scaleWords } from "../../../write/drawing/drawing.ts";
+import { print } from "../../../write/pen/palette.ts";
+import type { Palette } from "../../../write/pen/palette.ts";
+import { svgPen } from "../../../write/pen/svg-pen.ts";
+import { artefactWords as words } from "../../words/artefacts.ts";
+
+/** The palette of the page itself, so that a drawing follows the room from light to dark. */
+const ofPage: Palette = {
+  sheet: "var(--sheet)",
+  paper: "var(--paper)",
+  ink: "var(--ink)",
+  soft: "var(--soft)",
+  hair: "var(--hair)",
+  line: "var(--line)",
+  grid: "var(--film-grid)",
+  "grid-strong": "var(--film-grid-strong)",
+  blue: "var(--blue)",
+  red: "var(--red)",
+};
+
+/** Widths of a sheet in px: an upright A4 page between its margins, and half of it on a narrow screen. */
+const wide = 180 * pxPerMm;
+const narrow = 90 * pxPerMm;
+
+interface Props {
+  readonly drawing: Drawing;
+  readonly unit: string | null;
+  readonly toLook: (changes: Readonly<Record<string, string | null>>) => void;
+  /** What a saved file is called. */
+  readonly name: string;
+}
+
+/** Things drawn to scale, with what is to be known of the scale, and a way to save the drawing. */
+export function DrawingFigure({ drawing, unit, toLook, name }: Props) {
+  const seat = useId();
+  const small = useNarrow();
+  const chosen = drawing.units.find((one) => one.name === unit) ?? drawing.units[0] ?? null;
+  const sheet = useMemo(
+    () => sheetOf(drawing.groups, { width: small ? narrow : wide, unit: chosen, words }),
+    [drawing, small, chosen],
+  );
+  const drawn = useMemo(() => {
+    const pen = svgPen(ofPage, "drawing-");
+    drawSheet(pen, sheet);
+    return pen.drawn();
+  }, [sheet]);
+  const things = drawing.groups.flat();
+  const said = things.map((one) => one.words).join(" ");
+  const title = `${things.map((one) => one.name).join(", ")}, ${scaleWords(sheet)}`;
+  return (
+    <figure className="drawing">
+      {things.length > 0 && (
+        <svg
+          width={sheet.width}
+          height={sheet.height}
+          viewBox={`0 0 ${sheet.width} ${sheet.height}`}
+          role="img"
+          aria-labelledby={`${seat}-title`}
+          aria-describedby={`${seat}-said`}
+        >
+          <title id={`${seat}-title`}>{title}</title>
+          <desc id={`${seat}-said`}>{said}</desc>
+          <g dangerouslySetInnerHTML={{ __html: drawn }} />
+        </svg>
+      )}
+      <figcaption className="quiet">
+        {things.length > 0 && (
+          <>
+            <p>
+              {words.scale(scaleWords(sheet))} {legendOf(drawing).join(" ")}
+            </p>
+            <UnitLine units={drawing.units} chosen={chosen} tooLong={sheet.unitTooLong} toLook={toLook} />
+          </>
+        )}
+        {drawing.undrawn.map((one) => (
+          <p key={one.id} dir="auto">
+            {words.undrawn(one.name, one.lacks.join(", "))}
+          </p>
+        ))}
+      </figcaption>
+      {things.length > 0 && (
+        <button type="button" onClick={() => save(drawingFile(sheet, title, print), `${name}.svg`)}>
+          {words.save}
+        </button>
+      )}
+    </figure>
+  );
+}
+
+/** What the lines of a drawing mean, as far as they are in it. */
+function legendOf({ groups }: Drawing): readonly string[] {
+  const things = groups.flat();
+  const states = things.flatMap((one) => one.outline.edges.map((edge) => edge.state));
+  return [
+    things.some((one) => one.thin.length > 0) && words.thin,
+    states.includes("broken") && words.brokenEdges,
+    states.includes("supplied") && words.suppliedEdges,
+    things.some((one) => one.form === "profile") && words.profileNote,
+    groups.length > 1 && words.rows,
+  ].filter((one) => one !== false);
+}
+
+interface UnitProps {
+  readonly units: readonly BarUnit[];
+  readonly chosen: BarUnit | null;
+  readonly tooLong: boolean;
+  readonly toLook: Props["toLook"];
+}
+
+/** What the unit of the second bar is and who says so; a choice where there are several. */
+function UnitLine({ units, chosen, tooLong, toLook }: UnitProps) {
+  if (chosen === null) return null;
+  const { size, u, name, source, uAssumed } = chosen;
+  const quantity = { kind: "length", form: "value", value: size, u, shared: [], digit: 0 } as const;
+  const inSI = siWords(
+    { ...quantity, text: "", unit: name, unitSize: size, low: null, high: null },
+    siUnitFor("length", [size]),
+  );
+  return (
+    <p className="unit">
+      {units.length > 1 && (
+        <label>
+          {words.secondBar}{" "}
+          <select value={name} onChange={(event) => toLook({ unit: event.target.value })}>
+            {units.map((one) => (
+              <option key={one.name}>{one.name}</option>
+            ))}
+          </select>
+        </label>
+      )}
+      <span dir="auto">
+        {words.unitIs(name, u > 0 ? inSI : formatSI(size, "length"), source)} {uAssumed && words.unitAssumed}{" "}
+        {tooLong ? words.unitTooLong(name) : words.combed}
+      </span>
+    </p>
+  );
+}
+
+const query = "(max-width: 700px)";
+
+/** Whether the screen is narrow, as the style sheets have it. */
+export function useNarrow(): boolean {
+  return useSyncExternalStore(
+    (changed) => {
+      const list = matchMedia(query);
+      list.addEventListener("change", changed);
+      return () => list.removeEventListener("change", changed);
+    },
+    () => matchMedia(query).matches,
+  );
+}
+
+/** Gives a text to the browser as a file to keep. */
+function save(text: string, name: string): void {
+  const url = URL.createObjectURL(new Blob([text], { type: "image/svg+xml" }));
+  const link = document.createElement("a");
+  link.href = url;
+  link.download = name;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(url), 1000);
+}

@@ -1,0 +1,72 @@
+import { Link } from "wouter";
+import type { NumberGroup, NumberRow } from "../../../show/numbers/numbers.ts";
+import { pathOf, withYear } from "../../address.ts";
+import { Empty } from "../../parts/empty.tsx";
+import { RecordLink } from "../../parts/link.tsx";
+import { StandingMark } from "../../parts/standing.tsx";
+import { numberWords } from "../../words/numbers.ts";
+
+interface Props {
+  readonly groups: readonly NumberGroup[];
+  readonly asOf: number | null;
+}
+
+/** Every computed number, by the claims they bear on. */
+export function NumbersPage({ groups, asOf }: Props) {
+  return (
+    <>
+      <h1>{numberWords.numbers}</h1>
+      {groups.length === 0 && <Empty {...numberWords.empty} />}
+      {groups.map((group) => (
+        <section className="number-group" key={group.claim?.id ?? ""}>
+          <div className="claim">
+            <h2 className="sentence">
+              {group.claim === null ? (
+                numberWords.noClaim
+              ) : (
+                <RecordLink id={group.claim.id} text={group.claim.text} asOf={asOf} />
+              )}
+            </h2>
+            {group.claim !== null && group.claim.standing !== null && (
+              <StandingMark standing={group.claim.standing} />
+            )}
+          </div>
+          <ul>
+            {group.rows.map((row) => (
+              <Row key={row.id} row={row} asOf={asOf} />
+            ))}
+          </ul>
+        </section>
+      ))}
+    </>
+  );
+}
+
+function Row({ row, asOf }: { readonly row: NumberRow; readonly asOf: number | null }) {
+  return (
+    <li>
+      <div className="what">
+        <Link className="sentence" href={withYear(pathOf("number", row.id), asOf)} dir="auto">
+          {row.text}
+        </Link>
+        <p className="quiet">{row.method}</p>
+      </div>
+      <div className="came-out">
+        {row.status === "computed" ? (
+          row.main.map((line) => (
+            <p key={line.name}>
+              <span className="name">{line.name}</span> <b>{line.value}</b>
+              {line.interval !== null && <span className="quiet"> ({line.interval})</span>}
+            </p>
+          ))
+        ) : (
+          <p>
+            {numberWords.status[row.status]}
+            {row.why !== null && <span className="quiet">: {row.why}</span>}
+          </p>
+        )}
+      </div>
+      <p className="says">{row.says !== null && numberWords.says[row.says]}</p>
+    </li>
+  );
+}

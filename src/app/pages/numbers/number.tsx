@@ -1,0 +1,100 @@
+import type { NumberPage as Page } from "../../../show/numbers/number.ts";
+import { RecordLink } from "../../parts/link.tsx";
+import { numberWords } from "../../words/numbers.ts";
+import { Bearings } from "./bearings.tsx";
+import { Entries } from "./entries.tsx";
+import { Figure } from "./figure.tsx";
+import { Method } from "./method.tsx";
+import { Turns } from "./turns.tsx";
+
+interface Props {
+  readonly number: Page;
+  readonly asOf: number | null;
+}
+
+/** One computed number: its figure, what it says and on what terms, what would turn it, and all it was computed on. */
+export function NumberPage({ number, asOf }: Props) {
+  const { status, why, sentence, figure, cautions } = number;
+  return (
+    <article className="number">
+      <div className="beside">
+        <div className="main">
+          <h1 dir="auto">{number.title}</h1>
+          {sentence !== null && <p className="lead">{sentence}</p>}
+          {status !== "computed" && (
+            <output className="lead">
+              {status === "pending"
+                ? numberWords.pendingLong
+                : `${capital(numberWords.status[status])}: ${why ?? ""}.`}
+            </output>
+          )}
+          {figure !== null && <Figure shown={figure} id={number.id} />}
+        </div>
+        <aside>
+          <Bearings bearings={number.bearings} asOf={asOf} />
+          {number.turns !== null && <Turns turns={number.turns} asOf={asOf} />}
+        </aside>
+      </div>
+      {(cautions.met.length > 0 || cautions.general.length > 0) && (
+        <section className="cautions">
+          <h2 className="label">{numberWords.takeCare}</h2>
+          <CautionList title={numberWords.metHere} texts={cautions.met} />
+          <CautionList title={numberWords.general} texts={cautions.general} />
+        </section>
+      )}
+      {number.numbers.length > 0 && <Numbers number={number} />}
+      <Entries entries={number.entries} asOf={asOf} />
+      <Method number={number} asOf={asOf} />
+      <p className="quiet">
+        <RecordLink id={number.id} text={numberWords.sheet} asOf={asOf} />
+      </p>
+    </article>
+  );
+}
+
+function CautionList({ title, texts }: { readonly title: string; readonly texts: readonly string[] }) {
+  if (texts.length === 0) return null;
+  return (
+    <div>
+      <h3 className="quiet">{title}</h3>
+      <ul>
+        {texts.map((text) => (
+          <li key={text}>{text}</li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+function Numbers({ number: { numbers, looks } }: { readonly number: Page }) {
+  return (
+    <section>
+      <h2 className="label">{numberWords.allNumbers}</h2>
+      <table className="ledger stack">
+        <thead>
+          <tr>
+            <th scope="col">{numberWords.name}</th>
+            <th scope="col">{numberWords.value}</th>
+            <th scope="col">{numberWords.interval}</th>
+            <th scope="col">{numberWords.what}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {numbers.map((line) => (
+            <tr key={line.name}>
+              <th scope="row">{line.name}</th>
+              <td className="numeral">{line.value}</td>
+              <td className="numeral">{line.interval}</td>
+              <td className="wide">{line.doc}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      {looks !== null && <p className="quiet">{numberWords.looks(looks.times, looks.adjusted)}</p>}
+    </section>
+  );
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

@@ -1,0 +1,86 @@
+import { Link } from "wouter";
+import { yearText } from "../../../base/date/year.ts";
+import type { ScholarsPage as Scholars } from "../../../show/scholars/scholars.ts";
+import { withYear } from "../../address.ts";
+import type { useAddress } from "../../address.ts";
+import { YearRod } from "../../parts/year-rod.tsx";
+import { scholarWords as words } from "../../words/scholars.ts";
+import { MatrixGrid } from "./grid/matrix.tsx";
+import { MatrixLists } from "./lists.tsx";
+import { useNarrow } from "./narrow.ts";
+import { ScholarTable } from "./table.tsx";
+
+interface Props {
+  readonly page: Scholars;
+  readonly address: ReturnType<typeof useAddress>;
+}
+
+/** Everybody who takes part: each with what they hold, or what everybody makes of every claim. */
+export function ScholarsPage({ page, address }: Props) {
+  const { asOf, toYear, query } = address;
+  const narrow = useNarrow();
+  const look = query.get("look");
+  const looks = [
+    ["/scholars", words.each, look === null],
+    ["/scholars?look=claims", words.matrix, look !== null],
+  ] as const;
+  return (
+    <>
+      <h1>{words.scholars}</h1>
+      {page.scholars.length > 0 && <p className="lead">{summary(page)}</p>}
+      <YearRod years={page.years} asOf={asOf} toYear={toYear} />
+      <nav className="looks" aria-label={words.looks}>
+        {looks.map(([path, name, here]) => (
+          <Link key={path} href={withYear(path, asOf)} aria-current={here ? "page" : undefined}>
+            {name}
+          </Link>
+        ))}
+      </nav>
+      {page.scholars.length === 0 && <p>{asOf === null ? words.none : words.noneThen}</p>}
+      {page.scholars.length > 0 && look === null && <ScholarTable scholars={page.scholars} asOf={asOf} />}
+      {page.scholars.length > 0 && look !== null && (
+        <Claims page={page} asOf={asOf} narrow={narrow} byScholar={look === "scholars"} />
+      )}
+      {page.later > 0 && <p className="quiet apart">{words.later(page.later)}</p>}
+    </>
+  );
+}
+
+function Claims({
+  page,
+  asOf,
+  narrow,
+  byScholar,
+}: {
+  readonly page: Scholars;
+  readonly asOf: number | null;
+  readonly narrow: boolean;
+  readonly byScholar: boolean;
+}) {
+  const { matrix, scholars } = page;
+  const columns = scholars.filter((one) => one.claims > 0);
+  return (
+    <>
+      {columns.length === 0 && <p className="quiet">{words.noStance}</p>}
+      {columns.length > 0 &&
+        (narrow ? (
+          <MatrixLists matrix={matrix} columns={columns} byScholar={byScholar} asOf={asOf} />
+        ) : (
+          <MatrixGrid matrix={matrix} columns={columns} asOf={asOf} />
+        ))}
+      {matrix.without > 0 && <p className="quiet apart">{words.without(matrix.without)}</p>}
+    </>
+  );
+}
+
+function summary({ scholars }: Scholars): string {
+  const years = scholars.flatMap((one) => (one.years ? [one.years.first, one.years.last] : []));
+  const people = scholars.length === 1 ? "One scholar" : `${scholars.length} scholars`;
+  const changed = scholars.filter((one) => one.changed > 0).length;
+  const span = years.length > 0 ? `, ${yearText(Math.min(...years))} to ${yearText(Math.max(...years))}` : "";
+  const minds =
+    changed === 0
+      ? ""
+      : ` ${changed === 1 ? "One of them took" : `${changed} of them took`} another stance later.`;
+  return `${people}${span}.${minds}`;
+}

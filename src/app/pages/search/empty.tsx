@@ -1,0 +1,67 @@
+import { Link } from "wouter";
+import type { Contents } from "../../../show/pages/contents.ts";
+import type { Found } from "../../../show/search/found.ts";
+import { withYear } from "../../address.ts";
+import { searchWords as words } from "../../words/search.ts";
+import { searchPath } from "./field.tsx";
+
+/** Before anything is typed: what can be found, and how much of it there is. */
+export function NothingYet({
+  contents,
+  asOf,
+}: {
+  readonly contents: Contents;
+  readonly asOf: number | null;
+}) {
+  return (
+    <>
+      <h2 className="label">{words.canBeFound}</h2>
+      <dl className="teach">
+        {words.teach.map(([what, how]) => (
+          <div key={what}>
+            <dt>{what}</dt>
+            <dd>{how}</dd>
+          </div>
+        ))}
+      </dl>
+      <p className="quiet">{words.together}</p>
+      <h2 className="label">{words.inThisCorpus}</h2>
+      <p className="stock">
+        {contents.kinds.map((kind) => (
+          <span key={kind.name}>
+            {kind.name} <span className="count">{kind.entries.length}</span>
+          </span>
+        ))}
+        <Link href={withYear("/records", asOf)}>{words.allRecords}</Link>
+      </p>
+    </>
+  );
+}
+
+/** Words that stand nowhere, with the nearest that do: each leads to the search with it in its place. */
+export function Unknown({ found, asOf }: { readonly found: Found; readonly asOf: number | null }) {
+  if (found.unknown.length === 0) return null;
+  return (
+    <ul className="unknown">
+      {found.unknown.map(({ word, nearest }) => (
+        <li key={word}>
+          <span dir="auto">{words.unknown(word)}</span>
+          {nearest.length > 0 && (
+            <>
+              {" "}
+              {words.nearest}{" "}
+              {nearest.map((near, place) => (
+                <span key={near}>
+                  {place > 0 && ", "}
+                  <Link href={withYear(searchPath(found.text.replace(word, () => near)), asOf)} dir="auto">
+                    {near}
+                  </Link>
+                </span>
+              ))}
+            </>
+          )}
+        </li>
+      ))}
+    </ul>
+  );
+}

@@ -1,0 +1,96 @@
+import type { KeyboardEvent } from "react";
+import { Link } from "wouter";
+import { yearText } from "../../../base/date/year.ts";
+import type { Contents } from "../../../show/pages/contents.ts";
+import type { Hit, HitGroup, Stretch } from "../../../show/search/found.ts";
+import { recordPath, withYear } from "../../address.ts";
+import { StandingMark } from "../../parts/standing.tsx";
+import { fieldWords } from "../../words/index.ts";
+import { searchWords as words } from "../../words/search.ts";
+import { searchPath } from "./field.tsx";
+
+interface Props {
+  readonly group: HitGroup;
+  readonly text: string;
+  readonly only: string | null;
+  readonly contents: Contents;
+  readonly asOf: number | null;
+  readonly onKey: (event: KeyboardEvent) => void;
+}
+
+/** What was found of one kind. */
+export function Group({ group, text, only, contents, asOf, onKey }: Props) {
+  const entries = new Map(
+    contents.kinds.flatMap((kind) => kind.entries.map((entry) => [entry.id, entry] as const)),
+  );
+  const later = (hit: Hit): boolean =>
+    asOf !== null && (!entries.has(hit.id) || (hit.year !== null && hit.year > asOf));
+  const more = group.count > group.hits.length;
+  return (
+    <section>
+      <h2 className="label">
+        {group.kind} <span className="count">{group.count}</span>
+      </h2>
+      <ul className="hits">
+        {group.hits.map((hit) => (
+          <li key={hit.id}>
+            <p className="title">
+              <Link
+                href={withYear(recordPath(hit.id), asOf)}
+                className="hit sentence"
+                dir="auto"
+                onKeyDown={onKey}
+              >
+                <Stretches stretches={hit.title} />
+              </Link>
+            </p>
+            <Standing standing={entries.get(hit.id)?.standing ?? null} />
+            {hit.excerpt && (
+              <p className="excerpt">
+                <span className="how">
+                  {fieldWords[hit.excerpt.field] ?? hit.excerpt.field.replace(/-/g, " ")}
+                </span>
+                <span className="sentence" dir="auto" lang={hit.excerpt.lang ?? undefined}>
+                  {hit.excerpt.before && "… "}
+                  <Stretches stretches={hit.excerpt.stretches} />
+                  {hit.excerpt.after && " …"}
+                </span>
+              </p>
+            )}
+            <p className="where">
+              <span>
+                {hit.file}, {words.line} {hit.line}
+              </span>
+              {later(hit) && asOf !== null && <strong>{words.notYet(yearText(asOf))}</strong>}
+            </p>
+          </li>
+        ))}
+      </ul>
+      {more && only === null && (
+        <p className="more">
+          <Link href={withYear(searchPath(text, group.kind), asOf)}>
+            {words.allOfKind(group.count, group.kind)}
+          </Link>
+        </p>
+      )}
+      {only !== null && (
+        <p className="more">
+          {more && <span className="quiet">{words.first(group.hits.length, group.count)}</span>}
+          <Link href={withYear(searchPath(text), asOf)}>{words.allKinds}</Link>
+        </p>
+      )}
+    </section>
+  );
+}
+
+function Standing({
+  standing,
+}: {
+  readonly standing: Contents["kinds"][number]["entries"][number]["standing"];
+}) {
+  return standing === null ? null : <StandingMark standing={standing} />;
+}
+
+function Stretches({ stretches }: { readonly stretches: readonly Stretch[] }) {
+  return stretches.map((one, place) => (one.marked ? <mark key={place}>{one.text}</mark> : one.text));
+}

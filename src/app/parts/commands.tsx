@@ -1,0 +1,48 @@
+import { useRef, useState } from "react";
+import { searchWords as words } from "../words/search.ts";
+import { useActionKeys, useActions } from "./actions.tsx";
+import type { Action } from "./actions.tsx";
+import { CommandList } from "./command-list.tsx";
+import { KeyboardMap } from "./keyboard-map.tsx";
+
+/** Two buttons at the side, and what they open: the list of all that can be done, and the map of the keys. */
+export function Commands() {
+  const [open, setOpen] = useState<"commands" | "keys" | null>(null);
+  const chosen = useRef<(() => void) | null>(null);
+  useActionKeys();
+  useActions(
+    words.everywhere,
+    [
+      { name: words.commands, key: ".", run: () => setOpen("commands") },
+      { name: words.keys, key: "?", run: () => setOpen("keys") },
+    ],
+    "everywhere",
+  );
+  useActions(words.rooms, roomActions, "everywhere");
+  const shut = (): void => {
+    setOpen(null);
+    chosen.current?.();
+    chosen.current = null;
+  };
+  return (
+    <p className="commands">
+      <button type="button" aria-haspopup="dialog" onClick={() => setOpen("commands")}>
+        {words.commands} <kbd>.</kbd>
+      </button>
+      <button type="button" aria-haspopup="dialog" onClick={() => setOpen("keys")}>
+        {words.keys} <kbd>?</kbd>
+      </button>
+      {open === "commands" && <CommandList onShut={shut} choose={(run) => (chosen.current = run)} />}
+      {open === "keys" && <KeyboardMap onShut={shut} />}
+    </p>
+  );
+}
+
+/** The rooms as they stand at the side, the first nine with a figure as their key. */
+function roomActions(): readonly Action[] {
+  return [...document.querySelectorAll<HTMLAnchorElement>(".side nav a")].map((link, place) => ({
+    name: link.firstElementChild?.textContent ?? link.textContent,
+    key: place < 9 ? String(place + 1) : null,
+    run: () => link.click(),
+  }));
+}

@@ -1,0 +1,85 @@
+import type { Nearness } from "../../show/scholars/looked.ts";
+import type { StanceName } from "../../show/scholars/taken.ts";
+
+/** The words of the scholars' room. */
+export const scholarWords = {
+  scholars: "Scholars",
+  each: "Each scholar",
+  matrix: "Claims by scholars",
+  byClaim: "By claim",
+  byScholar: "By scholar",
+  looks: "Two looks at who holds what",
+  narrowLooks: "In what order",
+  none: "The corpus names no scholar yet.",
+  noneThen: "Nobody is in print by that year.",
+  noStance: "No position is recorded by that year.",
+  later: (n: number) =>
+    n === 1 ? "One more scholar is in print only later." : `${n} more scholars are in print only later.`,
+  without: (n: number) =>
+    n === 1
+      ? "One more claim answers no question, and no position on it is recorded."
+      : `${n} more claims answer no question, and no position on them is recorded.`,
+  name: "Scholar",
+  inPrint: "In print",
+  holdsNow: "Holds now",
+  claimCount: "Claims",
+  changedCount: "Changed",
+  nothingHeld: "nothing recorded",
+  undated: "undated",
+  other: "Claims that bear on no question",
+  claim: "Claim",
+  or: "or",
+  orMeans: "cannot be right together with the claim above it",
+  changed: "›",
+  changedMeans: "another stance before",
+  heldMeans: "left for a claim that cannot be right together with it",
+  legend: "The latest stance recorded.",
+  keys: "Arrow keys move from cell to cell; Enter opens what is there.",
+  nothingRecorded: "nothing recorded",
+  pointAt: "Point at a word, or move to it, to read since when.",
+  since: (year: string) => `since ${year}`,
+  until: (year: string) => `until ${year}`,
+  before: "before:",
+  knownAs: "Also written",
+  orcid: "ORCID",
+  sheet: "Record sheet",
+  page: "Positions over time, and what they rely on",
+  overTime: "Positions over time",
+  relies: "What is relied on",
+  noSteps: "No argument of theirs is recorded.",
+  directions: { for: "for", against: "against" },
+  from: "from",
+  comesDownTo: "comes down to",
+  on: "on",
+  noEvidence: "nothing seen or measured",
+  more: (n: number) => `and ${n} more`,
+  looked: "Seen and measured",
+  times: (n: number) => (n === 1 ? "once" : `${n} times`),
+  unanswered: "Arguments in print against what is held",
+  unansweredNone: "None is recorded without a reply of theirs.",
+  noReply: "no reply in print recorded here",
+  onlyOthers: "no reply of theirs in print recorded here; others replied:",
+  is: "against",
+  changes: "Contradictions and changes",
+  changesNone: "None is recorded.",
+  via: "read in",
+} as const;
+
+/** How each stance is said. */
+export const stanceWords: Readonly<Record<StanceName, string>> = {
+  holds: "holds",
+  rejects: "rejects",
+  doubts: "doubts",
+  "leaves-open": "leaves open",
+};
+
+/** A claim that was held and left for a rival. */
+export const heldWord = "held";
+
+/** How near somebody came to what they report. */
+export const nearnessWords: Readonly<Record<Nearness, string>> = {
+  "first-hand": "first-hand",
+  "from likenesses": "from casts, pictures and drawings",
+  "second-hand": "second-hand",
+  "not said": "it is not said how",
+};

@@ -1,0 +1,224 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { source as axe } from "axe-core";
+import type { AxeResults } from "axe-core";
+import type { Page } from "playwright-core";
+import { expect } from "vitest";
+import { plugins } from "../../plugins/index.ts";
+import { computingHere, emptyMemo, evaluate } from "../../src/host/evaluate.ts";
+import { readCorpusFolder } from "../../src/host/corpus-folder.ts";
+import { svgDocument } from "../../src/host/svg-document.ts";
+import { serve } from "../../src/server/serve.ts";
+import { numberPage } from "../../src/show/numbers/number.ts";
+import { draw } from "../../src/write/figure/draw.ts";
+import { svgText } from "../../src/write/figure/svg-text.ts";
+import { print } from "../../src/write/pen/palette.ts";
+import { walk } from "./chromium.ts";
+
+const app = new URL("../../dist/app/", import.meta.url);
+const bad = `<img src=x onerror="window.ran=1"><svg/onload=window.ran=1>`;
+const rims = [16.3, 41.6, 33.2, 12.7, 29.2, 41.3, 45.6, 45.8];
+
+/** Bowls whose rims two people measured; what one of them read turns what the number says. */
+function bowls(name: string): object {
+  const measured = (by: string, shift: (i: number) => number): readonly object[] =>
+    rims.map((rim, i) => ({
+      id: `${by}-${i}`,
+      of: `bowl-${i}`,
+      dimension: "rim",
+      from: by,
+      value: `${(rim + shift(i)).toFixed(1)} ± 0.1 cm`,
+    }));
+  return {
+    artefacts: rims.map((_, i) => ({ id: `bowl-${i}`, name: `Bowl ${i} ${name}` })),
+    claims: [{ id: "in-spans", text: "The rims are whole spans." }],
+    measurements: [...measured("hale", () => 0), ...measured("vane", (i) => (i % 2 === 0 ? 2 : -1.2))],
+    derivations: [
+      {
+        id: "rims",
+        plugin: "unit-fit",
+        text: `Eight rims against the span ${name}`,
+        parameters: { unit: "span" },
+        inputs: {
+          values: {
+            of: rims.map((_, i) => `bowl-${i}`),
+            dimension: "rim",
+            prefer: ["hale"],
+          },
+        },
+        "bears-on": [
+          {
+            claim: "in-spans",
+            supports: { p: "< 0.01" },
+          },
+        ],
+      },
+    ],
+  };
+}
+
+const sources = `@book{hale, author = {Hale, Ada}, title = {Rims}, year = 1990}
+@book{vane, author = {Vane, Bo}, title = {Rims again}, year = 1995}
+`;
+
+async function through(
+  page: Page,
+  name: string,
+  body: (place: { readonly folder: string; readonly url: string }) => Promise<void>,
+): Promise<void> {
+  const folder = mkdtempSync(join(tmpdir(), "variorum-numbers-"));
+  const settings = { title: "Bowls", bibliography: "sources.bib", units: { span: { is: "4.15 ± 0.02 cm" } } };
+  writeFileSync(join(folder, "corpus.yaml"), JSON.stringify(settings));
+  writeFileSync(join(folder, "bowls.yaml"), JSON.stringify(bowls(name)));
+  writeFileSync(join(folder, "sources.bib"), sources);
+  const served = await serve(folder, { app });
+  const complaints: string[] = [];
+  page.on("pageerror", (error) => complaints.push(error.message));
+  // What the policy refuses comes as an error of the console.
+  page.on("console", (message) => {
+    if (message.type() === "error" || message.type() === "warning") complaints.push(message.text());
+  });
+  try {
+    await page.goto(served.url);
+    await page.locator("h1").waitFor();
+    await body({ folder, url: served.url });
+    expect(complaints).toEqual([]);
+  } finally {
+    await served.close();
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+async function tabTo(page: Page, wanted: string): Promise<void> {
+  for (let step = 0; step < 60; step++) {
+    await page.keyboard.press("Tab");
+    if ((await page.evaluate(() => document.activeElement?.textContent ?? "")).includes(wanted)) return;
+  }
+  throw new Error(`The keyboard does not reach “${wanted}”`);
+}
+
+const inSight = (page: Page, text: string): Promise<boolean> =>
+  page.getByText(text).evaluate((element) => {
+    const { top, bottom } = element.getBoundingClientRect();
+    return top >= 0 && bottom <= window.innerHeight;
+  });
+
+walk(
+  "reads a number, what would turn it, and its cautions, and saves its figure, by keys alone",
+  async (page) => {
+    await through(page, "", async ({ folder }) => {
+      await tabTo(page, "Numbers");
+      await page.keyboard.press("Enter");
+      await page.getByRole("heading", { name: "The rims are whole spans." }).waitFor();
+      await tabTo(page, "Eight rims against the span");
+      await page.keyboard.press("Enter");
+      await page.getByRole("heading", { name: "Eight rims against the span" }).waitFor();
+      await expect.poll(() => page.locator(".plate svg[role=img]").count(), { timeout: 20_000 }).toBe(2);
+      await expect
+        .poll(() => page.locator(".bearing").textContent())
+        .toContain("Supports when p < 0.01; p is");
+      await expect
+        .poll(() => page.locator(".turns").textContent(), { timeout: 20_000 })
+        .toContain("It hangs on which readings are taken.");
+      expect(await page.locator(".turns").textContent()).toContain(
+        "With the readings of Vane 1995 throughout, p is",
+      );
+
+      const caution = "a peak is evidence of a module, not of a standard";
+      for (let step = 0; step < 12 && !(await inSight(page, caution)); step++) {
+        await page.keyboard.press("PageDown");
+        await settled(page);
+      }
+      expect(await inSight(page, caution)).toBe(true);
+
+      const labels = await page
+        .locator(".plate svg")
+        .evaluateAll((drawings) =>
+          drawings.map((one) =>
+            (one.getAttribute("aria-labelledby") ?? "") === ""
+              ? ""
+              : (document.getElementById(one.getAttribute("aria-labelledby") ?? "")?.textContent ?? ""),
+          ),
+        );
+      for (const label of labels) expect(label).toContain("Fit to the span");
+      await page.evaluate(() => (document.querySelector("main") as HTMLElement).focus());
+      await tabTo(page, "Save figure as SVG");
+      const [saved] = await Promise.all([page.waitForEvent("download"), page.keyboard.press("Enter")]);
+      expect(saved.suggestedFilename()).toBe("rims.svg");
+      const text = readFileSync(await saved.path(), "utf8");
+      expect(text).toMatch(/^<\?xml version="1\.0" encoding="UTF-8"\?>\n<svg xmlns=/);
+      expect(withoutShifts(text)).toBe(withoutShifts(await drawnHere(folder, "rims")));
+      await expect.poll(() => page.locator(".save output").textContent()).toBe("Saved.");
+    });
+  },
+);
+
+/** Waits until the page has scrolled as far as the last key meant it to. */
+async function settled(page: Page): Promise<void> {
+  let before = -1;
+  for (let at = await page.evaluate(() => window.scrollY); at !== before;) {
+    before = at;
+    await page.waitForTimeout(150);
+    at = await page.evaluate(() => window.scrollY);
+  }
+}
+
+/** Without the half pixels by which groups are set off where the screen is coarse. */
+function withoutShifts(svg: string): string {
+  return svg.replace(/(<g\b[^>]*?) transform="[^"]*"/g, "$1");
+}
+
+/** The same figure drawn without a browser. */
+async function drawnHere(folder: string, id: string): Promise<string> {
+  const memo = emptyMemo();
+  const { model } = await evaluate(readCorpusFolder(folder), plugins, memo, computingHere(plugins));
+  const shown = model === null ? null : numberPage(model, plugins, memo.compute, id)?.figure;
+  if (!shown) throw new Error(`no figure of ${id}`);
+  return svgText(draw(shown.figure, { document: svgDocument(), width: 720, palette: print, id: "figure" }));
+}
+
+walk("leaves nothing for a checker of accessibility to find", async (page) => {
+  await through(page, "", async ({ url }) => {
+    for (const path of ["/numbers", "/number/rims"]) {
+      await page.goto(new URL(path, url).href);
+      await page.getByRole("link", { name: "Hale" }).or(page.locator(".number-group")).first().waitFor();
+      if (path !== "/numbers") await page.locator(".plate svg circle").first().waitFor({ state: "attached" });
+      await page.locator("details").evaluateAll((all) => all.forEach((one) => one.setAttribute("open", "")));
+      await page.evaluate(axe);
+      const { violations } = await page.evaluate(() =>
+        (window as unknown as { readonly axe: { run: (place: string) => Promise<AxeResults> } }).axe.run(
+          "main",
+        ),
+      );
+      expect(violations.map((one) => `${path} ${one.id}: ${one.nodes[0]?.html ?? ""}`)).toEqual([]);
+    }
+  });
+});
+
+walk("shows hostile words in a figure as words, in the dark and on a narrow sheet too", async (page) => {
+  await page.emulateMedia({ colorScheme: "dark" });
+  await page.setViewportSize({ width: 390, height: 800 });
+  await through(page, bad, async ({ url }) => {
+    for (const path of ["/numbers", "/number/rims"]) {
+      await page.goto(new URL(path, url).href);
+      await page.locator("h1").waitFor();
+      await expect.poll(() => page.locator("main").textContent()).toContain("<img src=x");
+      if (path !== "/numbers") await page.locator(".plate svg circle").first().waitFor({ state: "attached" });
+      expect(await page.evaluate(() => "ran" in window)).toBe(false);
+      expect(await page.locator("main img, main [onload], main [onerror]").count()).toBe(0);
+      expect(
+        await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth),
+      ).toBeLessThanOrEqual(0);
+    }
+    const titles = await page.locator(".plate svg circle title").allTextContents();
+    expect(titles.some((title) => title.includes("<img src=x"))).toBe(true);
+    const ink = (): Promise<string> =>
+      page
+        .locator(".plate svg circle")
+        .first()
+        .evaluate((circle) => getComputedStyle(circle.closest("g") ?? circle).fill);
+    await expect.poll(ink).toBe("rgb(238, 243, 243)");
+    expect(await page.locator(".plate svg style, .plate svg [style]").count()).toBe(0);
+  });
+});

@@ -1,0 +1,167 @@
+import { cpSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
+import axe from "axe-core";
+import type { AxeResults } from "axe-core";
+import type { Page } from "playwright-core";
+import { expect } from "vitest";
+import { serve } from "../../src/server/serve.ts";
+import { corpusOf } from "../make-corpus/corpus.ts";
+import { walk } from "./chromium.ts";
+
+const app = new URL("../../dist/app/", import.meta.url);
+const demo = fileURLToPath(new URL("../../demo-corpus", import.meta.url));
+
+/** Serves a corpus while a walk lasts; whatever the page complains of is a failure. */
+async function through(
+  page: Page,
+  fill: (folder: string) => void,
+  body: (url: string) => Promise<void>,
+): Promise<void> {
+  const folder = mkdtempSync(join(tmpdir(), "variorum-scholars-"));
+  fill(folder);
+  const served = await serve(folder, { app });
+  const complaints: string[] = [];
+  page.on("pageerror", (error) => complaints.push(error.message));
+  page.on("console", (message) => {
+    if (message.type() === "error") complaints.push(message.text());
+  });
+  try {
+    await page.goto(served.url);
+    await page.locator("h1").waitFor();
+    await body(served.url);
+    expect(complaints).toEqual([]);
+  } finally {
+    await served.close();
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+const withDemo = (folder: string): void => cpSync(demo, folder, { recursive: true });
+const withMany = (folder: string): void => {
+  for (const file of corpusOf({ records: 600, seed: 11, claims: 40, scholars: 15 })) {
+    mkdirSync(dirname(join(folder, file.path)), { recursive: true });
+    writeFileSync(join(folder, file.path), file.text);
+  }
+};
+
+const focused = (page: Page): Promise<string> =>
+  page.evaluate(() => document.activeElement?.textContent ?? "");
+const overflow = (page: Page): Promise<number> =>
+  page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+
+async function tabTo(page: Page, wanted: string): Promise<void> {
+  for (let step = 0; step < 60; step++) {
+    await page.keyboard.press("Tab");
+    if ((await focused(page)).includes(wanted)) return;
+  }
+  throw new Error(`The keyboard does not reach “${wanted}”`);
+}
+
+/** What axe finds to complain of in the page's main part. */
+async function complaintsOf(page: Page): Promise<readonly string[]> {
+  await page.evaluate(axe.source);
+  const results = await page.evaluate(() =>
+    (window as unknown as { axe: { run: (where: string) => Promise<AxeResults> } }).axe.run("main"),
+  );
+  return results.violations.map((one) => `${one.id}: ${one.nodes.map((node) => node.html).join(" ")}`);
+}
+
+walk("goes by keys from the list to the grid, through its cells, and to a scholar", async (page) => {
+  await through(page, withDemo, async () => {
+    await tabTo(page, "Scholars");
+    await page.keyboard.press("Enter");
+    await page.getByRole("heading", { name: "Scholars" }).waitFor();
+    await page.locator("table.scholars").waitFor();
+    expect(await page.locator("table.scholars tbody tr").count()).toBe(11);
+    expect(await complaintsOf(page)).toEqual([]);
+
+    await tabTo(page, "Claims by scholars");
+    await page.keyboard.press("Enter");
+    await page.getByRole("grid").waitFor();
+    await expect.poll(() => page.locator("[data-at][tabindex='0']").count()).toBe(1);
+    for (let step = 0; step < 5 && !(await page.locator("[data-at]:focus").count()); step++)
+      await page.keyboard.press("Tab");
+    // The third column is Ferrant's; down to the claim that the ring carried a roof.
+    for (const key of ["Home", "ArrowRight", "ArrowRight", "ArrowRight"]) await page.keyboard.press(key);
+    for (let step = 0; step < 40; step++) {
+      if ((await page.locator(".reading").textContent())?.includes("carried a roof")) break;
+      await page.keyboard.press("ArrowDown");
+    }
+    expect(await page.locator(".reading").textContent()).toBe(
+      "Edith Ferrant rejects “The inner ring carried a roof”, since 1951; before: holds 1937",
+    );
+    expect(await focused(page)).toContain("rejects");
+    expect(await complaintsOf(page)).toEqual([]);
+
+    await page.keyboard.press("Control+Home");
+    await page.keyboard.press("ArrowRight");
+    await page.keyboard.press("ArrowRight");
+    expect(await focused(page)).toContain("Edith Ferrant");
+    await page.keyboard.press("Enter");
+    await page.getByRole("heading", { name: "Edith Ferrant" }).waitFor();
+    await expect.poll(() => page.locator(".track").count()).toBeGreaterThan(3);
+    expect(await page.locator(".track").first().textContent()).toContain("asks for a roof as a cup");
+    expect(await complaintsOf(page)).toEqual([]);
+  });
+});
+
+walk("keeps to the year of the address", async (page) => {
+  await through(page, withDemo, async (url) => {
+    await page.goto(new URL("/scholars?look=claims&as-of=1940", url).href);
+    await page.getByRole("grid").waitFor();
+    const heads = await page.locator("thead .who").allTextContents();
+    expect(heads.map((one) => one.replace(/\d+$/, ""))).toEqual([
+      "Josiah Hale",
+      "Gideon Pell",
+      "Edith Ferrant",
+    ]);
+    expect(await page.getByRole("grid").textContent()).not.toContain("1951");
+    await page.goto(new URL("/scholar/ferrant?as-of=1940", url).href);
+    await page.locator(".track").first().waitFor();
+    expect(await page.locator(".dated").textContent()).not.toContain("1951");
+  });
+});
+
+walk("reads forty claims by fifteen scholars without a sideways overflow of the page", async (page) => {
+  await through(page, withMany, async (url) => {
+    await page.goto(new URL("/scholars?look=claims", url).href);
+    await page.getByRole("grid").waitFor();
+    expect(await overflow(page)).toBeLessThanOrEqual(0);
+    const grid = await page.locator(".matrix").evaluate((box) => box.scrollWidth - box.clientWidth);
+    expect(grid).toBeLessThanOrEqual(0);
+    // Scrolled to the end, the names of the scholars and the claim are still in sight.
+    await page.locator("[data-at][tabindex='0']").focus();
+    await page.keyboard.press("Control+End");
+    const box = await page.locator(".matrix").boundingBox();
+    const head = await page.locator("thead .who").first().boundingBox();
+    expect(Math.abs((head?.y ?? 0) - (box?.y ?? -99))).toBeLessThan(2);
+    const small = await page
+      .locator(".matrix a[data-at]")
+      .evaluateAll((links) => links.filter((link) => link.getBoundingClientRect().height < 24).length);
+    expect(small).toBe(0);
+  });
+});
+
+walk("is a list by claim or by scholar where there is no room for a grid", async (page) => {
+  await page.setViewportSize({ width: 390, height: 800 });
+  await through(page, withMany, async (url) => {
+    await page.goto(new URL("/scholars?look=claims", url).href);
+    await page.locator(".makings").first().waitFor();
+    expect(await page.getByRole("grid").count()).toBe(0);
+    const byClaim = await page.locator(".makings > li > ul > li").count();
+    expect(byClaim).toBeGreaterThan(30);
+    expect(await overflow(page)).toBeLessThanOrEqual(0);
+    await tabTo(page, "By scholar");
+    await page.keyboard.press("Enter");
+    await expect.poll(() => page.locator("h2.who").count()).toBeGreaterThan(8);
+    expect(await page.locator(".makings.flat > li").count()).toBe(byClaim);
+    expect(await overflow(page)).toBeLessThanOrEqual(0);
+    expect(await complaintsOf(page)).toEqual([]);
+    await page.locator("h2.who a").first().click();
+    await page.locator(".scholar h1").waitFor();
+    await page.locator(".dated, .quiet").first().waitFor();
+    expect(await overflow(page)).toBeLessThanOrEqual(0);
+  });
+});
