@@ -57,10 +57,10 @@ export function Frame() {
             {room("/", words.questions, null, page === "question" || (page === "contents" && !records))}
             {room(mapPath(address.wanted), mapWords.title, null, page === "map")}
             {room("/outline", words.outline, null, page === "outline")}
-            {room("/records", words.records, null, records)}
             {room("/artefacts", artefactWords.artefacts, null, page === "artefacts" || page === "artefact")}
             {room("/numbers", numberWords.numbers, null, page === "numbers" || page === "number")}
             {room("/scholars", scholarWords.scholars, null, page === "scholars" || page === "scholar")}
+            {room("/records", words.records, null, records)}
             {room("/findings", words.findings, contents?.findings ?? null, page === "findings")}
           </ul>
         </nav>

@@ -11,7 +11,6 @@ export const artefactWords = {
   help: "Things and their parts. Mark two or more that have a shape to draw them side by side at one scale.",
   filter: "Filter by name, number or kind",
   none: "Nothing fits these words.",
-  nothing: "The corpus has no artefacts yet.",
   measured: (n: number) => (n === 1 ? "1 measurement" : `${n} measurements`),
   seen: (n: number) => (n === 1 ? "1 observation" : `${n} observations`),
   parts: (n: number) => (n === 1 ? "1 part" : `${n} parts`),

@@ -12,6 +12,29 @@ claims:
   - id: open-ring
     text: The ring stood open.`,
   },
+  artefacts: {
+    text: "The corpus has no artefacts yet. A thing has an id and a name; its parts name it; what was measured on it names its dimension:",
+    lines: `artefacts:
+  - id: ring
+    name: The ring
+  - id: ring/post-2
+    name: Post 2
+measurements:
+  - of: ring/post-2
+    dimension: depth
+    value: 0.84 ± 0.04 m`,
+  },
+  scholars: {
+    text: "The corpus names no scholar yet. A scholar has a name; a position says what they make of a claim, and where they say it:",
+    lines: `scholars:
+  - id: tom-hale
+    name: Tom Hale
+positions:
+  - who: tom-hale
+    claim: open-ring
+    stance: holds
+    year: 1896`,
+  },
   outline: {
     text: "There is nothing to outline yet. An argument ties a claim to what was seen or measured:",
     lines: `artefacts:

@@ -10,7 +10,6 @@ export const scholarWords = {
   byScholar: "By scholar",
   looks: "Two looks at who holds what",
   narrowLooks: "In what order",
-  none: "The corpus names no scholar yet.",
   noneThen: "Nobody is in print by that year.",
   noStance: "No position is recorded by that year.",
   later: (n: number) =>

@@ -36,6 +36,7 @@ function take(next: readonly SourceFile[]): void {
   files = next;
   texts = new Map(files.map((file) => [file.path, file.text]));
   built = new Map();
+  patience = 1;
   const after = modelUnder({});
   if (before?.model && after.model)
     tell({ tell: "changed", changes: changesBetween(before.model, after.model) });
@@ -73,7 +74,7 @@ function answer(): void {
     contents,
     page: pageOf({ model, under, findings, texts, memo: memo.compute }, wanted),
   });
-  computeNext(model.missing);
+  computeFor(model);
 }
 
 function changesBetween(before: Model, after: Model): readonly Change[] {
@@ -88,32 +89,58 @@ function changesBetween(before: Model, after: Model): readonly Change[] {
   });
 }
 
-/** The one thread that computes; it is ended when what it computes is no longer wanted. */
-let computing: { readonly worker: Worker; readonly key: string } | null = null;
+/** The one thread that computes, and the run it is at; it is ended when that is no longer wanted. */
+let thread: Worker | null = null;
+let running: string | null = null;
+/** Runs still to be computed for the model last built, those it needs itself first. */
+let queue: readonly Run[] = [];
+/** Outcomes taken since the last build, and how many there may be before the next. */
+let taken = 0;
+let patience = 1;
 
-function computeNext(missing: readonly Run[]): void {
-  if (computing && !missing.some((run) => run.key === computing?.key)) {
-    computing.worker.terminate();
-    computing = null;
-  }
-  const [run] = missing;
-  if (!run || computing) return;
+function computeFor(model: Model): void {
+  queue = model.missing;
+  taken = 0;
+  if (running !== null && !queue.some((run) => run.key === running)) endThread();
+  computeNext();
+}
+
+function endThread(): void {
+  thread?.terminate();
+  thread = null;
+  running = null;
+}
+
+function computeNext(): void {
+  const [run] = queue;
+  if (!run || running !== null) return;
+  thread ??= newThread();
+  running = run.key;
+  thread.postMessage(run);
+}
+
+function newThread(): Worker {
   const worker = new Worker(new URL("./compute-worker.ts", import.meta.url), { type: "module" });
-  computing = { worker, key: run.key };
   worker.onmessage = (event: MessageEvent<{ readonly key: string; readonly outcome: Outcome }>) => {
     keep(event.data.key, event.data.outcome);
   };
   worker.onerror = (event) => {
     event.preventDefault();
-    keep(run.key, { status: "failed", why: "The computation ended before its time" });
+    const key = running;
+    endThread();
+    if (key !== null) keep(key, { status: "failed", why: "The computation ended before its time" });
   };
-  worker.postMessage(run);
+  return worker;
+}
 
-  function keep(key: string, outcome: Outcome): void {
-    worker.terminate();
-    if (computing?.worker === worker) computing = null;
-    memo.compute.set(key, outcome);
-    built = new Map();
-    answer();
-  }
+function keep(key: string, outcome: Outcome): void {
+  running = null;
+  memo.compute.set(key, outcome);
+  queue = queue.filter((one) => one.key !== key);
+  taken += 1;
+  if (queue.length > 0 && taken < patience) return computeNext();
+  // Building again for every one of hundreds would cost more than computing them.
+  patience *= 2;
+  built = new Map();
+  answer();
 }

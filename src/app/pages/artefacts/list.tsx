@@ -4,7 +4,9 @@ import type { ArtefactsPage as Artefacts } from "../../../show/artefacts/artefac
 import { fitting } from "../../../show/artefacts/tree.ts";
 import type { Thing } from "../../../show/artefacts/tree.ts";
 import { pathOf, withYear } from "../../address.ts";
+import { Empty } from "../../parts/empty.tsx";
 import { artefactWords as words } from "../../words/artefacts.ts";
+import { empty } from "../../words/empty.ts";
 import { DrawingFigure } from "./drawing.tsx";
 
 interface Props {
@@ -44,7 +46,7 @@ export function ArtefactsPage({ page, draw, unit, asOf, toLook }: Props) {
         </section>
       )}
       {page.things.length === 0 ? (
-        <p>{words.nothing}</p>
+        <Empty {...empty.artefacts} />
       ) : (
         <>
           <p className="quiet">{words.help}</p>

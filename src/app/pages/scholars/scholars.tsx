@@ -4,6 +4,8 @@ import type { ScholarsPage as Scholars } from "../../../show/scholars/scholars.t
 import { withYear } from "../../address.ts";
 import type { useAddress } from "../../address.ts";
 import { YearRod } from "../../parts/year-rod.tsx";
+import { Empty } from "../../parts/empty.tsx";
+import { empty } from "../../words/empty.ts";
 import { scholarWords as words } from "../../words/scholars.ts";
 import { MatrixGrid } from "./grid/matrix.tsx";
 import { MatrixLists } from "./lists.tsx";
@@ -29,14 +31,17 @@ export function ScholarsPage({ page, address }: Props) {
       <h1>{words.scholars}</h1>
       {page.scholars.length > 0 && <p className="lead">{summary(page)}</p>}
       <YearRod years={page.years} asOf={asOf} toYear={toYear} />
-      <nav className="looks" aria-label={words.looks}>
-        {looks.map(([path, name, here]) => (
-          <Link key={path} href={withYear(path, asOf)} aria-current={here ? "page" : undefined}>
-            {name}
-          </Link>
-        ))}
-      </nav>
-      {page.scholars.length === 0 && <p>{asOf === null ? words.none : words.noneThen}</p>}
+      {page.scholars.length > 0 && (
+        <nav className="looks" aria-label={words.looks}>
+          {looks.map(([path, name, here]) => (
+            <Link key={path} href={withYear(path, asOf)} aria-current={here ? "page" : undefined}>
+              {name}
+            </Link>
+          ))}
+        </nav>
+      )}
+      {page.scholars.length === 0 &&
+        (asOf === null ? <Empty {...empty.scholars} /> : <p>{words.noneThen}</p>)}
       {page.scholars.length > 0 && look === null && <ScholarTable scholars={page.scholars} asOf={asOf} />}
       {page.scholars.length > 0 && look !== null && (
         <Claims page={page} asOf={asOf} narrow={narrow} byScholar={look === "scholars"} />
