@@ -1,13 +1,14 @@
 import type { Id } from "../base/finding.ts";
 import { derive } from "../derive/derive.ts";
 import type { Derivations } from "../derive/derive.ts";
-import { ofThings } from "../derive/lens.ts";
+import { countsUnder, ofThings } from "../derive/lens.ts";
 import type { Lens } from "../derive/lens.ts";
 import type { ComputeMemo, Run } from "../derive/run.ts";
 import type { Graph } from "../link/graph.ts";
 import type { Plugin } from "../plugin.ts";
 import { judge } from "./judge.ts";
 import type { Judgement } from "./judge.ts";
+import { TRUE, wellFounded } from "./solver/well-founded.ts";
 
 /** For each claim asked about, the artefacts, sources and scholars without which it would not stand. */
 export interface Resting {
@@ -46,11 +47,34 @@ export function restsOn(
     const left = touched ? derive(graph, plugins, memo, under, (id) => bearing.has(id)) : derivations;
     for (const run of left.missing) if (touched) missing.set(run.key, run);
     if (touched && left.missing.length > 0) continue;
-    const { standings } = judge(graph, left, under);
-    for (const claim of concerned) if (standings.get(claim) !== "stands") found.get(claim)?.push(loss);
+    const stands =
+      touched || graph.settings.testimony
+        ? standingIn(judge(graph, left, under))
+        : standingWithout(graph, judgement, countsUnder(graph, under));
+    for (const claim of concerned) if (!stands(claim)) found.get(claim)?.push(loss);
   }
   const restsOn = new Map([...found].map(([claim, losses]) => [claim, partsBeforeWholes(losses, graph)]));
   return { restsOn, missing: [...missing.values()] };
+}
+
+const standingIn =
+  ({ standings }: Judgement) =>
+  (claim: Id): boolean =>
+    standings.get(claim) === "stands";
+
+/** Which claims stand when records go and no number changes: the same program, with their atoms held false. */
+function standingWithout(
+  graph: Graph,
+  { compiled }: Judgement,
+  counts: (id: Id) => boolean,
+): (claim: Id) => boolean {
+  const without = new Uint8Array(compiled.program.atomCount);
+  for (const [id, atom] of compiled.atoms) {
+    const record = graph.records.get(id);
+    if (record && record.list !== "claims" && !counts(id)) without[atom] = 1;
+  }
+  const model = wellFounded(compiled.program, { without });
+  return (claim) => model[compiled.atoms.get(claim) ?? -1] === TRUE;
 }
 
 /** Where all came from that a derivation could use: only such a loss can change its number. */
