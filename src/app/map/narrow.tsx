@@ -1,23 +1,9 @@
-import { useSyncExternalStore } from "react";
 import { Link } from "wouter";
 import type { MapPage } from "../../show/map/scene.ts";
 import { withYear } from "../address.ts";
 import { StandingMark } from "../parts/standing.tsx";
 import { mapWords } from "../words/map.ts";
 import { fullest } from "./widget/said.ts";
-
-const screen = matchMedia("(max-width: 700px)");
-
-/** Whether the screen is too narrow for a section to the sides. */
-export function useNarrow(): boolean {
-  return useSyncExternalStore(
-    (told) => {
-      screen.addEventListener("change", told);
-      return () => screen.removeEventListener("change", told);
-    },
-    () => screen.matches,
-  );
-}
 
 /** On a narrow screen, before anything is in focus: the outline is the page, and each answer opens in section. */
 export function NarrowStart({ page, asOf }: { readonly page: MapPage; readonly asOf: number | null }) {

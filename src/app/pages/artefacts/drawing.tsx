@@ -1,4 +1,4 @@
-import { useId, useMemo, useSyncExternalStore } from "react";
+import { useId, useMemo } from "react";
 import { formatSI } from "../../../base/quantity/quantity-print.ts";
 import type { BarUnit } from "../../../show/artefacts/drawing/bar.ts";
 import type { Drawing } from "../../../show/artefacts/drawing/drawing.ts";
@@ -8,6 +8,8 @@ import { drawSheet, drawingFile, scaleWords } from "../../../write/drawing/drawi
 import { print } from "../../../write/pen/palette.ts";
 import type { Palette } from "../../../write/pen/palette.ts";
 import { svgPen } from "../../../write/pen/svg-pen.ts";
+import { useNarrow } from "../../parts/narrow.ts";
+import { saveSvg } from "../../parts/save.ts";
 import { artefactWords as words } from "../../words/artefacts.ts";
 
 /** The palette of the page itself, so that a drawing follows the room from light to dark. */
@@ -85,7 +87,7 @@ export function DrawingFigure({ drawing, unit, toLook, name }: Props) {
         ))}
       </figcaption>
       {things.length > 0 && (
-        <button type="button" onClick={() => save(drawingFile(sheet, title, print), `${name}.svg`)}>
+        <button type="button" onClick={() => saveSvg(drawingFile(sheet, title, print), `${name}.svg`)}>
           {words.save}
         </button>
       )}
@@ -140,28 +142,4 @@ function UnitLine({ units, chosen, tooLong, toLook }: UnitProps) {
       </span>
     </p>
   );
-}
-
-const query = "(max-width: 700px)";
-
-/** Whether the screen is narrow, as the style sheets have it. */
-export function useNarrow(): boolean {
-  return useSyncExternalStore(
-    (changed) => {
-      const list = matchMedia(query);
-      list.addEventListener("change", changed);
-      return () => list.removeEventListener("change", changed);
-    },
-    () => matchMedia(query).matches,
-  );
-}
-
-/** Gives a text to the browser as a file to keep. */
-function save(text: string, name: string): void {
-  const url = URL.createObjectURL(new Blob([text], { type: "image/svg+xml" }));
-  const link = document.createElement("a");
-  link.href = url;
-  link.download = name;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(url), 1000);
 }

@@ -4,7 +4,7 @@ import { historyLine } from "../../../show/artefacts/history/line.ts";
 import type { HistoryLine, LineMark } from "../../../show/artefacts/history/line.ts";
 import type { Look } from "../../../show/artefacts/history/looks.ts";
 import { artefactWords as words } from "../../words/artefacts.ts";
-import { useNarrow } from "./drawing.tsx";
+import { useNarrow } from "../../parts/narrow.ts";
 import { Pieces } from "../../parts/pieces.tsx";
 
 interface Props {

@@ -9,7 +9,7 @@ import { empty } from "../../words/empty.ts";
 import { scholarWords as words } from "../../words/scholars.ts";
 import { MatrixGrid } from "./grid/matrix.tsx";
 import { MatrixLists } from "./lists.tsx";
-import { useNarrow } from "./narrow.ts";
+import { useNarrow } from "../../parts/narrow.ts";
 import { ScholarTable } from "./table.tsx";
 
 interface Props {
