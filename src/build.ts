@@ -3,7 +3,7 @@ import { derive } from "./derive/derive.ts";
 import type { Derivations } from "./derive/derive.ts";
 import type { Lens } from "./derive/lens.ts";
 import type { Outcome, Run } from "./derive/run.ts";
-import { findingsOf, inPlace, settled } from "./judge/findings.ts";
+import { findingsOf, inPlace, settled } from "./judge/rules/findings.ts";
 import { footings } from "./judge/footing.ts";
 import type { Footing } from "./judge/footing.ts";
 import { judge } from "./judge/judge.ts";

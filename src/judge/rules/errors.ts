@@ -1,4 +1,4 @@
-import type { Rule } from "../rule.ts";
+import type { Rule } from "./rule.ts";
 
 /** What `explain` prints of the errors that are told while reading and linking. */
 export const errors: readonly Pick<Rule, "id" | "level" | "title" | "doc">[] = [

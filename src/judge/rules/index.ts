@@ -20,7 +20,7 @@ import { selfContradiction } from "./scholars/self-contradiction.ts";
 import { uncitedSource } from "./sources/uncited.ts";
 import { unitHidden } from "./sources/unit-hidden.ts";
 import { unlistedAuthor } from "./sources/unlisted-author.ts";
-import type { Rule } from "../rule.ts";
+import type { Rule } from "./rule.ts";
 import { contradiction } from "./claims/contradiction.ts";
 import { silenceAsEvidence } from "./claims/silence.ts";
 import { verdictDependsOnStrength } from "./claims/strength.ts";

@@ -1,5 +1,5 @@
 import { labelOf } from "../../../link/label.ts";
-import { inWords } from "../../tell.ts";
+import { inWords } from "../tell.ts";
 import { support } from "./support.ts";
 
 export const circularSupport = support(

@@ -2,8 +2,8 @@ import type { Finding, Id } from "../../../base/finding.ts";
 import type { Graph } from "../../../link/graph.ts";
 import { labelOf } from "../../../link/label.ts";
 import { latestPositions } from "../../argument.ts";
-import type { Rule, View } from "../../rule.ts";
-import { inWords, tell } from "../../tell.ts";
+import type { Rule, View } from "../rule.ts";
+import { inWords, tell } from "../tell.ts";
 
 /** Claims that cannot both be right, both of them alive. */
 export const contradiction: Rule = {

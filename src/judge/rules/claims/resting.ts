@@ -1,7 +1,7 @@
 import type { Id } from "../../../base/finding.ts";
 import { labelOf } from "../../../link/label.ts";
-import type { Rule, View } from "../../rule.ts";
-import { tell } from "../../tell.ts";
+import type { Rule, View } from "../rule.ts";
+import { tell } from "../tell.ts";
 
 /** A rule on claims that rest on exactly one thing of a sort. */
 export function resting(

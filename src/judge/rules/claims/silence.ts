@@ -1,6 +1,6 @@
 import { labelOf } from "../../../link/label.ts";
-import type { Rule } from "../../rule.ts";
-import { tell } from "../../tell.ts";
+import type { Rule } from "../rule.ts";
+import { tell } from "../tell.ts";
 
 /** Arguments from silence, with what is known of the silent one's habit of reporting. */
 export const silenceAsEvidence: Rule = {

@@ -1,8 +1,8 @@
 import type { Id } from "../../../base/finding.ts";
 import { labelOf } from "../../../link/label.ts";
 import { judge } from "../../judge.ts";
-import type { Rule } from "../../rule.ts";
-import { inWords, tell } from "../../tell.ts";
+import type { Rule } from "../rule.ts";
+import { inWords, tell } from "../tell.ts";
 
 /** Standings that change when one argument is taken as of ordinary strength. */
 export const verdictDependsOnStrength: Rule = {

@@ -2,8 +2,8 @@ import type { Id } from "../../../base/finding.ts";
 import { labelOf } from "../../../link/label.ts";
 import { latestPositions } from "../../argument.ts";
 import { reasonOf } from "../../explain/reason.ts";
-import type { Rule, View } from "../../rule.ts";
-import { inWords, tell } from "../../tell.ts";
+import type { Rule, View } from "../rule.ts";
+import { inWords, tell } from "../tell.ts";
 
 /** What an unsupported claim lacks, and the claims through which. */
 export type Lack = {

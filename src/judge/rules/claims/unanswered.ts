@@ -4,8 +4,8 @@ import { labelOf } from "../../../link/label.ts";
 import { latestPositions } from "../../argument.ts";
 import type { Argument } from "../../argument.ts";
 import type { Judgement } from "../../judge.ts";
-import type { Rule } from "../../rule.ts";
-import { inWords, tell } from "../../tell.ts";
+import type { Rule } from "../rule.ts";
+import { inWords, tell } from "../tell.ts";
 
 const patience = 10;
 

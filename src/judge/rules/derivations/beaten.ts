@@ -6,8 +6,8 @@ import type { DerivationRecord } from "../../../link/graph.ts";
 import { labelOf } from "../../../link/label.ts";
 import { valueAt } from "../../../read/yaml/tree.ts";
 import type { Node } from "../../../read/yaml/tree.ts";
-import type { Rule, View } from "../../rule.ts";
-import { inWords, tell } from "../../tell.ts";
+import type { Rule, View } from "../rule.ts";
+import { inWords, tell } from "../tell.ts";
 
 /** Numbers whose inputs an argument beat, with what they would be without those. */
 export const beatenInput: Rule = {

@@ -3,8 +3,8 @@ import type { Trial } from "../../../derive/choices.ts";
 import type { Derived } from "../../../derive/derive.ts";
 import type { Run } from "../../../derive/run.ts";
 import { labelOf } from "../../../link/label.ts";
-import type { Rule, View } from "../../rule.ts";
-import { inWords, tell } from "../../tell.ts";
+import type { Rule, View } from "../rule.ts";
+import { inWords, tell } from "../tell.ts";
 
 /** Verdicts that turn when another scholar's readings are used. */
 export const verdictDependsOnDisputedMeasurement: Rule = {

@@ -1,7 +1,7 @@
 import type { Finding } from "../../../base/finding.ts";
 import { labelOf } from "../../../link/label.ts";
-import type { Rule } from "../../rule.ts";
-import { inWords, tell } from "../../tell.ts";
+import type { Rule } from "../rule.ts";
+import { inWords, tell } from "../tell.ts";
 import { sentence, named } from "./per-derivation.ts";
 
 export const failedDerivation: Rule = {

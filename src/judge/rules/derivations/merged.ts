@@ -1,5 +1,5 @@
 import { authorLabel, labelOf } from "../../../link/label.ts";
-import { inWords } from "../../tell.ts";
+import { inWords } from "../tell.ts";
 import { perDerivation, named } from "./per-derivation.ts";
 
 export const repeatsMerged = perDerivation(

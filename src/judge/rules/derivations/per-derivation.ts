@@ -3,8 +3,8 @@ import type { Derived } from "../../../derive/derive.ts";
 import type { Graph } from "../../../link/graph.ts";
 import type { Step } from "../../../read/yaml/tree.ts";
 import { labelOf } from "../../../link/label.ts";
-import type { Rule, View } from "../../rule.ts";
-import { tell } from "../../tell.ts";
+import type { Rule, View } from "../rule.ts";
+import { tell } from "../tell.ts";
 
 /** What a rule has to say of a derivation, and of which of its fields. */
 export interface Said {

@@ -1,6 +1,6 @@
 import type { Derived } from "../../../derive/derive.ts";
 import { notCounting } from "../../../derive/select.ts";
-import type { View } from "../../rule.ts";
+import type { View } from "../rule.ts";
 import { perDerivation, sentence, named } from "./per-derivation.ts";
 
 export const refusedDerivation = perDerivation(

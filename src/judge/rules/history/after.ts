@@ -2,8 +2,8 @@ import type { Id } from "../../../base/finding.ts";
 import { ofThings } from "../../../derive/lens.ts";
 import type { AnyLinked } from "../../../link/graph.ts";
 import { labelOf } from "../../../link/label.ts";
-import type { Rule, View } from "../../rule.ts";
-import { inWords, tell } from "../../tell.ts";
+import type { Rule, View } from "../rule.ts";
+import { inWords, tell } from "../tell.ts";
 import { eventsOf } from "../measurements/compare.ts";
 
 /** Observations and measurements that were taken, not repeated: whose year is when somebody looked. */

@@ -1,5 +1,5 @@
 import { yearText } from "../../../base/date/year.ts";
-import type { Rule } from "../../rule.ts";
+import type { Rule } from "../rule.ts";
 import { afterEvents } from "./after.ts";
 
 export const alteredBeforeObserved: Rule = {

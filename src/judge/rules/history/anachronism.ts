@@ -2,8 +2,8 @@ import { parseEdtf } from "../../../base/date/edtf.ts";
 import type { Finding, Id } from "../../../base/finding.ts";
 import { yearText } from "../../../base/date/year.ts";
 import { labelOf } from "../../../link/label.ts";
-import type { Rule, View } from "../../rule.ts";
-import { inWords, tell } from "../../tell.ts";
+import type { Rule, View } from "../rule.ts";
+import { inWords, tell } from "../tell.ts";
 
 export const anachronism: Rule = {
   id: "anachronism",

@@ -1,5 +1,5 @@
 import { yearText } from "../../../base/date/year.ts";
-import type { Rule } from "../../rule.ts";
+import type { Rule } from "../rule.ts";
 import { wholesOf } from "../measurements/compare.ts";
 import { afterEvents } from "./after.ts";
 

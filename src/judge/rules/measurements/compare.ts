@@ -1,7 +1,7 @@
 import type { Id } from "../../../base/finding.ts";
 import { parseEdtf } from "../../../base/date/edtf.ts";
 import type { Graph, MeasurementRecord } from "../../../link/graph.ts";
-import type { View } from "../../rule.ts";
+import type { View } from "../rule.ts";
 
 /** Events after which a thing is not the same to measure. */
 const altering: readonly string[] = ["loss", "restoration", "conservation", "sampling"];

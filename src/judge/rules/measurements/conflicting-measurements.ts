@@ -1,8 +1,8 @@
 import { authorLabel, labelOf } from "../../../link/label.ts";
 import type { Graph, MeasurementRecord } from "../../../link/graph.ts";
 import { byText } from "../../../base/order.ts";
-import type { Rule } from "../../rule.ts";
-import { inWords, tell } from "../../tell.ts";
+import type { Rule } from "../rule.ts";
+import { inWords, tell } from "../tell.ts";
 import { comparable, conflict } from "./compare.ts";
 
 export const conflictingMeasurements: Rule = {

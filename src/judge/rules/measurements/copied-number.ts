@@ -1,7 +1,7 @@
 import { authorLabel, labelOf } from "../../../link/label.ts";
 import type { Graph, MeasurementRecord } from "../../../link/graph.ts";
-import type { Rule } from "../../rule.ts";
-import { inWords, tell } from "../../tell.ts";
+import type { Rule } from "../rule.ts";
+import { inWords, tell } from "../tell.ts";
 
 export const copiedNumber: Rule = {
   id: "copied-number",

@@ -1,7 +1,7 @@
 import type { Id } from "../../../base/finding.ts";
 import { labelOf } from "../../../link/label.ts";
-import type { Rule } from "../../rule.ts";
-import { tell } from "../../tell.ts";
+import type { Rule } from "../rule.ts";
+import { tell } from "../tell.ts";
 
 export const secondHand: Rule = {
   id: "second-hand",

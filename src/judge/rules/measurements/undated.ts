@@ -1,6 +1,6 @@
 import type { Id } from "../../../base/finding.ts";
-import type { Rule } from "../../rule.ts";
-import { tell } from "../../tell.ts";
+import type { Rule } from "../rule.ts";
+import { tell } from "../tell.ts";
 
 export const undatedRecord: Rule = {
   id: "undated-record",

@@ -3,8 +3,8 @@ import { labelOf } from "../../../link/label.ts";
 import type { Graph } from "../../../link/graph.ts";
 import type { MeasurementRecord } from "../../../link/graph.ts";
 import { spanOf } from "../../../read/record.ts";
-import type { Rule } from "../../rule.ts";
-import { tell } from "../../tell.ts";
+import type { Rule } from "../rule.ts";
+import { tell } from "../tell.ts";
 
 const common = ["mm", "cm", "m", "in", "ft", "g", "kg"];
 const near = (a: number, b: number): boolean => Math.abs(a - b) <= 0.01 * Math.abs(b);

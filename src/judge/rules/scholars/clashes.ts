@@ -1,7 +1,7 @@
 import type { Id } from "../../../base/finding.ts";
 import { stances } from "../../argument.ts";
 import type { Stance } from "../../argument.ts";
-import type { View } from "../../rule.ts";
+import type { View } from "../rule.ts";
 
 /** How each stance is said. */
 export const words = {

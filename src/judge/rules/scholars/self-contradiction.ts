@@ -1,7 +1,7 @@
 import { yearText } from "../../../base/date/year.ts";
 import { labelOf } from "../../../link/label.ts";
-import type { Rule } from "../../rule.ts";
-import { tell } from "../../tell.ts";
+import type { Rule } from "../rule.ts";
+import { tell } from "../tell.ts";
 import { words, byScholar, clashes } from "./clashes.ts";
 
 export const selfContradiction: Rule = {

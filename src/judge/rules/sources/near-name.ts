@@ -3,8 +3,8 @@ import type { Finding, Id } from "../../../base/finding.ts";
 import { folded } from "../../../link/dimension.ts";
 import type { Graph } from "../../../link/graph.ts";
 import { foldedName } from "../../../link/people.ts";
-import type { Rule, View } from "../../rule.ts";
-import { tell } from "../../tell.ts";
+import type { Rule, View } from "../rule.ts";
+import { tell } from "../tell.ts";
 
 export const nearName: Rule = {
   id: "near-name",

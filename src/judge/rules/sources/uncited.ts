@@ -1,8 +1,8 @@
 import type { Id } from "../../../base/finding.ts";
 import type { AnyLinked } from "../../../link/graph.ts";
 import { labelOf } from "../../../link/label.ts";
-import type { Rule } from "../../rule.ts";
-import { inWords, tell } from "../../tell.ts";
+import type { Rule } from "../rule.ts";
+import { inWords, tell } from "../tell.ts";
 
 export const uncitedSource: Rule = {
   id: "uncited-source",

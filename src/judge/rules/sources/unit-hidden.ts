@@ -1,6 +1,6 @@
 import { finding } from "../../../base/finding.ts";
 import { spanOf } from "../../../read/record.ts";
-import type { Rule } from "../../rule.ts";
+import type { Rule } from "../rule.ts";
 
 export const unitHidden: Rule = {
   id: "unit-hidden",

@@ -1,6 +1,6 @@
 import { authorship } from "../../../link/people.ts";
-import type { Rule } from "../../rule.ts";
-import { inWords, tell } from "../../tell.ts";
+import type { Rule } from "../rule.ts";
+import { inWords, tell } from "../tell.ts";
 
 export const unlistedAuthor: Rule = {
   id: "unlisted-author",

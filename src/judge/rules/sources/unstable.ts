@@ -1,4 +1,4 @@
-import type { Rule } from "../../rule.ts";
+import type { Rule } from "../rule.ts";
 
 /** Told while linking, where the reference is met. */
 export const unstableReference: Rule = {

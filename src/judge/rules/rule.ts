@@ -1,11 +1,11 @@
-import type { Finding, Id, Level } from "../base/finding.ts";
-import type { Derivations } from "../derive/derive.ts";
-import type { Lens } from "../derive/lens.ts";
-import type { ComputeMemo, Run } from "../derive/run.ts";
-import type { Graph } from "../link/graph.ts";
-import type { Plugin } from "../plugin.ts";
-import type { Footing } from "./footing.ts";
-import type { Judgement } from "./judge.ts";
+import type { Finding, Id, Level } from "../../base/finding.ts";
+import type { Derivations } from "../../derive/derive.ts";
+import type { Lens } from "../../derive/lens.ts";
+import type { ComputeMemo, Run } from "../../derive/run.ts";
+import type { Graph } from "../../link/graph.ts";
+import type { Plugin } from "../../plugin.ts";
+import type { Footing } from "../footing.ts";
+import type { Judgement } from "../judge.ts";
 
 /** What a rule looks at: the graph, its numbers and its standings, and what is needed to ask what if. */
 export interface View {

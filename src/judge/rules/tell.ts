@@ -1,8 +1,8 @@
-import { finding } from "../base/finding.ts";
-import type { Finding, Fix, Id, Level, Span } from "../base/finding.ts";
-import type { Graph } from "../link/graph.ts";
-import { spanOf } from "../read/record.ts";
-import type { Step } from "../read/yaml/tree.ts";
+import { finding } from "../../base/finding.ts";
+import type { Finding, Fix, Id, Level, Span } from "../../base/finding.ts";
+import type { Graph } from "../../link/graph.ts";
+import { spanOf } from "../../read/record.ts";
+import type { Step } from "../../read/yaml/tree.ts";
 
 /** The place of a record's value, of a bibliography entry's key, or null for what stands nowhere. */
 export function placeOf(graph: Graph, id: Id, ...path: readonly Step[]): Span | null {

@@ -1,9 +1,9 @@
-import type { Finding } from "../base/finding.ts";
-import { byText } from "../base/order.ts";
-import type { Run } from "../derive/run.ts";
+import type { Finding } from "../../base/finding.ts";
+import { byText } from "../../base/order.ts";
+import type { Run } from "../../derive/run.ts";
 import { accepted, levelled } from "./acceptance.ts";
 import type { View } from "./rule.ts";
-import { rules } from "./rules/index.ts";
+import { rules } from "./index.ts";
 
 /** All that the rules have to say, at the levels the scholar gave them, with what was accepted marked so. */
 export function findingsOf(view: View): {

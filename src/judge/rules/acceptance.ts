@@ -1,5 +1,5 @@
-import type { Finding, Level } from "../base/finding.ts";
-import type { Acceptance } from "../read/settings.ts";
+import type { Finding, Level } from "../../base/finding.ts";
+import type { Acceptance } from "../../read/settings.ts";
 
 /** A finding at the level the scholar gave its rule, or null when it is off; errors stay errors. */
 export function levelled(finding: Finding, levels: ReadonlyMap<string, Level | "off">): Finding | null {
