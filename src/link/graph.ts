@@ -42,6 +42,8 @@ export interface Graph {
   readonly settings: Settings;
   readonly sources: ReadonlyMap<Id, Source>;
   readonly records: ReadonlyMap<Id, AnyLinked>;
+  /** Records that were read and left out, since what they cannot do without is not there. */
+  readonly leftOut: readonly AnyLinked[];
   /** The records of a list, in the order of the corpus. */
   readonly list: <L extends ListName>(list: L) => readonly Linked<L>[];
   readonly provenance: (id: Id) => Provenance;

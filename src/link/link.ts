@@ -54,6 +54,7 @@ export function link(reading: Reading): Graph {
     settings,
     sources,
     records: kept,
+    leftOut: [...names.records.values()].filter((one) => !kept.has(one.id)),
     list: <L extends ListName>(list: L) => (lists.get(list) ?? []) as unknown as readonly Linked<L>[],
     provenance: provenanceOf(kept, sources, authorsOf),
     authorsOf,

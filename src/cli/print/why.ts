@@ -3,8 +3,10 @@ import type { Model } from "../../build.ts";
 import { reasonOf } from "../../judge/explain/reason.ts";
 import { sentenceOf } from "../../judge/explain/sentence.ts";
 import { labelOf } from "../../link/label.ts";
-import { outlineOf } from "../../show/outline.ts";
-import type { Branch } from "../../show/outline.ts";
+import { outlineOf } from "../../show/pages/branch.ts";
+import type { Branch } from "../../show/pages/branch.ts";
+import { explainedBlocks } from "../../show/pages/explained.ts";
+import type { ExplainedBlock, ExplainedLine, ExplainedRole } from "../../show/pages/explained.ts";
 import { withheldIn } from "../../show/withhold.ts";
 import { paint, standingMark } from "./paint.ts";
 
@@ -17,18 +19,57 @@ const roles: Readonly<Record<Branch["role"], string>> = {
   thing: "on: ",
 };
 
-/** Why a record has its standing: the sentence, then everything under it as an outline. */
+const titles: Readonly<Record<ExplainedBlock["kind"], string>> = {
+  support: "The smallest support",
+  failed: "Attacks on that, which fail",
+  attack: "The attack that works",
+  core: "The contradiction it hangs on",
+  settlers: "What would settle it",
+  lacks: "What is missing",
+};
+
+const parts: Readonly<Record<ExplainedRole, string>> = {
+  for: "for it: ",
+  from: "from: ",
+  used: "computed on: ",
+  against: "against it: ",
+  answered: "an objection that fails: ",
+  member: "",
+  settler: "",
+  lack: "",
+};
+
+/** Why a record has its standing: the sentence, what bears it out as an indented list, and everything under it as an outline. */
 export function whyText(model: Model, id: Id): readonly string[] {
   const { graph, derivations, judgement } = model;
   const standing = judgement.standings.get(id);
   if (standing === undefined || withheldIn(graph)(id)) return [];
+  const under = outlineOf(graph, judgement, id).under.flatMap((branch) => branchText(model, branch, 0));
   return [
     paint.bold(labelOf(graph, id)),
     `${standingMark(standing)}  ${sentenceOf(graph, reasonOf(graph, derivations, judgement, id))}`,
     ...restingText(model, id),
     "",
-    ...outlineOf(graph, judgement, id).under.flatMap((branch) => branchText(model, branch, 0)),
+    ...explainedText(explainedBlocks(model, id)),
+    ...(under.length > 0 ? [paint.bold("Everything under it"), ...under] : []),
   ];
+}
+
+/** The blocks of an explanation, each under its title; blocks of one kind share theirs. */
+function explainedText(blocks: readonly ExplainedBlock[]): readonly string[] {
+  return blocks.flatMap(({ kind, lead, lines }, place) => [
+    ...(blocks[place - 1]?.kind === kind ? [] : [paint.bold(titles[kind])]),
+    ...(lead === null ? [] : [`  ${lead}`]),
+    ...lines.map(lineText),
+    "",
+  ]);
+}
+
+function lineText({ depth, role, pieces, said, standing }: ExplainedLine): string {
+  const name = pieces.map((piece) => piece.text).join("");
+  const mark = standing === null ? "" : `${standingMark(standing)}  `;
+  const told = [name, said].filter((part) => part !== null && part !== "").join(". ");
+  return `${"  ".repeat(depth + 2)}${mark}${parts[role]}${told}`;
 }
 
 function restingText(model: Model, id: Id): readonly string[] {
@@ -39,7 +80,7 @@ function restingText(model: Model, id: Id): readonly string[] {
 }
 
 function branchText(model: Model, branch: Branch, depth: number): readonly string[] {
-  const indent = "  ".repeat(depth);
+  const indent = "  ".repeat(depth + 1);
   const standing = branch.standing === null ? "" : `${standingMark(branch.standing)}  `;
   const again = branch.again ? " (above)" : "";
   const line = `${indent}${standing}${roles[branch.role]}${labelOf(model.graph, branch.id)}${again}`;

@@ -1,8 +1,11 @@
 import type { Id } from "../../base/finding.ts";
 import type { Derivations } from "../../derive/derive.ts";
 import type { Graph } from "../../link/graph.ts";
+import { speakerOf } from "../../link/spoken.ts";
 import type { Argument } from "../argument.ts";
 import type { Judgement, Standing } from "../judge.ts";
+import { evaluationOf } from "./evaluation.ts";
+import { wayTo } from "./ways.ts";
 
 /** Why something has its standing, as records; `sentenceOf` puts it into words. */
 export type Reason =
@@ -11,155 +14,156 @@ export type Reason =
   /** Nothing that works is against a piece of evidence or an argument whose premises hold. */
   | { readonly why: "unattacked"; readonly answered: number }
   /** Its best argument meets a live attack. */
-  | { readonly why: "contested"; readonly by: Id; readonly against: Id; readonly rival: Id | null }
+  | ({ readonly why: "contested"; readonly by: Id; readonly against: Id } & Opposed)
   /** What it leans on is open itself. */
   | { readonly why: "leans-on-open"; readonly by: Id | null; readonly premise: Id }
   /** A working argument against it, or against every argument for it. */
-  | { readonly why: "beaten"; readonly by: Id; readonly rival: Id | null }
+  | ({ readonly why: "beaten"; readonly by: Id } & Opposed)
   /** What it leans on falls. */
   | { readonly why: "leans-on-fallen"; readonly by: Id | null; readonly premise: Id }
   | { readonly why: "no-argument" }
   | { readonly why: "leans-on-unsupported"; readonly by: Id | null; readonly premise: Id }
+  /** What it leans on does not count here, or could not be read. */
+  | { readonly why: "leans-on-absent"; readonly by: Id | null; readonly premise: Id; readonly read: boolean }
+  | { readonly why: "absent"; readonly read: boolean }
   | { readonly why: "circle"; readonly through: readonly Id[] }
   | { readonly why: "silence-unweighed"; readonly by: Id | null }
   | { readonly why: "not-computed"; readonly status: string; readonly said: string };
 
+/** The claim that makes an attack one: a rival of the claim argued for, or the claim argued against; null where the attack names what it hits. */
+interface Opposed {
+  readonly rival: Id | null;
+  readonly target: Id | null;
+}
+
+/** Whether a record is among what counts, or could not be read at all. */
+export function presenceOf(
+  graph: Graph,
+  judgement: Judgement,
+  id: Id,
+): "counts" | "not-counted" | "not-read" {
+  if (!graph.records.has(id) && !graph.records.has(speakerOf(id))) return "not-read";
+  return evaluationOf(judgement).argument(id) || judgement.counts(id) ? "counts" : "not-counted";
+}
+
+/** The claim for which an attacker argues, where that is what makes it one. */
+export function opposed(attacker: Argument, step: Argument | null): Opposed {
+  const { therefore } = attacker;
+  if (step === null || therefore === null || attacker.against.includes(step.id))
+    return { rival: null, target: null };
+  return step.against.includes(therefore)
+    ? { rival: null, target: therefore }
+    : { rival: therefore, target: null };
+}
+
 /** The reason of one standing. */
 export function reasonOf(graph: Graph, derivations: Derivations, judgement: Judgement, id: Id): Reason {
-  const { compiled, standings } = judgement;
-  const standing = standings.get(id) ?? "unsupported";
-  const place = compiled.arguments.findIndex((argument) => argument.id === id);
-  const argument = place >= 0 ? compiled.arguments[place] : undefined;
-  if (argument) return argumentReason(argument, place, standing);
+  const evaluation = evaluationOf(judgement);
+  const { argument, argumentsFor, attackersOf, beatenBy, fallsWith, isBare, needsOf, standingOf } =
+    evaluation;
+  const standing = judgement.standings.get(id) ?? "unsupported";
+  const step = argument(id);
+  if (step) return argumentReason(step, standing);
   const derived = derivations.byId.get(id);
   if (derived && derived.status !== "computed") {
     return { why: "not-computed", status: derived.status, said: derived.why ?? "it is still to be computed" };
   }
-  if (graph.records.get(id)?.list === "claims") return claimReason(standing);
-  return evidenceReason(standing, derived?.used ?? []);
+  const presence = presenceOf(graph, judgement, id);
+  if (presence !== "counts") return { why: "absent", read: presence !== "not-read" };
+  return graph.records.get(id)?.list === "claims" ? claimReason(standing) : evidenceReason(standing);
 
-  function standingOf(other: Id): Standing {
-    return standings.get(other) ?? (compiled.atoms.has(other) ? "stands" : "unsupported");
+  function fallen(attacked: Id): number {
+    return attackersOf(attacked).filter((one) => standingOf(one.id) === "falls").length;
   }
 
-  function working(places: readonly number[], wanted: Standing): Argument | undefined {
-    const found = places.find((at) => standingOf(compiled.arguments[at]?.id ?? "") === wanted);
-    return found === undefined ? undefined : compiled.arguments[found];
+  function attacker(attacked: Id, is: Standing): Argument | undefined {
+    return is === "open"
+      ? attackersOf(attacked).find((one) => standingOf(one.id) === "open")
+      : beatenBy(attacked)[0];
   }
 
-  function fallen(places: readonly number[]): number {
-    return places.filter((at) => standingOf(compiled.arguments[at]?.id ?? "") === "falls").length;
+  /** The way down, through what is as this is, to what an attack hits; never by what follows from its fall. */
+  function wayDown(is: "open" | "falls"): readonly Id[] {
+    const isClaim = (one: Id): boolean => graph.records.get(one)?.list === "claims";
+    const way =
+      is === "falls"
+        ? wayTo(id, fallsWith, (one) => beatenBy(one).length > 0)
+        : wayTo(
+            id,
+            (one) => needsOf(one).filter((need) => standingOf(need) === "open"),
+            (one) => !isClaim(one) && attacker(one, "open") !== undefined,
+          );
+    return way ?? [id];
   }
 
-  /** The rival claim for which an attacker argues, where that is what makes it one. */
-  function rivalOf(attacker: Argument, targets: readonly Id[]): Id | null {
-    const { therefore } = attacker;
-    return therefore !== null && !targets.some((target) => attacker.against.includes(target))
-      ? therefore
-      : null;
+  function leaning(is: "open" | "falls", by: Id | null, premise: Id): Reason {
+    return { why: is === "open" ? "leans-on-open" : "leans-on-fallen", by, premise };
   }
 
-  function argumentReason(step: Argument, at: number, is: Standing): Reason {
-    const attackers = compiled.attackers[at] ?? [];
-    const premise = (wanted: Standing): Id | undefined =>
-      step.because.find((one) => standingOf(one) === wanted);
-    const against = (wanted: Standing): Argument | undefined => working(attackers, wanted);
-    if (is === "stands") return { why: "unattacked", answered: fallen(attackers) };
-    if (is === "open") {
-      const attacker = against("open");
-      if (attacker)
-        return { why: "contested", by: step.id, against: attacker.id, rival: rivalOf(attacker, [step.id]) };
-      return { why: "leans-on-open", by: null, premise: premise("open") ?? step.id };
-    }
-    if (is === "falls") {
-      const attacker = against("stands");
-      if (attacker) return { why: "beaten", by: attacker.id, rival: rivalOf(attacker, [step.id]) };
-      return { why: "leans-on-fallen", by: null, premise: premise("falls") ?? step.id };
-    }
-    const bare = premise("unsupported");
-    if (bare === undefined && step.silent) return { why: "silence-unweighed", by: null };
-    return bare === undefined
-      ? { why: "no-argument" }
-      : { why: "leans-on-unsupported", by: null, premise: bare };
+  function argumentReason(one: Argument, is: Standing): Reason {
+    if (is === "stands") return { why: "unattacked", answered: fallen(one.id) };
+    if (is === "unsupported") return bareReason(one, null);
+    const met = attacker(one.id, is);
+    if (!met) return leaning(is, null, wayDown(is)[1] ?? one.id);
+    return is === "open"
+      ? { why: "contested", by: one.id, against: met.id, ...opposed(met, one) }
+      : { why: "beaten", by: met.id, ...opposed(met, one) };
   }
 
   function claimReason(is: Standing): Reason {
-    const pro = compiled.pro.get(id) ?? [];
-    const contra = compiled.contra.get(id) ?? [];
+    if (is === "unsupported") return unsupportedReason();
     if (is === "stands") {
-      const by = working(pro, "stands");
-      if (by) {
-        const at = compiled.arguments.indexOf(by);
-        return { why: "argued", by: by.id, from: by.because, answered: fallen(compiled.attackers[at] ?? []) };
-      }
+      const by = argumentsFor(id).find((one) => standingOf(one.id) === "stands");
+      if (by) return { why: "argued", by: by.id, from: by.because, answered: fallen(by.id) };
+      return { why: "no-argument" };
     }
-    if (is === "open") {
-      const by = working(pro, "open");
-      if (by) {
-        const inner = argumentReason(by, compiled.arguments.indexOf(by), "open");
-        return inner.why === "leans-on-open" ? { ...inner, by: by.id } : inner;
-      }
+    const [, by, premise] = wayDown(is);
+    const best = argument(by ?? "");
+    if (!best) {
+      const against = attackersOf(id).find((one) => standingOf(one.id) === "stands");
+      return against ? { why: "beaten", by: against.id, rival: null, target: null } : { why: "no-argument" };
     }
-    if (is === "falls") {
-      const against = working(contra, "stands");
-      if (against) return { why: "beaten", by: against.id, rival: null };
-      const fell = working(pro, "falls");
-      if (fell) {
-        const inner = argumentReason(fell, compiled.arguments.indexOf(fell), "falls");
-        return inner.why === "leans-on-fallen" ? { ...inner, by: fell.id } : inner;
-      }
-    }
-    return unsupportedReason(pro);
+    return premise === undefined ? argumentReason(best, is) : leaning(is, best.id, premise);
   }
 
-  function unsupportedReason(pro: readonly number[]): Reason {
-    const first = compiled.arguments[pro[0] ?? -1];
+  function evidenceReason(is: Standing): Reason {
+    if (is === "stands") return { why: "unattacked", answered: fallen(id) };
+    if (is === "unsupported") {
+      const premise = needsOf(id).find(isBare);
+      return { why: "leans-on-unsupported", by: null, premise: premise ?? id };
+    }
+    const met = attacker(id, is);
+    if (!met) return leaning(is, null, wayDown(is)[1] ?? id);
+    const by = met.id;
+    return is === "open"
+      ? { why: "contested", by: id, against: by, rival: null, target: null }
+      : { why: "beaten", by, rival: null, target: null };
+  }
+
+  function unsupportedReason(): Reason {
+    const [first] = argumentsFor(id);
     if (!first) return { why: "no-argument" };
-    const circle = circleThrough(id);
-    if (circle !== null) return { why: "circle", through: circle };
-    for (const at of pro) {
-      const step = compiled.arguments[at];
-      if (!step) continue;
-      const inner = argumentReason(step, at, "unsupported");
-      if (inner.why === "silence-unweighed" || inner.why === "leans-on-unsupported")
-        return { ...inner, by: step.id };
-    }
-    return { why: "leans-on-unsupported", by: first.id, premise: first.because[0] ?? first.id };
+    const ways = argumentsFor(id).map(wayRound);
+    const circle = ways.find((way) => way !== null);
+    if (circle && !ways.includes(null)) return { why: "circle", through: circle };
+    const open = argumentsFor(id)[ways.indexOf(null)] ?? first;
+    return bareReason(open, open.id);
   }
 
-  /** A way from a claim through unsupported premises back to itself. */
-  function circleThrough(claim: Id): readonly Id[] | null {
-    const before = new Map<Id, Id>();
-    const waiting = [claim];
-    for (let at = waiting.shift(); at !== undefined; at = waiting.shift()) {
-      for (const step of (compiled.pro.get(at) ?? []).map((one) => compiled.arguments[one])) {
-        for (const premise of step?.because ?? []) {
-          if (premise === claim) return wayFrom(at, before);
-          if (before.has(premise) || standingOf(premise) !== "unsupported") continue;
-          before.set(premise, at);
-          waiting.push(premise);
-        }
-      }
-    }
-    return null;
+  /** What an argument under which there is nothing lacks. */
+  function bareReason(one: Argument, by: Id | null): Reason {
+    const premise = needsOf(one.id).find(isBare);
+    if (premise === undefined) return one.silent ? { why: "silence-unweighed", by } : { why: "no-argument" };
+    const presence = presenceOf(graph, judgement, premise);
+    return presence === "counts"
+      ? { why: "leans-on-unsupported", by, premise }
+      : { why: "leans-on-absent", by, premise, read: presence !== "not-read" };
   }
 
-  function evidenceReason(is: Standing, used: readonly Id[]): Reason {
-    const contra = compiled.contra.get(id) ?? [];
-    if (is === "stands") return { why: "unattacked", answered: fallen(contra) };
-    const attacker = working(contra, is === "open" ? "open" : "stands");
-    if (attacker && is === "open") return { why: "contested", by: id, against: attacker.id, rival: null };
-    if (attacker) return { why: "beaten", by: attacker.id, rival: null };
-    const premise = used.find((one) => standingOf(one) === is) ?? id;
-    if (is === "open") return { why: "leans-on-open", by: null, premise };
-    return is === "falls"
-      ? { why: "leans-on-fallen", by: null, premise }
-      : { why: "leans-on-unsupported", by: null, premise };
+  /** The claims by which an argument for this claim leads through unsupported premises back to it; null where it does not. */
+  function wayRound(one: Argument): readonly Id[] | null {
+    const bare = (of: Id): readonly Id[] => needsOf(of).filter(isBare);
+    const way = wayTo(one.id, bare, (end) => needsOf(end).includes(id));
+    return way && [id, ...way].filter((at) => graph.records.get(at)?.list === "claims");
   }
-}
-
-function wayFrom(last: Id, before: ReadonlyMap<Id, Id>): readonly Id[] {
-  const way = [last];
-  for (let at = before.get(last); at !== undefined; at = before.get(at)) way.unshift(at);
-  return way;
 }

@@ -1,5 +1,5 @@
 import { rulesByHead, type Program } from "./program.ts";
-import { boundsOf, closed, type Bounds } from "./standpoint-bounds.ts";
+import { boundsOf, closed, type Bounds, type Searched } from "./standpoint-bounds.ts";
 
 /** A partial stable model: the atoms true in it, and those neither true nor false in it, both ascending. */
 export type Model = { readonly holds: readonly number[]; readonly open: readonly number[] };
@@ -7,28 +7,49 @@ export type Model = { readonly holds: readonly number[]; readonly open: readonly
 export type Search = { readonly limit: number; readonly effort: number; readonly maximal: boolean };
 export type Found = { readonly models: readonly Model[]; readonly truncated: boolean };
 
+/** What a search may still cost, in visits of rules and atoms; `empty` once it had to stop for that. */
+export type Purse = { left: number; empty: boolean };
+
 /**
- * Finds the partial stable models of a program, or those with the most true atoms, by branching on whether an
- * atom is true, true first: a model that another contains is then never met before the other.
+ * Finds the partial stable models of a program, or those with the most true atoms; a model more than `limit` is not
+ * laid out.
  */
 export function searchModels(bare: Program, { limit, effort, maximal }: Search): Found {
-  const { atomCount } = bare;
-  const program = { ...bare, rulesFor: rulesByHead(bare) };
+  const purse = { left: effort, empty: false };
+  const models: Model[] = [];
+  let more = false;
+  for (const model of eachModel({ ...bare, rulesFor: rulesByHead(bare) }, { maximal }, purse)) {
+    more = models.length === limit;
+    if (more) break;
+    models.push(model);
+  }
+  return { models: models.sort(inOrder), truncated: more || purse.empty };
+}
+
+/**
+ * The partial stable models one after another, or only those with the most true atoms among them, by branching on
+ * whether an atom is true, true first: a model that another contains is then never met before the other. `from` takes
+ * atoms for true, not true or false beforehand.
+ */
+export function* eachModel(
+  program: Searched,
+  { maximal, from = {} }: { readonly maximal: boolean; readonly from?: Partial<Bounds> },
+  purse: Purse,
+): Generator<Model> {
+  const { atomCount } = program;
   const weight = Array.from({ length: atomCount }, (_, atom) => {
     return program.barredBy.start[atom + 1]! - program.barredBy.start[atom]!;
   });
   const byWeight = weight.map((_, atom) => atom).sort((a, b) => weight[b]! - weight[a]! || a - b);
-  const found: { readonly certain: Uint8Array; readonly possible: Uint8Array }[] = [];
+  const found: Uint8Array[] = [];
   const none = new Uint8Array(atomCount);
-  const waiting: Bounds[] = [{ certain: none, refused: none, denied: none }];
-  let left = effort;
-  let truncated = false;
+  const waiting: Bounds[] = [{ certain: none, refused: none, denied: none, ...from }];
   while (waiting.length > 0) {
-    if (left <= 0) truncated = true;
-    if (truncated) break;
+    purse.empty = purse.left <= 0;
+    if (purse.empty) return;
     const node = waiting.pop()!;
-    const bounds = boundsOf(program, node, (cost) => (left -= cost));
-    if (bounds === null || (maximal && found.some(({ certain }) => isSubset(bounds.reachable, certain))))
+    const bounds = boundsOf(program, node, (cost) => (purse.left -= cost));
+    if (bounds === null || (maximal && found.some((certain) => isSubset(bounds.reachable, certain))))
       continue;
     const branch = byWeight.find((atom) => bounds.reachable[atom] === 1 && bounds.certain[atom] === 0);
     if (branch !== undefined) {
@@ -37,10 +58,10 @@ export function searchModels(bare: Program, { limit, effort, maximal }: Search):
       waiting.push({ certain: marked(certain, branch), refused, denied });
       continue;
     }
-    if (found.length === limit) truncated = true;
-    else found.push({ certain: bounds.certain, possible: closed(program, { barred: bounds.certain }) });
+    const { certain } = bounds;
+    if (maximal) found.push(certain);
+    yield modelOf({ certain, possible: closed(program, { barred: certain }) });
   }
-  return { models: found.map(modelOf).sort(inOrder), truncated };
 }
 
 function modelOf({ certain, possible }: { certain: Uint8Array; possible: Uint8Array }): Model {

@@ -69,10 +69,15 @@ export function* eachStandpoint({ wellFounded: values, choices }: Standpoints): 
 
 const ascending = (atoms: number[]): readonly number[] => atoms.sort((a, b) => a - b);
 
-type Part = { readonly atoms: number[]; readonly rules: Rule[] };
+/** A part of what is open, its rules on atoms numbered anew: `atoms` tells which atom of the program each is. */
+export type Part = { readonly atoms: readonly number[]; readonly rules: readonly Rule[] };
 
 /** The parts of the open rest that share no rule, with their rules cut down to what is open; atoms are numbered anew in each. */
-function openParts(program: Program, values: Uint8Array, { without }: Evaluation): Part[] {
+export function openParts(
+  program: Program,
+  values: Uint8Array,
+  { without }: Evaluation = {},
+): readonly Part[] {
   const { atomCount, ruleCount, heads, positive, negative } = program;
   const leader = Int32Array.from({ length: atomCount }, (_, atom) => atom);
   const leaderOf = (atom: number): number => {
@@ -96,7 +101,7 @@ function openParts(program: Program, values: Uint8Array, { without }: Evaluation
     for (const atom of [...open.positive, ...open.negative]) leader[leaderOf(atom)] = leaderOf(head);
     openRules.push(open);
   }
-  const parts = new Map<number, Part>();
+  const parts = new Map<number, { readonly atoms: number[]; readonly rules: Rule[] }>();
   const place = new Int32Array(atomCount);
   for (let atom = 0; atom < atomCount; atom++) {
     if (values[atom] !== UNDEFINED) continue;

@@ -10,14 +10,45 @@ export { FALSE, TRUE, UNDEFINED };
  * hold one another up in a circle, and from then on only circles that lost a support are looked at again.
  */
 export function wellFounded(program: Program, options: Evaluation = {}): Uint8Array {
+  return decided(program, options).value;
+}
+
+/**
+ * The well-founded model with the order in which its atoms are decided: each after all that decides it, those that
+ * fall together for want of support at one time; -1 for what stays undefined.
+ */
+export function decidedInOrder(program: Program): {
+  readonly values: Uint8Array;
+  readonly order: Int32Array;
+} {
+  const together: (readonly [first: number, end: number])[] = [];
+  const { value, trail, end } = decided(program, {}, (first, last) => together.push([first, last]));
+  const order = new Int32Array(program.atomCount).fill(-1);
+  for (let at = 0; at < end; at++) order[trail[at]!] = at;
+  for (const [first, last] of together) for (let at = first; at < last; at++) order[trail[at]!] = first;
+  return { values: value, order };
+}
+
+/** Decides all that follows; `fell` is told the stretch of the trail where atoms fell together. */
+function decided(
+  program: Program,
+  options: Evaluation,
+  fell: (first: number, end: number) => void = () => undefined,
+): State {
   const state = startOf(program, options);
   propagate(program, state);
   if (state.end < program.atomCount && leansOnUndecided(program, state)) {
+    let first = state.end;
     const sources = foundedSources(program, state);
-    do propagate(program, state, sources);
-    while (loseUnfounded(program, state, sources));
+    let more = true;
+    while (more) {
+      fell(first, state.end);
+      propagate(program, state, sources);
+      first = state.end;
+      more = loseUnfounded(program, state, sources);
+    }
   }
-  return state.value;
+  return state;
 }
 
 /** Whether an undecided atom has a rule that needs an undecided one, without which there are no circles. */
