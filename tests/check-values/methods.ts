@@ -1,5 +1,6 @@
 import { argument } from "./argument.ts";
 import type { Methods } from "./case.ts";
+import { dates } from "./dates.ts";
 import { scaling } from "./scaling.ts";
 import { spacing } from "./spacing.ts";
 import { stats } from "./stats.ts";
@@ -7,4 +8,12 @@ import { unitFit } from "./unit-fit.ts";
 import { units } from "./units.ts";
 
 /** Every computation that a case file can ask for; one that is not here fails the case as unknown. */
-export const methods: Methods = { ...argument, ...units, ...unitFit, ...scaling, ...spacing, ...stats };
+export const methods: Methods = {
+  ...argument,
+  ...dates,
+  ...units,
+  ...unitFit,
+  ...scaling,
+  ...spacing,
+  ...stats,
+};
