@@ -15,6 +15,8 @@ import type { Plugin } from "./plugin.ts";
 import { readCorpus } from "./read/read.ts";
 import type { ReadMemo } from "./read/read.ts";
 import type { SourceFile } from "./read/source-file.ts";
+import { historyOf } from "./show/history/history.ts";
+import type { History } from "./show/history/history.ts";
 
 export { compute } from "./derive/run.ts";
 export type { Outcome, Run } from "./derive/run.ts";
@@ -36,6 +38,8 @@ export interface Model {
   readonly footings: ReadonlyMap<Id, Footing>;
   /** For claims of questions: the artefacts, sources and scholars each would not stand without. */
   readonly restsOn: ReadonlyMap<Id, readonly Id[]>;
+  /** Year by year; null where it was not asked for. */
+  readonly history: History | null;
   /** Runs that would give the numbers still missing; those the pages need first come first. */
   readonly missing: readonly Run[];
   readonly files: ReadonlyMap<string, string>;
@@ -51,6 +55,8 @@ export interface Checked<T> {
 export interface Reach {
   /** Also tell what claims rest on that answer no question. */
   readonly allRestsOn?: boolean;
+  /** Also tell the dispute publication by publication, with the numbers of every year. */
+  readonly history?: boolean;
 }
 
 /**
@@ -88,8 +94,12 @@ export function build(
     restsOn: resting.restsOn,
   };
   const ruled = findingsOf(view);
+  const through = reach.history ? historyOf({ graph, plugins, memo: memo.compute, lens }, judgement) : null;
   const missing = new Map(
-    [...derivations.missing, ...resting.missing, ...ruled.missing].map((run) => [run.key, run]),
+    [...derivations.missing, ...resting.missing, ...ruled.missing, ...(through?.missing ?? [])].map((run) => [
+      run.key,
+      run,
+    ]),
   );
   return {
     model: {
@@ -99,6 +109,7 @@ export function build(
       judgement,
       footings: view.footings,
       restsOn: resting.restsOn,
+      history: through?.history ?? null,
       missing: [...missing.values()],
       files: new Map(files.map((file) => [file.path, file.text])),
     },

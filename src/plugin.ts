@@ -6,7 +6,7 @@ import type { Refusal } from "./base/refusal.ts";
 
 export type { Json } from "./base/json.ts";
 export { fieldsOf, membersOf, numberOf, rowsOf, textOf } from "./base/json.ts";
-export { formatNumber } from "./base/quantity/quantity-print.ts";
+export { formatNumber, formatP, writtenUnit } from "./base/quantity/quantity-print.ts";
 export type { Id } from "./base/finding.ts";
 export type { Quantity, QuantityKind, QuantityForm, SharedError } from "./base/quantity.ts";
 export type { Random } from "./base/random.ts";

@@ -35,14 +35,27 @@ function ratios(computation: Computation, rows: readonly Row[]): Panel {
   const k = numbers["k"];
   const factor = k?.value ?? 1;
   const [low, high] = [k?.low ?? null, k?.high ?? null];
+  const ends: Pair | null = low === null || high === null || low <= 0 ? null : [low, high];
   const departing = rows.filter((row) => row.departs);
   const band: readonly Mark[] =
-    low === null || high === null
+    ends === null
       ? []
-      : [{ mark: "reach", axis: "x", from: low, to: high, label: "95 % interval of the common factor" }];
+      : [
+          {
+            mark: "reach",
+            axis: "x",
+            from: ends[0],
+            to: ends[1],
+            label: "95 % interval of the common factor",
+          },
+        ];
   return {
     title: `The ratio of each pair of dimensions${single === null || rows.length < 2 ? "" : `: ${single}`}`,
-    caption: `Larger over smaller, each with its 95 % interval, the tolerance in it; the line is the common factor ${formatNumber(factor, 4)}${
+    caption: `Larger over smaller${
+      rows.length > 1 || ends !== null
+        ? ", each with its 95 % interval, the tolerance in it"
+        : ", without an interval, as one of the sizes is not distinct from 0"
+    }; the line is the common factor ${formatNumber(factor, 4)}${
       band.length > 0 ? ", shaded its 95 % interval" : ""
     }.${departing.length > 0 ? ` Open: further from it than twice the standard uncertainty (${departing.map((row) => row.name).join(", ")}).` : ""}`,
     shows: "each",
@@ -62,7 +75,8 @@ function ratios(computation: Computation, rows: readonly Row[]): Panel {
         label: "ratios",
         dots: rows.map(({ ratio, u, departs, name }, at) => ({
           at: [ratio, at],
-          xEnds: around(ratio, u),
+          // A single ratio is as sure as the factor, which has no ends where a size is not distinct from 0.
+          ...(rows.length > 1 ? { xEnds: around(ratio, u) } : ends === null ? {} : { xEnds: ends }),
           label: name,
           open: departs,
         })),

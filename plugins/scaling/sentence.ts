@@ -1,4 +1,4 @@
-import type { Computation, Naming, Settings } from "../../src/plugin.ts";
+import { formatNumber, formatP, type Computation, type Naming, type Settings } from "../../src/plugin.ts";
 import { pairsIn } from "./rows.ts";
 
 /** What the review's methods section prints; the words for what p says are fixed. */
@@ -14,9 +14,9 @@ export function scalingSentence(computation: Computation, _settings: Settings, n
   }
   const detectable = numbers["detectable"];
   const missed = detectable
-    ? `; a departure of ${(100 * detectable.value).toPrecision(2)} % would hardly be missed`
+    ? `; a departure of ${formatNumber(100 * detectable.value, 2)} % would hardly be missed`
     : "";
-  const test = `Cochran's test: p = ${p.toPrecision(2)}${missed}`;
+  const test = `Cochran's test: ${formatP(p)}${missed}`;
   if (p >= 0.05)
     return `${n} pairs of dimensions are compatible with one scale factor of ${factor} (${test}).`;
   const departing = pairsIn(computation, name).filter((row) => row.departs);
@@ -26,5 +26,5 @@ export function scalingSentence(computation: Computation, _settings: Settings, n
 }
 
 function shown(factor: number): string {
-  return factor.toPrecision(4);
+  return formatNumber(factor, 4);
 }

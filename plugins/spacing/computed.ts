@@ -1,5 +1,7 @@
 import {
+  SMALLEST_P,
   isRefusal,
+  writtenUnit,
   type Computation,
   type ComputedNumber,
   type Inputs,
@@ -8,7 +10,7 @@ import {
   type Settings,
   type Tools,
 } from "../../src/plugin.ts";
-import { SMALLEST_P, periodOf } from "./period/periods.ts";
+import { periodOf } from "./period/periods.ts";
 import { regularity } from "./regularity.ts";
 import { curveOf, edgeOf } from "./curve.ts";
 import { distributionOf, medianOfRanges, positionsOf, refuseKinds, rowOf, type Row } from "./row.ts";
@@ -74,7 +76,7 @@ export function computed(inputs: Inputs, settings: Settings, tools: Tools): Comp
       ...(compared !== null && isTorn(compared.differing) ? ["scale-decides"] : []),
     ],
     data: {
-      shown: shownUnit(row),
+      shown: { ...writtenUnit(row.measured[0]?.quantity) },
       row: { edge: edgeOf(row.gaps), ...curveOf(row.gaps, survival, ranges) },
       other: otherRow(other),
       draws,
@@ -100,11 +102,6 @@ function comparedShown(compared: Exclude<ReturnType<typeof compareScaled>, Refus
   const { test, factor, differing, agreeing } = compared;
   const { p, count, exact, smallest } = test;
   return { p, count, exact, smallest, factor, differing, agreeing: agreeing === null ? null : [...agreeing] };
-}
-
-function shownUnit(row: Row): Json {
-  const first = row.measured[0]?.quantity;
-  return { unit: first?.unit ?? "1", size: first?.unitSize ?? 1 };
 }
 
 function otherRow(other: Row): Json {

@@ -6,6 +6,7 @@ import {
   rowsOf,
   textOf,
   type Computation,
+  type ComputedNumber,
   type Figure,
   type Json,
   type Mark,
@@ -81,7 +82,7 @@ function edges(rows: readonly Row[], unit: string, size: number): Panel {
 
 function shares({ numbers }: Computation, rows: readonly Row[], unit: string, size: number): Panel {
   const median = numbers["median"];
-  const at = median === undefined ? null : median.value / size;
+  const at = median === undefined ? null : medianOf(median, unit, size);
   const ranges = rows.some(({ data }) => membersOf(data["between"]).length > 0);
   const broken = rows.some(({ data }) => membersOf(data["broken"]).length > 0);
   const method = ranges ? "the estimate of Turnbull, for ranges" : "the estimate of Kaplan and Meier";
@@ -89,25 +90,35 @@ function shares({ numbers }: Computation, rows: readonly Row[], unit: string, si
     title: "The share of gaps longer than each length",
     caption: `By ${method}${broken ? "; short strokes are broken ends, which count for as long as they were seen" : ""}.${
       ranges ? " Shaded: within a range the share cannot be told." : ""
-    }${at === null ? " Half of the gaps are not reached, so there is no median." : ` The median of these gaps is ${formatNumber(at, 3)} ${unit}.`}`,
+    }${at === null ? " Half of the gaps are not reached, so there is no median." : ` The median of these gaps ${at.said}.`}`,
     shows: "each",
     x: { label: "length of a gap", unit, from: 0 },
     y: { label: "share of gaps that are longer", unit: "1", from: 0, to: 1 },
-    marks: [
-      ...(at === null
-        ? []
-        : [
-            {
-              mark: "rule" as const,
-              axis: "x" as const,
-              at,
-              role: "null" as const,
-              label: `median ${formatNumber(at, 3)} ${unit}`,
-            },
-          ]),
-      ...rows.flatMap((row) => curve(row, size)),
-    ],
+    marks: [...(at === null ? [] : [at.mark]), ...rows.flatMap((row) => curve(row, size))],
   };
+}
+
+/** Where half of the gaps are reached: a place, or of ranges the stretch within which it lies. */
+function medianOf(
+  { value, low, high }: ComputedNumber,
+  unit: string,
+  size: number,
+): { readonly said: string; readonly mark: Mark } {
+  if (low === null || high === null || low === high) {
+    const words = `${formatNumber(value / size, 4)} ${unit}`;
+    const mark = {
+      mark: "rule",
+      axis: "x",
+      at: value / size,
+      role: "null",
+      label: `median ${words}`,
+    } as const;
+    return { said: `is ${words}`, mark };
+  }
+  const [from, to] = [low / size, high / size];
+  const ends = [formatNumber(from, 4), `${formatNumber(to, 4)} ${unit}`] as const;
+  const mark = { mark: "reach", axis: "x", from, to, label: `median, ${ends.join(" to ")}` } as const;
+  return { said: `lies between ${ends.join(" and ")}`, mark };
 }
 
 function curve({ name, data, factor, role }: Row, size: number): readonly Mark[] {

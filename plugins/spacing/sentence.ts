@@ -1,5 +1,4 @@
-import { SMALLEST_P } from "./period/periods.ts";
-import type { Computation } from "../../src/plugin.ts";
+import { formatNumber, formatP, type Computation } from "../../src/plugin.ts";
 
 /** What the review's methods section prints; the words for what p says are fixed. */
 export function spacingSentence(computation: Computation): string {
@@ -12,21 +11,21 @@ function evenness({ numbers }: Computation): string {
   const n = numbers["n"]?.value ?? 0;
   const censored = numbers["censored"]?.value ?? 0;
   const p = numbers["p"]?.value ?? 1;
-  const gaps = `${n} gaps${censored > 0 ? ` and ${censored} broken ends` : ""}`;
-  const cv = `a coefficient of variation of ${(100 * (numbers["cv"]?.value ?? 0)).toPrecision(2)} %`;
+  const gaps = `${n} gaps${censored > 0 ? ` and ${censored} broken ${censored === 1 ? "end" : "ends"}` : ""}`;
+  const cv = `a coefficient of variation of ${formatNumber(100 * (numbers["cv"]?.value ?? 0), 2)} %`;
   const said =
     p < 0.05
       ? "are compatible with a regular spacing, being more even than gaps at random"
       : p < 0.2 || n < 5
         ? "may or may not be regular, which cannot be decided"
         : "are even no better than chance";
-  return `${gaps} with ${cv} ${said} (${pWords(p)}).`;
+  return `${gaps} with ${cv} ${said} (${formatP(p)}).`;
 }
 
 function period({ numbers }: Computation): string {
   const p = numbers["period-p"]?.value;
   if (p === undefined) return "";
-  const shown = pWords(p);
+  const shown = formatP(p);
   const said =
     p < 0.05
       ? "The positions are compatible with the period"
@@ -44,9 +43,5 @@ function comparison({ numbers, warnings }: Computation): string {
     : p < 0.05
       ? "The two rows are spaced differently"
       : "The two rows are compatible with one spacing";
-  return `${said} (permutation test of Gehan 1965: p = ${p.toPrecision(2)}).`;
-}
-
-function pWords(p: number): string {
-  return p <= SMALLEST_P ? "p < 1e-9" : `p = ${p.toPrecision(2)}`;
+  return `${said} (permutation test of Gehan 1965: ${formatP(p)}).`;
 }

@@ -78,7 +78,7 @@ export const cautions: readonly Caution[] = [
   {
     id: "below-smallest-p",
     whenMet: true,
-    text: "p lies below 1e-9, the smallest that the exact method can tell from 0.",
+    text: "p lies below 1 × 10⁻⁹, the smallest that the exact method can tell from 0.",
   },
 ];
 

@@ -123,9 +123,14 @@ function residuals(data: Fields, { unit, size }: Scale, called: string, name: Na
   const items = membersOf(data["items"]).map(fieldsOf);
   const points = rowsOf(data["residuals"], [size, size]);
   const y: Axis = { label: "more or less than a whole multiple", unit };
+  const small = points.some(([value = 0]) => value < half);
   return {
     title: `What is left of each measurement after whole multiples of ${called}`,
-    caption: `Each measurement less the nearest whole multiple of ${called}, with its 95 % interval where it has one; the dashed lines are half a unit away, as far as anything can lie.`,
+    caption: `Each measurement less the nearest whole multiple of ${called}, with its 95 % interval where it has one; the dashed lines are half a unit away, ${
+      small
+        ? "further than which only a measurement of less than half the unit can lie, which counts as one"
+        : "as far as anything can lie"
+    }.`,
     shows: "each",
     x: { label: "measurement", unit },
     y,
@@ -152,6 +157,6 @@ function residuals(data: Fields, { unit, size }: Scale, called: string, name: Na
 }
 
 function amount(value: number, unit: string): string {
-  const shown = value >= 0.001 && value < 1000 ? value.toPrecision(3) : formatNumber(value, 3);
+  const shown = formatNumber(value, 4);
   return unit === "1" ? shown : `${shown} ${unit}`;
 }

@@ -35,12 +35,6 @@ export function itemOf({ quantity }: Measured): Item {
     : { kind: "bound" };
 }
 
-/** The unit in which the first measurement was written: figures and sentences are in it. */
-export function shownUnit(measured: readonly Measured[]): { readonly unit: string; readonly size: number } {
-  const first = measured[0]?.quantity;
-  return { unit: first?.unit ?? "1", size: first?.unitSize ?? 1 };
-}
-
 /** What each measurement is of, and its 95 % reach: for drawing it by itself. */
 export function itemsNamed(measured: readonly Measured[]): Json {
   return measured.map(({ artefact, dimension, quantity }) => ({

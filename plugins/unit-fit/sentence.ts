@@ -1,4 +1,4 @@
-import { fieldsOf, type Computation, type Settings } from "../../src/plugin.ts";
+import { fieldsOf, formatNumber, formatP, type Computation, type Settings } from "../../src/plugin.ts";
 
 type Verdict = "compatible" | "chance" | "undecided";
 
@@ -20,7 +20,7 @@ export function unitFitSentence(computation: Computation, settings: Settings): s
   }
   const shown = fieldsOf(fieldsOf(computation.data)["shown"]);
   const size = typeof shown["size"] === "number" ? shown["size"] : 1;
-  const q = `${((numbers["q"]?.value ?? 0) / size).toPrecision(4)} ${String(shown["unit"] ?? "")}`;
+  const q = `${formatNumber((numbers["q"]?.value ?? 0) / size, 4)} ${String(shown["unit"] ?? "")}`;
   const said: Record<Verdict, string> = {
     compatible: `${n} measurements are compatible with a unit of that size`,
     chance: `${n} measurements fit it no better than chance`,
@@ -36,17 +36,13 @@ function verdictOf({ numbers }: Computation): Verdict {
   return p < 0.2 || (numbers["n"]?.value ?? 0) < 10 ? "undecided" : "chance";
 }
 
-function shownP({ numbers, warnings, data }: Computation): string {
+function shownP({ numbers, data }: Computation): string {
   const p = numbers["p"]?.value ?? 1;
   const draws = fieldsOf(data)["draws"];
   const looks = fieldsOf(data)["looks"];
-  const own = warnings.includes("below-smallest-p")
-    ? "p < 1e-9"
-    : typeof draws === "number" && p <= 1 / draws
-      ? `p < 1/${draws}`
-      : `p = ${p.toPrecision(2)}`;
+  const own = typeof draws === "number" && p <= 1 / draws ? `p < 1/${draws}` : formatP(p);
   const adjusted = numbers["p-adjusted"]?.value ?? p;
   return typeof looks === "number" && looks > 1
-    ? `${own}; ${adjusted.toPrecision(2)} for ${looks} looks at these data (Holm 1979)`
+    ? `${own}; ${formatNumber(adjusted, 2)} for ${looks} looks at these data (Holm 1979)`
     : own;
 }

@@ -36,6 +36,8 @@ const pagesAt: Readonly<Record<string, (id: string, query: URLSearchParams) => W
   number: (id) => (id === "" ? null : { page: "number", id }),
   scholars: () => ({ page: "scholars" }),
   scholar: (id) => (id === "" ? null : { page: "scholar", id }),
+  history: () => ({ page: "history" }),
+  standpoints: () => ({ page: "standpoints" }),
   findings: () => ({ page: "findings" }),
   search: () => ({ page: "search" }),
 };

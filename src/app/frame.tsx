@@ -6,11 +6,15 @@ import { FindingsPage } from "./pages/findings.tsx";
 import { Page } from "./pages/page.tsx";
 import { SearchField } from "./pages/search/field.tsx";
 import { Commands } from "./parts/commands.tsx";
+import { useArrival } from "./parts/places/arrival.ts";
+import { nameOf, titleOf } from "./parts/places/title.ts";
 import { artefactWords } from "./words/artefacts.ts";
+import { historyWords } from "./words/history.ts";
 import { mapWords } from "./words/map.ts";
 import { words } from "./words/index.ts";
 import { numberWords } from "./words/numbers.ts";
 import { scholarWords } from "./words/scholars.ts";
+import { standpointWords } from "./words/standpoints.ts";
 import type { Change } from "./worker/messages.ts";
 
 /** The app's frame: the title and the rooms at the side, the page, and what changed on disk below. */
@@ -19,18 +23,21 @@ export function Frame() {
   const { told, changes, trouble, waiting } = useModel(address.wanted, address.lens);
   const contents = told?.tell === "page" ? told.contents : null;
   const main = useRef<HTMLElement>(null);
-  const arrived = useRef(address.path);
+  const arrival = told?.tell === "page" ? nameOf(told.page, address.path) : "";
+  const title =
+    told?.tell === "page"
+      ? titleOf(told.page, told.contents, address)
+      : told === null
+        ? "Variorum"
+        : words.unreadable;
 
+  useArrival(main, address.path, waiting);
   useEffect(() => {
-    if (arrived.current === address.path) return;
-    arrived.current = address.path;
-    main.current?.focus();
-    window.scrollTo(0, 0);
-  }, [address.path]);
+    if (!waiting) document.title = title;
+  }, [title, waiting]);
   useEffect(() => {
-    document.title = contents ? `${contents.title} · Variorum` : "Variorum";
     document.documentElement.lang = "en";
-  }, [contents]);
+  }, []);
 
   const room = (path: string, name: string, count: number | null, here: boolean) => (
     <li>
@@ -44,7 +51,15 @@ export function Frame() {
   const records = address.path.startsWith("/record");
   return (
     <>
-      <a className="skip" href="#page" onClick={() => main.current?.focus()}>
+      <a
+        className="skip"
+        href="#page"
+        onClick={(event) => {
+          // Not by the address: back would have to be pressed twice.
+          event.preventDefault();
+          main.current?.focus();
+        }}
+      >
         {words.skip}
       </a>
       <header className="side">
@@ -60,11 +75,16 @@ export function Frame() {
             {room("/artefacts", artefactWords.artefacts, null, page === "artefacts" || page === "artefact")}
             {room("/numbers", numberWords.numbers, null, page === "numbers" || page === "number")}
             {room("/scholars", scholarWords.scholars, null, page === "scholars" || page === "scholar")}
-            {room("/records", words.records, null, records)}
+            {room("/standpoints", standpointWords.standpoints, null, page === "standpoints")}
+            {room("/history", historyWords.history, null, page === "history")}
             {room("/findings", words.findings, contents?.findings ?? null, page === "findings")}
+            {room("/records", words.records, null, records)}
           </ul>
         </nav>
         <Commands />
+        {contents !== null && contents.pending > 0 && (
+          <p className="computing">{words.computing(contents.pending)}</p>
+        )}
       </header>
       <main
         id="page"
@@ -86,10 +106,8 @@ export function Frame() {
           </>
         )}
         {told?.tell === "page" && contents && <Page page={told.page} contents={contents} address={address} />}
-        {contents !== null && contents.pending > 0 && (
-          <p className="quiet">{words.computing(contents.pending)}</p>
-        )}
         <Changed changes={changes} />
+        <output className="unseen arrival">{waiting ? "" : arrival}</output>
       </main>
     </>
   );

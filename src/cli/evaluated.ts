@@ -18,6 +18,7 @@ export interface Evaluated {
 export interface Asked {
   readonly asOf?: string;
   readonly restsOn?: boolean;
+  readonly history?: boolean;
   readonly memo?: boolean;
 }
 
@@ -25,7 +26,10 @@ export interface Asked {
 export async function evaluated(folder: string, asked: Asked): Promise<Evaluated> {
   const files = filesOf(folder);
   const lens: Lens = asked.asOf === undefined ? {} : { asOf: yearIn(asked.asOf) };
-  const reach: Reach = asked.restsOn ? { allRestsOn: true } : {};
+  const reach: Reach = {
+    ...(asked.restsOn ? { allRestsOn: true } : {}),
+    ...(asked.history ? { history: true } : {}),
+  };
   const store = asked.memo === false ? null : memoStoreFor(folder);
   const memo = emptyMemo(store?.load());
   const before = memo.compute.size;

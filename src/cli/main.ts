@@ -4,22 +4,27 @@ import { version } from "../../package.json" with { type: "json" };
 import type { Finding } from "../base/finding.ts";
 import { nearest } from "../base/nearest.ts";
 import { ruleDocs } from "../judge/rules/index.ts";
+import { historyReport } from "../show/history/report.ts";
 import { reportOf } from "../show/report/report.ts";
 import { sarifOf } from "../show/report/sarif.ts";
+import { standpointsReport } from "../show/standpoints/report.ts";
 import { shownFindings, withheldIn } from "../show/withhold.ts";
 import { countsText, findingsText, questionsText } from "./print/check.ts";
 import { Stop } from "./fault.ts";
 import { startCorpus } from "./new.ts";
+import { historyText } from "./print/history.ts";
 import { numbersText } from "./print/numbers.ts";
 import { openCorpus } from "./open.ts";
 import { evaluated } from "./evaluated.ts";
 import type { Asked } from "./evaluated.ts";
+import { standpointsText } from "./print/standpoints.ts";
 import { whyText } from "./print/why.ts";
 
 interface CheckOptions extends Asked {
   readonly json?: boolean;
   readonly format?: string;
   readonly explain?: string;
+  readonly standpoints?: boolean;
   readonly failOn?: string;
 }
 
@@ -66,6 +71,8 @@ program
 
 withCorpus("check", "read, compute and evaluate; print the findings and how the answers stand")
   .option("--explain <id>", "why a claim, an argument or a piece of evidence has its standing")
+  .option("--standpoints", "the coherent standpoints: what tells them apart, and whom each fits")
+  .option("--history", "the dispute publication by publication, and what each changed")
   .option("--format <format>", "text, json or sarif", oneOf("text", "json", "sarif"))
   .option(
     "--fail-on <level>",
@@ -128,7 +135,11 @@ async function check(folder: string, options: CheckOptions): Promise<void> {
   const { model, findings } = checked;
   const format = options.json ? "json" : (options.format ?? "text");
   if (format !== "text") {
-    const report = reportOf(model, findings, texts);
+    const more = {
+      ...(model?.history ? { history: historyReport(model.history) } : {}),
+      ...(model && options.standpoints ? { standpoints: standpointsReport(model) } : {}),
+    };
+    const report = reportOf(model, findings, texts, more);
     printJson(format === "json" ? report : sarifOf(report, version, ruleDocs));
   } else if (options.explain !== undefined && model) {
     const lines = whyText(model, options.explain);
@@ -136,6 +147,10 @@ async function check(folder: string, options: CheckOptions): Promise<void> {
     const known = [...model.judgement.standings.keys()].filter((id) => !withheld(id));
     if (lines.length === 0) throw new Stop(unknownId(options.explain, known));
     say(lines);
+  } else if (model && options.standpoints) {
+    say(standpointsText(model));
+  } else if (model?.history) {
+    say(historyText(model.history));
   } else if (model) {
     const shown = shownFindings(model.graph, findings);
     say([...findingsText(shown, texts), ...questionsText(model), countsText(model, shown)]);

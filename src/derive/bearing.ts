@@ -1,3 +1,4 @@
+import type { Id } from "../base/finding.ts";
 import type { Json } from "../base/json.ts";
 import type { QuantityKind } from "../base/quantity.ts";
 import { parseQuantity } from "../base/quantity/quantity-text.ts";
@@ -79,6 +80,17 @@ function comparisonOf(
   return plain[1] === "<" || plain[1] === "<=" || plain[1] === "≤"
     ? { ...base, high: limit, highIn: !strict }
     : { ...base, low: limit, lowIn: !strict };
+}
+
+/** What several entries together say of one claim: of two that do not agree, nothing; null where none is about it. */
+export function bearingOn(
+  entries: readonly { readonly claim: Id; readonly bearing: Bearing }[],
+  claim: Id,
+): Bearing | null {
+  const said = new Set(entries.filter((one) => one.claim === claim).map((one) => one.bearing));
+  if (said.size === 0) return null;
+  if (said.has("supports") === said.has("disputes")) return "inconclusive";
+  return said.has("supports") ? "supports" : "disputes";
 }
 
 /** Tells whether a condition holds for the whole interval of each number; none holds that asks nothing. */

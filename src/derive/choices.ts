@@ -1,6 +1,7 @@
 import type { Id } from "../base/finding.ts";
 import type { Graph } from "../link/graph.ts";
 import type { Plugin } from "../plugin.ts";
+import { bearingOn } from "./bearing.ts";
 import type { Bearing } from "./bearing.ts";
 import { derive } from "./derive.ts";
 import type { Derived } from "./derive.ts";
@@ -61,11 +62,11 @@ function tried({ graph, plugins, memo, lens }: Bench, derived: Derived, choice: 
 }
 
 function turnedBy(one: Derived, other: Derived): Trial["turned"] {
-  const after = new Map(other.bearings.map((bearing) => [bearing.claim, bearing.bearing]));
+  const claims = [...new Set(one.bearings.map((bearing) => bearing.claim))];
   return new Map(
-    one.bearings.flatMap(({ claim, bearing }) => {
-      const now = after.get(claim) ?? ("says nothing of" as const);
-      return now === bearing ? [] : [[claim, now] as const];
+    claims.flatMap((claim) => {
+      const now = bearingOn(other.bearings, claim) ?? ("says nothing of" as const);
+      return now === bearingOn(one.bearings, claim) ? [] : [[claim, now] as const];
     }),
   );
 }

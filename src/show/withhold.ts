@@ -1,9 +1,45 @@
-import type { Finding, Span } from "../base/finding.ts";
+import type { Finding, Id, Span } from "../base/finding.ts";
+import type { Lens } from "../derive/lens.ts";
+import type { Judgement } from "../judge/judge.ts";
 import type { AnyLinked, Graph } from "../link/graph.ts";
 import { placeWithheld, withheldIn } from "../link/withheld.ts";
 import { spanOf } from "../read/record.ts";
 
 export { placeWithheld, withheldIn } from "../link/withheld.ts";
+
+/** As much of a judged corpus as tells what its lens hides. */
+interface Judged {
+  readonly graph: Graph;
+  readonly judgement: Pick<Judgement, "counts" | "listed">;
+}
+
+/** Tells what may be shown under the lens: what counts in its year and is not withheld. */
+export function shownUnder({ graph, judgement }: Judged): (id: Id) => boolean {
+  const withheld = withheldIn(graph);
+  return (id) => judgement.counts(id) && !withheld(id);
+}
+
+/** Tells which claims may be listed under the lens: those that something in print by its year names, and none withheld. */
+export function listedUnder({ graph, judgement }: Judged): (claim: Id) => boolean {
+  const withheld = withheldIn(graph);
+  return (claim) => judgement.listed(claim) && !withheld(claim);
+}
+
+/** Tells which sources and passages may be cited under the lens: those in print by its year, and none withheld. */
+export function citableUnder({
+  graph,
+  lens,
+}: {
+  readonly graph: Graph;
+  readonly lens: Lens;
+}): (key: Id) => boolean {
+  const withheld = withheldIn(graph);
+  return (key) => {
+    const passage = graph.records.get(key)?.list === "passages";
+    const year = passage ? graph.provenance(key).year : (graph.sources.get(key)?.year ?? null);
+    return !withheld(key) && (lens.asOf === undefined || year === null || year <= lens.asOf);
+  };
+}
 
 /** Findings that may be shown: one about something withheld goes, for its words would name it; of an error, that there is one stays. */
 export function shownFindings(graph: Graph | null, findings: readonly Finding[]): readonly Finding[] {

@@ -1,12 +1,8 @@
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { expect } from "vitest";
-import { serve } from "../../src/server/serve.ts";
 import { walk } from "./chromium.ts";
-
-const app = new URL("../../dist/app/", import.meta.url);
+import { filesOf, tabTo, through } from "./through.ts";
 
 /** Two rings and a pit, invented: one ring measured twice, the pit broken at its foot. */
 const records = {
@@ -36,47 +32,15 @@ const records = {
   ],
 };
 
-async function through(page: Page, body: () => Promise<void>): Promise<void> {
-  const folder = mkdtempSync(join(tmpdir(), "variorum-artefacts-"));
-  writeFileSync(
-    join(folder, "corpus.yaml"),
-    JSON.stringify({ title: "Two rings", units: { "long-pace": { is: "0.743 ± 0.006 m" } } }),
-  );
-  writeFileSync(join(folder, "rings.yaml"), JSON.stringify(records));
-  const served = await serve(folder, { app });
-  const complaints: string[] = [];
-  page.on("pageerror", (error) => complaints.push(error.message));
-  page.on("console", (message) => {
-    if (message.type() === "error") complaints.push(message.text());
-  });
-  try {
-    await page.goto(served.url);
-    await page.locator("h1").waitFor();
-    await body();
-    expect(complaints).toEqual([]);
-  } finally {
-    await served.close();
-    rmSync(folder, { recursive: true, force: true });
-  }
-}
-
-/** Presses Tab until what has the focus reads as wanted. */
-async function tabTo(page: Page, wanted: string): Promise<void> {
-  for (let step = 0; step < 80; step++) {
-    await page.keyboard.press("Tab");
-    const text = await page.evaluate(() => {
-      const focused = document.activeElement;
-      return `${focused?.getAttribute("aria-label") ?? ""} ${focused?.textContent ?? ""}`;
-    });
-    if (text.includes(wanted)) return;
-  }
-  throw new Error(`The keyboard does not reach “${wanted}”`);
-}
+const corpus = filesOf({
+  "corpus.yaml": { title: "Two rings", units: { "long-pace": { is: "0.743 ± 0.006 m" } } },
+  "rings.yaml": records,
+});
 
 const drawing = (page: Page) => page.locator("figure.drawing > svg");
 
 walk("goes from the things to a drawing, saves it, and back, by keys alone", async (page) => {
-  await through(page, async () => {
+  await through(page, corpus, async () => {
     await tabTo(page, "Artefacts");
     await page.keyboard.press("Enter");
     await page.getByRole("heading", { name: "Artefacts" }).waitFor();
@@ -114,7 +78,7 @@ walk("goes from the things to a drawing, saves it, and back, by keys alone", asy
 });
 
 walk("marks two things and draws them at one scale, by keys alone", async (page) => {
-  await through(page, async () => {
+  await through(page, corpus, async () => {
     await tabTo(page, "Artefacts");
     await page.keyboard.press("Enter");
     await page.getByRole("heading", { name: "Artefacts" }).waitFor();
@@ -143,7 +107,7 @@ walk("marks two things and draws them at one scale, by keys alone", async (page)
 });
 
 walk("shows readings in conflict, and nothing hangs over at 390 px", async (page) => {
-  await through(page, async () => {
+  await through(page, corpus, async () => {
     await page.setViewportSize({ width: 390, height: 800 });
     await page.goto(new URL("/artefact/outer", page.url()).href);
     await page.locator("table.dimensions").waitFor();

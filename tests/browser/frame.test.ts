@@ -1,15 +1,12 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
-import { fileURLToPath } from "node:url";
 import type { Page } from "playwright-core";
 import { expect } from "vitest";
-import { serve } from "../../src/server/serve.ts";
 import { words } from "../../src/app/words/index.ts";
 import { walk } from "./chromium.ts";
+import { copyOf, through, visit } from "./through.ts";
 
-const app = new URL("../../dist/app/", import.meta.url);
 const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
-const corpus = (path: string): string => fileURLToPath(new URL(`../../${path}`, import.meta.url));
 
 /** Every page of the app, by an address of the demo. */
 const pages = [
@@ -36,24 +33,6 @@ const pages = [
   "/record/there-is-none",
 ];
 
-/** Serves a folder while a walk lasts; the page must not complain. */
-async function through(folder: string, page: Page, body: (url: string) => Promise<void>): Promise<void> {
-  const served = await serve(folder, { app });
-  const complaints: string[] = [];
-  page.on("pageerror", (error) => complaints.push(error.message));
-  page.on("console", (message) => {
-    if (message.type() === "error") complaints.push(message.text());
-  });
-  try {
-    await page.goto(served.url);
-    await page.locator("h1").waitFor();
-    await body(served.url);
-    expect(complaints).toEqual([]);
-  } finally {
-    await served.close();
-  }
-}
-
 interface Violation {
   readonly id: string;
   readonly nodes: readonly { readonly html: string }[];
@@ -67,21 +46,6 @@ async function violations(page: Page): Promise<readonly string[]> {
     return (await run.run()).violations;
   });
   return found.map((one) => `${one.id}: ${one.nodes[0]?.html ?? ""}`);
-}
-
-/** Goes to a page as a link in the app does, without loading the program again. */
-async function visit(page: Page, path: string): Promise<void> {
-  await page.evaluate((to) => {
-    history.pushState(null, "", to);
-    dispatchEvent(new PopStateEvent("popstate"));
-  }, path);
-  await page.waitForFunction(
-    (to) => document.querySelector<HTMLElement>("main")?.dataset["shown"] === to,
-    path.split("?")[0],
-  );
-  // A room that loads by itself shows its heading when it is there.
-  await page.locator("main h1").waitFor();
-  await page.evaluate(() => document.fonts.ready.then(() => undefined));
 }
 
 /** Interactive things narrower or lower than 24 px, links inside a line of text apart (WCAG 2.5.8). */
@@ -101,7 +65,7 @@ const overflow = (page: Page): Promise<number> =>
 for (const scheme of ["light", "dark"] as const) {
   walk(`finds nothing against any page with axe, in ${scheme}`, async (page) => {
     await page.emulateMedia({ colorScheme: scheme });
-    await through(corpus("demo-corpus"), page, async () => {
+    await through(page, copyOf("demo-corpus"), async () => {
       const found: string[] = [];
       for (const path of pages) {
         await visit(page, path);
@@ -115,7 +79,7 @@ for (const scheme of ["light", "dark"] as const) {
 }
 
 walk("fits 390 px and twice the size, with targets of 24 px", async (page) => {
-  await through(corpus("demo-corpus"), page, async () => {
+  await through(page, copyOf("demo-corpus"), async () => {
     const found: string[] = [];
     // At 200 % zoom a window of 1280 px is 640 px wide.
     for (const width of [1280, 640, 390]) {
@@ -132,7 +96,7 @@ walk("fits 390 px and twice the size, with targets of 24 px", async (page) => {
 });
 
 walk("teaches on empty pages, and axe finds nothing against them", async (page) => {
-  await through(corpus("tests/corpora/empty"), page, async () => {
+  await through(page, copyOf("tests/corpora/empty"), async () => {
     const found: string[] = [];
     for (const path of [
       "/",
@@ -154,8 +118,8 @@ walk("teaches on empty pages, and axe finds nothing against them", async (page) 
 });
 
 walk("keeps what is looked at in the address: back, forward and reload lead to it", async (page) => {
-  await through(corpus("demo-corpus"), page, async (url) => {
-    await page.goto(new URL("/question/what-was-it?as-of=1970", url).href);
+  await through(page, copyOf("demo-corpus"), async ({ at }) => {
+    await page.goto(at("/question/what-was-it?as-of=1970"));
     await expect.poll(() => page.locator("output.year").textContent()).toContain("1970");
     await page.locator("table.answers tbody th a").first().click();
     await page.locator(".kind", { hasText: "claim" }).waitFor();
@@ -172,9 +136,9 @@ walk("keeps what is looked at in the address: back, forward and reload lead to i
 });
 
 walk("prints without what only a screen can do", async (page) => {
-  await through(corpus("demo-corpus"), page, async (url) => {
+  await through(page, copyOf("demo-corpus"), async ({ at }) => {
     await page.emulateMedia({ media: "print", colorScheme: "dark" });
-    await page.goto(new URL("/question/what-was-it", url).href);
+    await page.goto(at("/question/what-was-it"));
     await page.locator("table.answers").waitFor();
     expect(await page.locator("nav").isVisible()).toBe(false);
     expect(await page.locator("table.answers").isVisible()).toBe(true);

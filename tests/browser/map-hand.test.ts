@@ -2,7 +2,8 @@ import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { expect } from "vitest";
 import { walk } from "./chromium.ts";
-import { boxes, openMap, places, press, said, shown, through, widget } from "./map-walk.ts";
+import { boxes, openMap, places, press, said, shown, widget } from "./map-walk.ts";
+import { atRest, copyOf, through } from "./through.ts";
 
 const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
@@ -16,11 +17,11 @@ function never(what: string): never {
 }
 
 walk("unfolds a fold that is clicked, and goes back", async (page) => {
-  await through("demo-corpus", page, async ({ at }) => {
+  await through(page, copyOf("demo-corpus"), async ({ at }) => {
     await openMap(page, at("/map?question=what-was-it"));
     // The whole map, with all its folds in sight.
     await page.keyboard.press("0");
-    await page.waitForTimeout(400);
+    await atRest(page);
     const panel = page.locator(".map-panel");
     const corner = async (): Promise<Corner> => (await panel.boundingBox()) ?? never("a panel");
     const placeOf = async (title: string): Promise<readonly number[]> => {
@@ -52,9 +53,13 @@ walk("unfolds a fold that is clicked, and goes back", async (page) => {
 walk(
   "takes a box by a click, opens its sheet by two, pans by wheel and drag, zooms by Ctrl and wheel",
   async (page) => {
-    await through("demo-corpus", page, async ({ at }) => {
+    await through(page, copyOf("demo-corpus"), async ({ at }) => {
       await openMap(page, at("/map?question=what-was-it"));
+      // Nearer, so that there is room to move in, and with an answer in sight again.
+      for (const key of ["+", "+", "+", "+"]) await page.keyboard.press(key);
+      await press(page, "ArrowRight");
       const answer = await said(page);
+      await atRest(page);
       const panel = page.locator(".map-panel");
       const spot = async (): Promise<{ readonly x: number; readonly y: number }> => {
         const box = await panel.boundingBox();
@@ -90,7 +95,7 @@ walk(
       await expect
         .poll(() => panel.evaluate((element) => getComputedStyle(element).visibility))
         .toBe("visible");
-      await page.waitForTimeout(400);
+      await atRest(page);
       const last = await spot();
       await page.keyboard.press("Escape");
       await page.mouse.dblclick(last.x - 20, last.y - 8);
@@ -100,7 +105,7 @@ walk(
 );
 
 walk("has no fault that axe finds, by day and in a dark room", async (page) => {
-  await through("demo-corpus", page, async ({ at }) => {
+  await through(page, copyOf("demo-corpus"), async ({ at }) => {
     for (const colorScheme of ["light", "dark"] as const) {
       await page.emulateMedia({ colorScheme });
       await openMap(page, at("/map?question=what-was-it&as-of=2004"));
@@ -125,22 +130,18 @@ walk("has no fault that axe finds, by day and in a dark room", async (page) => {
 });
 
 walk("saves the map as a file, and shows nothing that is withheld", async (page) => {
-  await through(
-    "tests/corpora/walk",
-    page,
-    async ({ at }) => {
-      await page.goto(at("/map?question=what-for"));
-      await widget(page).waitFor();
-      await expect.poll(async () => (await places(page)).length).toBeGreaterThan(2);
-      const waiting = page.waitForEvent("download");
-      await page.getByRole("button", { name: "Save as SVG" }).click();
-      const saved = await (await waiting).path();
-      const file = readFileSync(saved, "utf8");
-      expect(file).toMatch(/^(<\?xml[^>]*>\s*)?<svg [^>]*xmlns="http:\/\/www.w3.org\/2000\/svg"/);
-      expect(file).toContain("The ditch was dug for defence.");
-      const told = `${file} ${await page.locator("main").textContent()}`;
-      for (const word of ["dug to drain", "even fall", "falls to a brook"]) expect(told).not.toContain(word);
-    },
-    { "corpus.yaml": "withhold: [drainage, falls-to-brook, falls-so-drainage]\n" },
-  );
+  const withheld = "withhold: [drainage, falls-to-brook, falls-so-drainage]\n";
+  await through(page, copyOf("tests/corpora/walk", { "corpus.yaml": withheld }), async ({ at }) => {
+    await page.goto(at("/map?question=what-for"));
+    await widget(page).waitFor();
+    await expect.poll(async () => (await places(page)).length).toBeGreaterThan(2);
+    const waiting = page.waitForEvent("download");
+    await page.getByRole("button", { name: "Save as SVG" }).click();
+    const saved = await (await waiting).path();
+    const file = readFileSync(saved, "utf8");
+    expect(file).toMatch(/^(<\?xml[^>]*>\s*)?<svg [^>]*xmlns="http:\/\/www.w3.org\/2000\/svg"/);
+    expect(file).toContain("The ditch was dug for defence.");
+    const told = `${file} ${await page.locator("main").textContent()}`;
+    for (const word of ["dug to drain", "even fall", "falls to a brook"]) expect(told).not.toContain(word);
+  });
 });

@@ -1,9 +1,10 @@
 import { expect } from "vitest";
 import { walk } from "./chromium.ts";
-import { boxes, openMap, places, press, said, shown, tabTo, through, widget } from "./map-walk.ts";
+import { boxes, openMap, places, press, said, shown, widget } from "./map-walk.ts";
+import { copyOf, tabTo, through } from "./through.ts";
 
 walk("goes from the question over the map to the thing and back by keys alone", async (page) => {
-  await through("tests/corpora/walk", page, async () => {
+  await through(page, copyOf("tests/corpora/walk"), async () => {
     await tabTo(page, "Was the ditch dug");
     await page.keyboard.press("Enter");
     await page.getByRole("heading", { name: "Was the ditch dug for defence or for drainage?" }).waitFor();
@@ -32,7 +33,7 @@ walk("goes from the question over the map to the thing and back by keys alone", 
 });
 
 walk("unfolds in place by Space, folds again, and goes back", async (page) => {
-  await through("demo-corpus", page, async ({ at }) => {
+  await through(page, copyOf("demo-corpus"), async ({ at }) => {
     await openMap(page, at("/map?question=what-was-it"));
     const before = await boxes(page);
     let where = await said(page);
@@ -57,7 +58,7 @@ walk("unfolds in place by Space, folds again, and goes back", async (page) => {
 });
 
 walk("puts a record in focus, alone, and lets go of it", async (page) => {
-  await through("demo-corpus", page, async ({ at }) => {
+  await through(page, copyOf("demo-corpus"), async ({ at }) => {
     await openMap(page, at("/map?question=what-was-it"));
     const all = (await places(page)).length;
     await page.keyboard.press("f");
@@ -79,7 +80,7 @@ walk("puts a record in focus, alone, and lets go of it", async (page) => {
 });
 
 walk("moves the year: standings change and are told, and nothing moves", async (page) => {
-  await through("demo-corpus", page, async ({ at }) => {
+  await through(page, copyOf("demo-corpus"), async ({ at }) => {
     await page.goto(at("/map?question=what-was-it"));
     await widget(page).waitFor();
     const before = await places(page);
@@ -105,7 +106,7 @@ walk("moves the year: standings change and are told, and nothing moves", async (
 });
 
 walk("replays the years and stops; where motion is not wanted, a press is a step", async (page) => {
-  await through("tests/corpora/walk", page, async ({ at }) => {
+  await through(page, copyOf("tests/corpora/walk"), async ({ at }) => {
     await page.goto(at("/map?question=what-for"));
     await page.getByRole("button", { name: "replay" }).click();
     await expect.poll(() => shown(page).get("as-of")).toBe("1896");
@@ -125,7 +126,7 @@ walk("replays the years and stops; where motion is not wanted, a press is a step
 
 walk("is the outline and one answer at a time where the screen is narrow", async (page) => {
   await page.setViewportSize({ width: 390, height: 800 });
-  await through("demo-corpus", page, async ({ at }) => {
+  await through(page, copyOf("demo-corpus"), async ({ at }) => {
     const overflow = (): Promise<number> =>
       page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
     await page.goto(at("/map?question=what-was-it"));
@@ -143,7 +144,7 @@ walk("is the outline and one answer at a time where the screen is narrow", async
 });
 
 walk("teaches what makes a map where there is no question, and none that argues", async (page) => {
-  await through("tests/corpora/empty", page, async ({ at }) => {
+  await through(page, copyOf("tests/corpora/empty"), async ({ at }) => {
     await page.goto(at("/map"));
     await page.getByRole("heading", { name: "Map" }).waitFor();
     await expect.poll(() => page.locator("main").textContent()).toContain("The corpus asks no question yet");
@@ -153,14 +154,9 @@ walk("teaches what makes a map where there is no question, and none that argues"
 
 walk("says of answers that hang in the air what would hold them", async (page) => {
   const question = `questions: [{ id: q, text: "What for?", answers: [a] }]\nclaims: [{ id: a, text: A roof. }]\n`;
-  await through(
-    "tests/corpora/empty",
-    page,
-    async ({ at }) => {
-      await openMap(page, at("/map?question=q"));
-      expect(await said(page)).toBe("Answer: A roof. It is unsupported.");
-      expect(await page.locator("main pre").textContent()).toContain("because:");
-    },
-    { "question.yaml": question },
-  );
+  await through(page, copyOf("tests/corpora/empty", { "question.yaml": question }), async ({ at }) => {
+    await openMap(page, at("/map?question=q"));
+    expect(await said(page)).toBe("Answer: A roof. It is unsupported.");
+    expect(await page.locator("main pre").textContent()).toContain("because:");
+  });
 });

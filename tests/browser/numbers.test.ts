@@ -1,6 +1,4 @@
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { readFileSync } from "node:fs";
 import { source as axe } from "axe-core";
 import type { AxeResults } from "axe-core";
 import type { Page } from "playwright-core";
@@ -9,14 +7,14 @@ import { plugins } from "../../plugins/index.ts";
 import { computingHere, emptyMemo, evaluate } from "../../src/host/evaluate.ts";
 import { readCorpusFolder } from "../../src/host/corpus-folder.ts";
 import { svgDocument } from "../../src/host/svg-document.ts";
-import { serve } from "../../src/server/serve.ts";
 import { numberPage } from "../../src/show/numbers/number.ts";
 import { draw } from "../../src/write/figure/draw.ts";
 import { svgText } from "../../src/write/figure/svg-text.ts";
 import { print } from "../../src/write/pen/palette.ts";
 import { walk } from "./chromium.ts";
+import { filesOf, frames, tabTo, through } from "./through.ts";
+import type { Fill } from "./through.ts";
 
-const app = new URL("../../dist/app/", import.meta.url);
 const bad = `<img src=x onerror="window.ran=1"><svg/onload=window.ran=1>`;
 const rims = [16.3, 41.6, 33.2, 12.7, 29.2, 41.3, 45.6, 45.8];
 
@@ -62,41 +60,16 @@ const sources = `@book{hale, author = {Hale, Ada}, title = {Rims}, year = 1990}
 @book{vane, author = {Vane, Bo}, title = {Rims again}, year = 1995}
 `;
 
-async function through(
-  page: Page,
-  name: string,
-  body: (place: { readonly folder: string; readonly url: string }) => Promise<void>,
-): Promise<void> {
-  const folder = mkdtempSync(join(tmpdir(), "variorum-numbers-"));
-  const settings = { title: "Bowls", bibliography: "sources.bib", units: { span: { is: "4.15 ± 0.02 cm" } } };
-  writeFileSync(join(folder, "corpus.yaml"), JSON.stringify(settings));
-  writeFileSync(join(folder, "bowls.yaml"), JSON.stringify(bowls(name)));
-  writeFileSync(join(folder, "sources.bib"), sources);
-  const served = await serve(folder, { app });
-  const complaints: string[] = [];
-  page.on("pageerror", (error) => complaints.push(error.message));
-  // What the policy refuses comes as an error of the console.
-  page.on("console", (message) => {
-    if (message.type() === "error" || message.type() === "warning") complaints.push(message.text());
+const corpus = (name: string): Fill =>
+  filesOf({
+    "corpus.yaml": {
+      title: "Bowls",
+      bibliography: "sources.bib",
+      units: { span: { is: "4.15 ± 0.02 cm" } },
+    },
+    "bowls.yaml": bowls(name),
+    "sources.bib": sources,
   });
-  try {
-    await page.goto(served.url);
-    await page.locator("h1").waitFor();
-    await body({ folder, url: served.url });
-    expect(complaints).toEqual([]);
-  } finally {
-    await served.close();
-    rmSync(folder, { recursive: true, force: true });
-  }
-}
-
-async function tabTo(page: Page, wanted: string): Promise<void> {
-  for (let step = 0; step < 60; step++) {
-    await page.keyboard.press("Tab");
-    if ((await page.evaluate(() => document.activeElement?.textContent ?? "")).includes(wanted)) return;
-  }
-  throw new Error(`The keyboard does not reach “${wanted}”`);
-}
 
 const inSight = (page: Page, text: string): Promise<boolean> =>
   page.getByText(text).evaluate((element) => {
@@ -107,7 +80,7 @@ const inSight = (page: Page, text: string): Promise<boolean> =>
 walk(
   "reads a number, what would turn it, and its cautions, and saves its figure, by keys alone",
   async (page) => {
-    await through(page, "", async ({ folder }) => {
+    await through(page, corpus(""), async ({ folder }) => {
       await tabTo(page, "Numbers");
       await page.keyboard.press("Enter");
       await page.getByRole("heading", { name: "The rims are whole spans." }).waitFor();
@@ -159,7 +132,7 @@ async function settled(page: Page): Promise<void> {
   let before = -1;
   for (let at = await page.evaluate(() => window.scrollY); at !== before;) {
     before = at;
-    await page.waitForTimeout(150);
+    await frames(page, 9);
     at = await page.evaluate(() => window.scrollY);
   }
 }
@@ -179,9 +152,9 @@ async function drawnHere(folder: string, id: string): Promise<string> {
 }
 
 walk("leaves nothing for a checker of accessibility to find", async (page) => {
-  await through(page, "", async ({ url }) => {
+  await through(page, corpus(""), async ({ at }) => {
     for (const path of ["/numbers", "/number/rims"]) {
-      await page.goto(new URL(path, url).href);
+      await page.goto(at(path));
       await page.getByRole("link", { name: "Hale" }).or(page.locator(".number-group")).first().waitFor();
       if (path !== "/numbers") await page.locator(".plate svg circle").first().waitFor({ state: "attached" });
       await page.locator("details").evaluateAll((all) => all.forEach((one) => one.setAttribute("open", "")));
@@ -199,9 +172,9 @@ walk("leaves nothing for a checker of accessibility to find", async (page) => {
 walk("shows hostile words in a figure as words, in the dark and on a narrow sheet too", async (page) => {
   await page.emulateMedia({ colorScheme: "dark" });
   await page.setViewportSize({ width: 390, height: 800 });
-  await through(page, bad, async ({ url }) => {
+  await through(page, corpus(bad), async ({ at }) => {
     for (const path of ["/numbers", "/number/rims"]) {
-      await page.goto(new URL(path, url).href);
+      await page.goto(at(path));
       await page.locator("h1").waitFor();
       await expect.poll(() => page.locator("main").textContent()).toContain("<img src=x");
       if (path !== "/numbers") await page.locator(".plate svg circle").first().waitFor({ state: "attached" });

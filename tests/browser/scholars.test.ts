@@ -1,63 +1,20 @@
-import { cpSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { dirname, join } from "node:path";
-import { fileURLToPath } from "node:url";
 import axe from "axe-core";
 import type { AxeResults } from "axe-core";
 import type { Page } from "playwright-core";
 import { expect } from "vitest";
-import { serve } from "../../src/server/serve.ts";
 import { corpusOf } from "../make-corpus/corpus.ts";
 import { walk } from "./chromium.ts";
+import { copyOf, filesOf, focused, tabTo, through } from "./through.ts";
 
-const app = new URL("../../dist/app/", import.meta.url);
-const demo = fileURLToPath(new URL("../../demo-corpus", import.meta.url));
+const withDemo = copyOf("demo-corpus");
+const withMany = filesOf(
+  Object.fromEntries(
+    corpusOf({ records: 600, seed: 11, claims: 40, scholars: 15 }).map((file) => [file.path, file.text]),
+  ),
+);
 
-/** Serves a corpus while a walk lasts; whatever the page complains of is a failure. */
-async function through(
-  page: Page,
-  fill: (folder: string) => void,
-  body: (url: string) => Promise<void>,
-): Promise<void> {
-  const folder = mkdtempSync(join(tmpdir(), "variorum-scholars-"));
-  fill(folder);
-  const served = await serve(folder, { app });
-  const complaints: string[] = [];
-  page.on("pageerror", (error) => complaints.push(error.message));
-  page.on("console", (message) => {
-    if (message.type() === "error") complaints.push(message.text());
-  });
-  try {
-    await page.goto(served.url);
-    await page.locator("h1").waitFor();
-    await body(served.url);
-    expect(complaints).toEqual([]);
-  } finally {
-    await served.close();
-    rmSync(folder, { recursive: true, force: true });
-  }
-}
-
-const withDemo = (folder: string): void => cpSync(demo, folder, { recursive: true });
-const withMany = (folder: string): void => {
-  for (const file of corpusOf({ records: 600, seed: 11, claims: 40, scholars: 15 })) {
-    mkdirSync(dirname(join(folder, file.path)), { recursive: true });
-    writeFileSync(join(folder, file.path), file.text);
-  }
-};
-
-const focused = (page: Page): Promise<string> =>
-  page.evaluate(() => document.activeElement?.textContent ?? "");
 const overflow = (page: Page): Promise<number> =>
   page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
-
-async function tabTo(page: Page, wanted: string): Promise<void> {
-  for (let step = 0; step < 60; step++) {
-    await page.keyboard.press("Tab");
-    if ((await focused(page)).includes(wanted)) return;
-  }
-  throw new Error(`The keyboard does not reach “${wanted}”`);
-}
 
 /** What axe finds to complain of in the page's main part. */
 async function complaintsOf(page: Page): Promise<readonly string[]> {
@@ -108,8 +65,8 @@ walk("goes by keys from the list to the grid, through its cells, and to a schola
 });
 
 walk("keeps to the year of the address", async (page) => {
-  await through(page, withDemo, async (url) => {
-    await page.goto(new URL("/scholars?look=claims&as-of=1940", url).href);
+  await through(page, withDemo, async ({ at }) => {
+    await page.goto(at("/scholars?look=claims&as-of=1940"));
     await page.getByRole("grid").waitFor();
     const heads = await page.locator("thead .who").allTextContents();
     expect(heads.map((one) => one.replace(/\d+$/, ""))).toEqual([
@@ -118,15 +75,15 @@ walk("keeps to the year of the address", async (page) => {
       "Edith Ferrant",
     ]);
     expect(await page.getByRole("grid").textContent()).not.toContain("1951");
-    await page.goto(new URL("/scholar/ferrant?as-of=1940", url).href);
+    await page.goto(at("/scholar/ferrant?as-of=1940"));
     await page.locator(".track").first().waitFor();
     expect(await page.locator(".dated").textContent()).not.toContain("1951");
   });
 });
 
 walk("reads forty claims by fifteen scholars without a sideways overflow of the page", async (page) => {
-  await through(page, withMany, async (url) => {
-    await page.goto(new URL("/scholars?look=claims", url).href);
+  await through(page, withMany, async ({ at }) => {
+    await page.goto(at("/scholars?look=claims"));
     await page.getByRole("grid").waitFor();
     expect(await overflow(page)).toBeLessThanOrEqual(0);
     const grid = await page.locator(".matrix").evaluate((box) => box.scrollWidth - box.clientWidth);
@@ -146,8 +103,8 @@ walk("reads forty claims by fifteen scholars without a sideways overflow of the 
 
 walk("is a list by claim or by scholar where there is no room for a grid", async (page) => {
   await page.setViewportSize({ width: 390, height: 800 });
-  await through(page, withMany, async (url) => {
-    await page.goto(new URL("/scholars?look=claims", url).href);
+  await through(page, withMany, async ({ at }) => {
+    await page.goto(at("/scholars?look=claims"));
     await page.locator(".makings").first().waitFor();
     expect(await page.getByRole("grid").count()).toBe(0);
     const byClaim = await page.locator(".makings > li > ul > li").count();

@@ -1,38 +1,11 @@
-import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { fileURLToPath } from "node:url";
 import type { Page } from "playwright-core";
 import { expect } from "vitest";
-import { serve } from "../../src/server/serve.ts";
 import { walk } from "./chromium.ts";
+import { copyOf, through } from "./through.ts";
 
-const app = new URL("../../dist/app/", import.meta.url);
-const demo = fileURLToPath(new URL("../../demo-corpus/", import.meta.url));
-
-/** Serves a copy of the demo while a walk lasts; the page may complain of nothing. */
-async function through(
-  page: Page,
-  body: (place: { readonly folder: string; readonly url: string }) => Promise<void>,
-) {
-  const folder = mkdtempSync(join(tmpdir(), "variorum-search-"));
-  cpSync(demo, folder, { recursive: true });
-  const served = await serve(folder, { app });
-  const complaints: string[] = [];
-  page.on("pageerror", (error) => complaints.push(error.message));
-  page.on("console", (message) => {
-    if (message.type() === "error") complaints.push(message.text());
-  });
-  try {
-    await page.goto(served.url);
-    await page.getByRole("heading", { name: "Questions" }).waitFor();
-    await body({ folder, url: served.url });
-    expect(complaints).toEqual([]);
-  } finally {
-    await served.close();
-    rmSync(folder, { recursive: true, force: true });
-  }
-}
+const demo = copyOf("demo-corpus");
 
 const focused = (page: Page): Promise<string> =>
   page.evaluate(() => `${document.activeElement?.tagName} ${document.activeElement?.textContent?.trim()}`);
@@ -50,7 +23,7 @@ async function search(page: Page, text: string): Promise<void> {
 }
 
 walk("finds a scholar by a Greek word, in capitals and without accents, by keys alone", async (page) => {
-  await through(page, async () => {
+  await through(page, demo, async () => {
     await search(page, "ΜΑΥΡΟΓΙΑΝΝΗ");
     await expect.poll(() => hits(page).first().textContent()).toContain("Μαυρογιάννη");
     expect(await page.locator("a.hit mark").first().textContent()).toBe("Μαυρογιάννη");
@@ -69,7 +42,7 @@ walk("finds a scholar by a Greek word, in capitals and without accents, by keys 
 });
 
 walk("finds a thing by its inventory number, whole and without its points", async (page) => {
-  await through(page, async () => {
+  await through(page, demo, async () => {
     await search(page, "TH 1998.41.412");
     await expect.poll(() => hits(page).first().getAttribute("href")).toMatch(/^\/record\//);
     const thing = await hits(page).first().getAttribute("href");
@@ -87,14 +60,14 @@ walk("finds a thing by its inventory number, whole and without its points", asyn
 
 walk("what is withheld is not found, what is not yet in print is marked, an edit is found", async (page) => {
   const told = () => page.locator("output.told").textContent();
-  await through(page, async ({ folder, url }) => {
-    await page.goto(new URL("/search?q=gradiometer&as-of=1951", url).href);
+  await through(page, demo, async ({ folder, at }) => {
+    await page.goto(at("/search?q=gradiometer&as-of=1951"));
     await expect.poll(() => page.locator(".hits .where strong").count(), patient).toBeGreaterThan(0);
     expect(await page.locator(".hits .where strong").first().textContent()).toBe("not yet in print in 1951");
-    await page.goto(new URL("/search?q=trench-9", url).href);
+    await page.goto(at("/search?q=trench-9"));
     await expect.poll(told, patient).toMatch(/^(?:Found|Nothing|No record)/);
     expect(await page.locator('a.hit[href^="/record/trench-9"]').count()).toBe(0);
-    await page.goto(new URL("/search?q=quernstone", url).href);
+    await page.goto(at("/search?q=quernstone"));
     await expect.poll(told, patient).toContain("Nothing in the corpus");
     const file = join(folder, "artefacts", "centre.yaml");
     const text = readFileSync(file, "utf8");
@@ -104,7 +77,7 @@ walk("what is withheld is not found, what is not yet in print is marked, an edit
 });
 
 walk("lists the commands and the keys by keys, and returns the focus where it was", async (page) => {
-  await through(page, async ({ url }) => {
+  await through(page, demo, async ({ at }) => {
     const link = page.locator("main ul.questions a").first();
     await link.focus();
     const before = await focused(page);
@@ -131,7 +104,7 @@ walk("lists the commands and the keys by keys, and returns the focus where it wa
 
     await page.keyboard.press("1");
     await page.getByRole("heading", { name: "Questions" }).waitFor();
-    await page.goto(new URL("/question/what-was-it", url).href);
+    await page.goto(at("/question/what-was-it"));
     await page.locator("output.year").waitFor();
     const year = await page.locator("output.year").textContent();
     await page.keyboard.press("<");
@@ -140,7 +113,7 @@ walk("lists the commands and the keys by keys, and returns the focus where it wa
 });
 
 walk("single keys can be turned off, and do nothing in a field", async (page) => {
-  await through(page, async () => {
+  await through(page, demo, async () => {
     await page.keyboard.press("/");
     await page.keyboard.type("a.?/");
     expect(await page.locator("#search-field").inputValue()).toBe("a.?/");
@@ -169,7 +142,7 @@ walk("single keys can be turned off, and do nothing in a field", async (page) =>
 
 walk("fits a narrow screen, with the commands open too", async (page) => {
   await page.setViewportSize({ width: 390, height: 800 });
-  await through(page, async () => {
+  await through(page, demo, async () => {
     const over = () => page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
     await search(page, "post");
     expect(await over()).toBeLessThanOrEqual(0);

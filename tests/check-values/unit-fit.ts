@@ -1,9 +1,9 @@
-import { isRefusal, median, randomFrom, refuseFewer } from "../../src/plugin.ts";
+import { SMALLEST_P, isRefusal, median, randomFrom, refuseFewer } from "../../src/plugin.ts";
 import type { Refusal } from "../../src/plugin.ts";
 import { unitTable } from "../../src/base/unit/unit-table.ts";
 import { fromSI, toSI } from "../../src/base/unit/unit.ts";
 import { estimateUnit } from "../../plugins/unit-fit/given/estimate.ts";
-import { SMALLEST_P, lumpedVariance, multipleOf, vTest } from "../../plugins/unit-fit/given/given-unit.ts";
+import { lumpedVariance, multipleOf, vTest } from "../../plugins/unit-fit/given/given-unit.ts";
 import { itemFits } from "../../plugins/unit-fit/given/item-fits.ts";
 import type { Item } from "../../plugins/unit-fit/given/item-fits.ts";
 import { attenuation, expectedPhi, plain, refuseLengths } from "../../plugins/unit-fit/lengths.ts";

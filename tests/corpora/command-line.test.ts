@@ -74,6 +74,23 @@ describe("check", () => {
     expect(run("check", demo, "--as-of", "the war").code).toBe(2);
   });
 
+  test("tells the coherent standpoints of the demo in text, and to a script", () => {
+    const { out, code } = run("check", demo, "--standpoints");
+    expect(code).toBe(0);
+    expect(out.split("\n")[0]).toBe("4 coherent standpoints: 2 × 2.");
+    expect(out).toMatch(/stands {2}a roof\n +fits .*Oyelaran.* wholly/);
+    const { standpoints } = reportSchema.parse(JSON.parse(run("check", demo, "--standpoints", "--json").out));
+    expect(standpoints?.count).toBe("4");
+    // As what-next.md says beside the demo: both live answers hang from whose are the marks, the antler's or the iron's.
+    const [chain] = standpoints?.components ?? [];
+    expect(chain?.about).toEqual([{ kind: "evidence", between: ["antler-marks", "iron-marks"] }]);
+    expect(chain?.alternatives.map((one) => Object.keys(one.toldBy)).sort()).toEqual([
+      ["ring-a-open"],
+      ["ring-a-roofed"],
+    ]);
+    expect(reportSchema.parse(JSON.parse(run("check", demo, "--json").out)).standpoints).toBe(null);
+  });
+
   test("explains one standing down to the things, and knows near names", () => {
     const { out } = run("check", demo, "--explain", "ring-a-roofed");
     expect(out.split("\n")[0]).toBe("a roof");

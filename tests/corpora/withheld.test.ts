@@ -48,6 +48,8 @@ test.each([
   ["check", "--json"],
   ["check", "--format", "sarif"],
   ["check", "--rests-on", "--json"],
+  ["check", "--standpoints"],
+  ["check", "--standpoints", "--json"],
   ["check", "--explain", "wet"],
   ["check", "--explain", "dry"],
   ["check", "--explain", "by-sprin"],

@@ -10,7 +10,7 @@ import { artefactPage } from "../../src/show/artefacts/artefact.ts";
 import { artefactsPage } from "../../src/show/artefacts/artefacts.ts";
 import type { Thing } from "../../src/show/artefacts/tree.ts";
 import { fitting } from "../../src/show/artefacts/tree.ts";
-import { siUnitFor, siWords } from "../../src/show/artefacts/si-words.ts";
+import { siUnitFor, siWords } from "../../src/show/si-words.ts";
 import { historyLine } from "../../src/show/artefacts/history/line.ts";
 
 /** A corpus of one file of records, as JSON, which is YAML. */
@@ -296,4 +296,98 @@ test("as of a year, only what was in print by then is shown", () => {
   expect(page?.looks.map((one) => one.who)).toEqual(["Hale"]);
   expect(page?.events.every((one) => (one.high ?? 0) <= 1900)).toBe(true);
   expect(JSON.stringify(page?.dimensions)).not.toContain("Marrack");
+});
+
+describe("what happened, and who looked", () => {
+  const bibliography = [
+    "@book{old-1900, author = {Old, Ann}, title = {A}, year = 1900}",
+    "@book{new-2000, author = {New, Zoe}, title = {B}, year = 2000}",
+  ].join("\n");
+  const event = { when: "1850", kind: "loss", what: "broken in two" };
+  const records = {
+    scholars: [
+      { id: "ann", name: "Ann Old" },
+      { id: "zoe", name: "Zoe New" },
+    ],
+    artefacts: [
+      {
+        id: "pot",
+        name: "A pot",
+        date: [
+          { is: "-0400", from: "old-1900" },
+          { is: "-0200", from: "new-2000" },
+        ],
+        history: [
+          { ...event, from: "old-1900 p. 3" },
+          { when: "1990", kind: "move", what: "carried off" },
+        ],
+      },
+      { id: "pot/rim", name: "Its rim", history: [{ ...event, from: "new-2000 p. 9" }] },
+    ],
+    measurements: [
+      { id: "a", of: "pot", dimension: "width", value: "31 cm", from: "old-1900" },
+      { id: "b", of: "pot", dimension: "width", value: "31 cm", from: "new-2000", repeats: "a" },
+    ],
+  };
+  const pageIn = (asOf?: number) => {
+    const files = [
+      { path: "corpus.yaml", text: JSON.stringify({ title: "T", bibliography: ["b.bib"] }) },
+      { path: "b.bib", text: bibliography },
+      { path: "records.yaml", text: JSON.stringify(records) },
+    ];
+    return artefactPage(
+      modelOf(build(files, plugins, emptyMemo(), asOf === undefined ? {} : { asOf })),
+      "pot",
+    );
+  };
+
+  test("what befell several at once is told with everybody who tells it", () => {
+    const sources = (asOf?: number) =>
+      pageIn(asOf)
+        ?.events.find((one) => one.kind === "loss")
+        ?.from.flatMap((piece) => piece.to ?? []);
+    expect(sources()).toEqual(["old-1900", "new-2000"]);
+    expect(sources(1950)).toEqual(["old-1900"]);
+  });
+
+  test("as of a year, neither what happened after it nor dates given after it", () => {
+    expect(pageIn()?.events.map((one) => one.kind)).toEqual(["loss", "move"]);
+    expect(pageIn(1950)?.events.map((one) => one.kind)).toEqual(["loss"]);
+    const dates = (asOf?: number) =>
+      JSON.stringify(pageIn(asOf)?.facts.filter((field) => field.name === "date"));
+    expect(dates()).toContain("201 BC");
+    expect(dates(1950)).toContain("401 BC");
+    expect(dates(1950)).not.toContain("201 BC");
+  });
+
+  test("who copies a figure did not look", () => {
+    expect(pageIn()?.looks.map((one) => one.who)).toEqual(["Old"]);
+  });
+});
+
+test("a withheld part on which an answer hangs is not named", () => {
+  const records = {
+    artefacts: [
+      { id: "pot", name: "A pot" },
+      { id: "pot/seal", name: "Its seal" },
+    ],
+    questions: [{ id: "q", text: "Whose?", answers: ["c"] }],
+    claims: [{ id: "c", text: "The king's." }],
+    observations: [{ id: "o", of: ["pot/seal"], text: "The king's seal." }],
+    arguments: [{ id: "a", because: ["o"], therefore: "c" }],
+  };
+  const hanging = (settings: object) => artefactPage(modelOf(corpus(records, settings)), "pot")?.hanging;
+  expect(hanging({})).toMatchObject([{ claim: "c", part: { id: "pot/seal" } }]);
+  expect(hanging({ withhold: ["pot/seal"] })).toMatchObject([{ claim: "c", part: null }]);
+});
+
+test("readings that differ by all bounds come in one order", () => {
+  const records = {
+    artefacts: [{ id: "pot", name: "A pot" }],
+    measurements: [3, 5, 4, 9].map((n) => ({ id: `n${n}`, of: "pot", dimension: "handles", value: `${n}` })),
+  };
+  const model = modelOf(corpus(records, { reproducibility: "0 %" }));
+  const clashes = artefactPage(model, "pot")?.dimensions[0]?.dimensions[0]?.clashes ?? [];
+  expect(clashes).toHaveLength(6);
+  expect(clashes.map((one) => one.by)).toEqual(["6", "5", "4", "2", "1", "1"]);
 });

@@ -128,6 +128,27 @@ describe("what would turn it", () => {
     expect(page(derivation?.id ?? "").turns?.tried.flatMap((line) => line.turned)).toEqual([]);
   });
 
+  test("is said of each claim as it is: supported, disputed, and what comes of each", async () => {
+    const files = corpus(`${folder}/fires`).map((file) =>
+      file.path === "records.yaml"
+        ? {
+            ...file,
+            text: file.text
+              .replace("claims:", "claims:\n  - { id: in-feet, text: The ring was laid out in feet. }")
+              .replace(
+                "bears-on: [",
+                'bears-on: [{ claim: in-feet, disputes: { p: "< 0.05" }, supports: { phi: "< 1" } }, ',
+              ),
+          }
+        : file,
+    );
+    const { findings } = await pagesOf(files);
+    const told = findings.find((one) => one.rule === "verdict-depends-on-disputed-measurement");
+    expect(told?.message).toBe(
+      "“the unit fit number” disputes “The ring was laid out in feet” and supports “The ring was laid out in paces”, but with the readings of Ferrant 1937 it supports “The ring was laid out in feet” and is inconclusive about “The ring was laid out in paces”.",
+    );
+  });
+
   test("is not claimed to be nothing before it was tried", async () => {
     const files = corpus(`${folder}/fires`);
     const { model } = await pagesOf(files);
@@ -205,4 +226,279 @@ test("nothing withheld can be read off a number's page, its figure, or the list"
   const shown = JSON.stringify([held.page("fit"), held.page("row"), held.list]);
   for (const word of ["hidden-stone", "hidden stone", "m-secret", "417.31", "4.1731", "unsayable"])
     expect(shown).not.toContain(word);
+});
+
+/** A corpus of one file of records, as JSON, which is YAML. */
+function corpusWith(records: object, settings: object = {}, bibliography = ""): readonly SourceFile[] {
+  return [
+    {
+      path: "corpus.yaml",
+      text: JSON.stringify({ title: "T", bibliography: ["b.bib"], ...settings }),
+    },
+    { path: "b.bib", text: bibliography },
+    { path: "records.yaml", text: JSON.stringify(records) },
+  ];
+}
+
+/** Things with one measurement each. */
+function measuredAs(name: string, values: readonly string[]) {
+  return {
+    artefacts: values.map((_, i) => ({ id: `${name}-${i}`, name: `${name} ${i}` })),
+    measurements: values.map((value, i) => ({
+      id: `${name}-m${i}`,
+      of: `${name}-${i}`,
+      dimension: "side",
+      value,
+    })),
+  };
+}
+
+const inHands = ["150 cm", "301 cm", "452.5 cm", "598 cm", "748 cm", "903 cm"];
+const hand = { units: { hand: { is: "15 cm" } } };
+
+test("a year back, a claim that nothing in print names yet is not told with a number", async () => {
+  const files = corpusWith(
+    {
+      ...measuredAs("block", inHands),
+      claims: [
+        { id: "early", text: "In hands, said early.", from: "old-1900" },
+        { id: "late", text: "In hands, said late.", from: "new-2000" },
+      ],
+      derivations: [
+        {
+          id: "fit",
+          plugin: "unit-fit",
+          parameters: { unit: "hand" },
+          inputs: { values: inHands.map((_, i) => `block-m${i}`) },
+          "bears-on": ["early", "late"].map((claim) => ({ claim, supports: { p: "< 0.05" } })),
+        },
+      ],
+    },
+    hand,
+    "@book{old-1900, author = {Old, Ann}, title = {A}, year = 1900}\n@book{new-2000, author = {New, Ann}, title = {B}, year = 2000}\n",
+  );
+  const claims = ({ page, list }: Awaited<ReturnType<typeof pagesOf>>) => [
+    list.map((group) => group.claim?.id),
+    page("fit").bearings.map((one) => one.claim),
+  ];
+  expect(claims(await pagesOf(files))).toEqual([
+    ["early", "late"],
+    ["early", "late"],
+  ]);
+  expect(claims(await pagesOf(files, { asOf: 1950 }))).toEqual([["early"], ["early"]]);
+});
+
+test("a withheld reading is not named beside those it entered one mean with", async () => {
+  const { artefacts, measurements } = measuredAs("block", inHands);
+  const records = {
+    scholars: [
+      { id: "ann", name: "Ann Open" },
+      { id: "zoe", name: "Zoe Quiet" },
+    ],
+    artefacts,
+    measurements: [
+      ...measurements.map((one) => ({ ...one, by: "ann" })),
+      { id: "quiet", of: "block-0", dimension: "side", value: "151 cm", by: "zoe" },
+    ],
+    claims: [{ id: "c", text: "In hands." }],
+    derivations: [
+      {
+        id: "fit",
+        plugin: "unit-fit",
+        parameters: { unit: "hand" },
+        inputs: { values: { of: artefacts.map((one) => one.id), dimension: "side" } },
+        "bears-on": [{ claim: "c", supports: { p: "< 0.05" } }],
+      },
+    ],
+  };
+  const open = await pagesOf(corpusWith(records, hand));
+  expect(JSON.stringify(open.page("fit"))).toContain("Quiet");
+  const held = await pagesOf(corpusWith(records, { ...hand, withhold: ["quiet"] }));
+  expect(held.page("fit").entries.withheld).toBe(1);
+  expect(JSON.stringify(held.page("fit"))).not.toContain("Quiet");
+});
+
+test("two terms for one claim are told as one, and turn nothing by themselves", async () => {
+  const { artefacts, measurements } = measuredAs("block", inHands);
+  const records = {
+    artefacts,
+    measurements: [
+      ...measurements.map((one) => ({ ...one, from: "old-1900" })),
+      { id: "again", of: "block-0", dimension: "side", value: "150.2 cm", from: "new-2000" },
+    ],
+    claims: [{ id: "c", text: "In hands." }],
+    derivations: [
+      {
+        id: "fit",
+        plugin: "unit-fit",
+        parameters: { unit: "hand" },
+        inputs: { values: { of: artefacts.map((one) => one.id), dimension: "side" } },
+        "bears-on": [
+          { claim: "c", supports: { p: "< 0.05" } },
+          { claim: "c", disputes: { p: "> 0.5" } },
+        ],
+      },
+    ],
+  };
+  const books =
+    "@book{old-1900, author = {Old, Ann}, title = {A}, year = 1900}\n@book{new-2000, author = {New, Ann}, title = {B}, year = 2000}\n";
+  const { page, list } = await pagesOf(corpusWith(records, hand, books));
+  const { tried, pending } = page("fit").turns ?? {};
+  expect(pending).toBe(0);
+  expect(tried?.length).toBeGreaterThan(0);
+  expect(tried?.flatMap((line) => line.turned)).toEqual([]);
+  expect(list[0]?.rows.map((row) => row.says)).toEqual(["supports"]);
+});
+
+test("a condition on a name that every object has hides no number", async () => {
+  const records = {
+    ...measuredAs("block", inHands),
+    claims: [{ id: "c", text: "In hands." }],
+    derivations: [
+      {
+        id: "fit",
+        plugin: "unit-fit",
+        parameters: { unit: "hand" },
+        inputs: { values: inHands.map((_, i) => `block-m${i}`) },
+        "bears-on": [{ claim: "c", supports: { constructor: "< 1" } }],
+      },
+    ],
+  };
+  const { page, list } = await pagesOf(corpusWith(records, hand));
+  expect(list[0]?.rows[0]?.main).toHaveLength(1);
+  expect(page("fit").bearings[0]).toMatchObject({ supportsWhen: "constructor < 1", found: [] });
+  expect(page("fit").bearings[0]?.trouble).toContain("constructor");
+});
+
+const textsIn = (value: unknown): readonly string[] => {
+  if (typeof value === "string") return [value];
+  return value !== null && typeof value === "object" ? Object.values(value).flatMap(textsIn) : [];
+};
+
+describe("figures in words", () => {
+  const scaled = (larger: readonly string[], smaller: readonly string[]) => {
+    const [big, small] = [measuredAs("big", larger), measuredAs("small", smaller)];
+    return corpusWith({
+      artefacts: [...big.artefacts, ...small.artefacts],
+      measurements: [...big.measurements, ...small.measurements],
+      derivations: [
+        {
+          id: "scale",
+          plugin: "scaling",
+          inputs: { pairs: larger.map((_, i) => [`big-m${i}`, `small-m${i}`]) },
+        },
+      ],
+    });
+  };
+
+  test("are never in the notation of a machine", async () => {
+    const coarse = await pagesOf(scaled(["2 ± 0.5 m", "4 ± 1 m"], ["1 ± 0.2 m", "2 ± 0.5 m"]));
+    const small = await pagesOf(
+      corpusWith(
+        {
+          ...measuredAs(
+            "block",
+            [1999.4, 3998.8, 5998.2, 9997, 13995.8, 15995.2].map((mm) => `${mm} mm`),
+          ),
+          derivations: [
+            {
+              id: "search",
+              plugin: "unit-fit",
+              parameters: { low: "900 mm", high: "1100 mm", draws: "50" },
+              inputs: { values: [0, 1, 2, 3, 4, 5].map((i) => `block-m${i}`) },
+            },
+          ],
+        },
+        hand,
+      ),
+    );
+    expect(coarse.page("scale").sentence).toContain("would hardly be missed");
+    expect(small.page("search").sentence).toContain("999.7 mm");
+    for (const page of [coarse.page("scale"), small.page("search")]) {
+      const texts = textsIn([page.sentence, page.figure]);
+      expect(texts.length).toBeGreaterThan(5);
+      for (const text of texts) expect(text).not.toMatch(/\de[+-]?\d/);
+    }
+  });
+
+  test("one ratio is drawn no surer than it is told: without ends where the number has none", async () => {
+    const { page } = await pagesOf(scaled(["2 ± 0.1 m"], ["1 ± 0.6 m"]));
+    const scale = page("scale");
+    expect(scale.numbers.find((one) => one.name === "k")?.interval).toBeNull();
+    const dots = scale.figure?.figure.panels[0]?.marks.flatMap((one) =>
+      one.mark === "dots" ? one.dots : [],
+    );
+    expect(dots?.map((dot) => dot.xEnds)).toEqual([undefined]);
+  });
+
+  test("what is less than half a unit lies further out than half a unit, and that is said", async () => {
+    const { page } = await pagesOf(
+      corpusWith(
+        {
+          ...measuredAs("block", ["3 cm", ...inHands]),
+          derivations: [
+            {
+              id: "fit",
+              plugin: "unit-fit",
+              parameters: { unit: "hand" },
+              inputs: { values: [0, 1, 2, 3, 4, 5, 6].map((i) => `block-m${i}`) },
+            },
+          ],
+        },
+        hand,
+      ),
+    );
+    const [, residuals] = page("fit").figure?.figure.panels ?? [];
+    expect(residuals?.caption).not.toContain("as far as anything can lie");
+    expect(residuals?.caption).toContain("less than half the unit");
+  });
+
+  test("a median known as a range is told as one", async () => {
+    const gaps = ["50–60 cm", "52–64 cm", "55–70 cm", "66–80 cm", "75–90 cm"];
+    const { page } = await pagesOf(
+      corpusWith({
+        ...measuredAs("gap", gaps),
+        derivations: [{ id: "row", plugin: "spacing", inputs: { gaps: gaps.map((_, i) => `gap-m${i}`) } }],
+      }),
+    );
+    const [low, high] = (page("row").numbers.find((one) => one.name === "median")?.interval ?? "").split(
+      " to ",
+    );
+    const shares = page("row").figure?.figure.panels[1];
+    expect(shares?.caption).toContain(`lies between ${low?.replace(" cm", "")} and ${high}`);
+    expect(shares?.marks.some((mark) => mark.mark === "rule")).toBe(false);
+    expect(shares?.marks.some((mark) => mark.mark === "reach" && mark.axis === "x")).toBe(true);
+  });
+
+  test("the SI column has the digits that what entered was known to, and counts are whole", async () => {
+    const values = ["≥ 240 cm", "12345", "2.5 m", "18.20 m ± 5 mm"];
+    const sides = measuredAs("block", values);
+    const { page } = await pagesOf(
+      corpusWith({
+        artefacts: sides.artefacts,
+        measurements: sides.measurements.map((one, i) => ({
+          ...one,
+          dimension: `dimension ${i}`,
+          ...(i === 2 ? { "to-nearest": "50 cm" } : {}),
+        })),
+        derivations: [
+          {
+            id: "fit",
+            plugin: "unit-fit",
+            parameters: { low: "1 m", high: "2 m" },
+            inputs: { values: values.map((_, i) => `block-m${i}`) },
+          },
+        ],
+      }),
+    );
+    const { taken, left } = page("fit").entries;
+    const inSI = new Map([...taken, ...left].map((line) => [line.written, line.inSI]));
+    expect([...inSI]).toEqual([
+      ["12345", "12345"],
+      // 50 cm / √12 is 14 cm.
+      ["2.5 m", "2.50 ± 0.14 m"],
+      ["18.20 m ± 5 mm", "18.200 ± 0.005 m"],
+      ["≥ 240 cm", "≥ 2.40 m"],
+    ]);
+  });
 });

@@ -121,6 +121,22 @@ describe("states", () => {
     expect(beside(without.marks)).toEqual([]);
   });
 
+  test("what a number says of a claim is a word behind the argument's own", () => {
+    const beam = boxOf("by-function");
+    for (const mirrored of [false, true]) {
+      const states = { "by-function": state({ standing: null, said: "supports" }) };
+      const { texts } = drawn(at(1, { scene: single(beam), states, mirrored }));
+      const [own, said] = [
+        texts.find((one) => one.part === beam.id),
+        texts.find((one) => one.words === "supports"),
+      ];
+      expect(said?.letters.colour).toBe("ink");
+      expect(said?.at.y).toBe(texts.filter((one) => one.part === beam.id).at(-1)?.at.y);
+      if (mirrored) expect(said?.at.x ?? 0).toBeLessThan(own?.at.x ?? 0);
+      else expect(said?.at.x ?? 0).toBeGreaterThan(own?.at.x ?? 0);
+    }
+  });
+
   test("an attack ends in an upright bar; a beaten one is soft, not shorter", () => {
     const attackOf = (beaten: readonly string[]) =>
       drawn(at(1, { beaten })).marks.filter(({ points }) => points.some((point) => point.x === 404));

@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { textWidth } from "../../src/show/map/letters/letters.ts";
-import { nameColumn } from "../../src/write/map/film/film.ts";
+import type { Point } from "../../src/show/map/scene.ts";
+import { nameColumn } from "../../src/write/map/film/band-names.ts";
 import { turfLine, unevenness } from "../../src/write/map/film/turf.ts";
 import { mapSvg } from "../../src/write/map/map-svg.ts";
 import { figureIn } from "../../src/write/map/measure.ts";
@@ -52,6 +53,14 @@ test("what lies outside the window is not drawn, what lies inside is", () => {
   );
 });
 
+/** The stretches of a line as rectangles with no width or no height. */
+const legs = (points: readonly Point[]) =>
+  points.slice(1).map((to, n) => {
+    const from = points[n] ?? to;
+    const [x, y] = [Math.min(from.x, to.x), Math.min(from.y, to.y)];
+    return { x, y, width: Math.abs(from.x - to.x), height: Math.abs(from.y - to.y) };
+  });
+
 describe("what is pinned", () => {
   test("names of bands stay in the window's inner column, in the band and over each other never", () => {
     fc.assert(
@@ -74,6 +83,43 @@ describe("what is pinned", () => {
       }),
       { seed: 23 },
     );
+  });
+
+  test("where the window is narrow they lie on no box and on no line", () => {
+    let told = 0;
+    fc.assert(
+      fc.property(scales, windows, (scale, frame) => {
+        const drawing = windowed(scale, { ...frame, wide: 300 + (frame.wide % 300) });
+        const names = [
+          "things",
+          "seen",
+          "and",
+          "measured",
+          "seen and measured",
+          "computed",
+          "claims",
+          "answers",
+        ];
+        const found = drawn(drawing).texts.filter(
+          ({ words, part }) => part === null && names.includes(words),
+        );
+        const taken = [
+          ...scene.boxes,
+          ...[...scene.routes, ...scene.attacks].flatMap(({ points }) => legs(points)),
+        ];
+        for (const { at: place, words, letters } of found) {
+          const [left, right] = [place.x, place.x + textWidth(words, "sans", letters.size)];
+          const [top, bottom] = [place.y - letters.size * 0.75, place.y + letters.size * 0.2];
+          const over = taken.filter(
+            (box) => box.x < right && left < box.x + box.width && box.y < bottom && top < box.y + box.height,
+          );
+          expect(over).toEqual([]);
+          told++;
+        }
+      }),
+      { seed: 28 },
+    );
+    expect(told).toBeGreaterThan(50);
   });
 
   test("the ground is a strip of 40 px at the foot, with the names of the cuts, when it is out of sight", () => {

@@ -3,6 +3,7 @@ import { beforeAll, describe, expect, test } from "vitest";
 import { plugins } from "../../plugins/index.ts";
 import type { Lens, Model } from "../../src/build.ts";
 import { computingHere, emptyMemo, evaluate } from "../../src/host/evaluate.ts";
+import { textWidth } from "../../src/show/map/letters/letters.ts";
 import { mapPage, rememberedMaps } from "../../src/show/map/page.ts";
 import type { MapDesk } from "../../src/show/map/page.ts";
 import type { MapPage, MapView } from "../../src/show/map/scene.ts";
@@ -106,10 +107,15 @@ test("under a claim stand its standing and who holds it, two names at most", () 
 });
 
 test("a number that bears on a claim says in a word what it says", () => {
-  const { states } = mapPage(desk(), viewOf({ question: "laid-out-in-paces" }));
+  const { states, scene } = mapPage(desk(), viewOf({ question: "laid-out-in-paces" }));
   const { bearings } = under({}).derivations.byId.get("ring-unit") ?? { bearings: [] };
   expect(bearings).toHaveLength(1);
   expect(states["ring-unit>rings-in-paces"]?.said).toBe(bearings[0]?.bearing);
+  // Whatever it says under another lens has room beside the beam.
+  const beam = scene.boxes.find(({ id }) => id === "ring-unit>rings-in-paces");
+  const room = (beam?.width ?? 0) - (beam?.look.as === "beam" ? beam.look.length : Infinity);
+  for (const word of ["supports", "disputes", "inconclusive"])
+    expect(textWidth(`by number · ${word}`, "sans", 13)).toBeLessThan(room);
   expect(states["ring-unit"]?.said).toMatch(/^p 0\.\d+$/u);
 });
 

@@ -72,6 +72,8 @@ observations:
   - { id: both, of: [lamp, secret-pit], text: They lay side by side., from: open-book p. 17 }
 measurements:
   - { of: lamp, dimension: width, value: 18.2 ± 0.4 cm }
+claims:
+  - { id: lamp-first, text: The lamp came first., dates: [{ event: The lamp was made, before: secret-pit }] }
 passages:
   - { id: said, from: open-book, at: p. 3, quote: Die Mauern der Straße neigen sich., lang: de }
 `,
@@ -222,6 +224,9 @@ describe("what is withheld is never found", () => {
     expect(idsIn(index.find("side by side", 100))).toEqual(["both"]);
     const documents = JSON.stringify(searchDocuments(modelOf(sample).graph, plugins, textsOf(sample)));
     for (const secret of [...secrets, "secret-pit", "quiet-book"]) expect(documents).not.toContain(secret);
+    const sheet = JSON.stringify(sheetOf(modelOf(sample), [], textsOf(sample), "lamp-first"));
+    expect(sheet).toContain("something withheld");
+    expect(sheet).not.toContain("secret-pit");
   });
 
   test("from the moment it is withheld, before anything is indexed anew", () => {
@@ -262,6 +267,10 @@ describe("whatever is typed", () => {
     "   ",
     "\u0000",
   ])("%j is only words", (text) => expect(() => index.find(text, 10)).not.toThrow());
+
+  test.each(["", "  ", "???", "— …", "\u0000"])("%j has no words, and finds nothing", (text) => {
+    expect(index.find(text, 10)).toMatchObject({ match: "none", count: 0, groups: [], unknown: [] });
+  });
 
   test("text of any length, in any script", () => {
     expect(index.find("lamp ".repeat(2000), 10).count).toBeGreaterThan(0);

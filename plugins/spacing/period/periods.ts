@@ -1,8 +1,5 @@
-import { isRefusal, type Refusal, type Settings, type Tools } from "../../../src/plugin.ts";
+import { SMALLEST_P, isRefusal, type Refusal, type Settings, type Tools } from "../../../src/plugin.ts";
 import { periodogram, powerAt, rayleigh } from "./period.ts";
-
-/** Below this the integral for a given period cannot tell p from 0. */
-export const SMALLEST_P = 1e-9;
 
 /** A period given or found, its p, and the power at half and twice of it. */
 export interface PeriodResult {

@@ -1,4 +1,5 @@
 import {
+  SMALLEST_P,
   cosineSumAbove,
   cosineSumSeries,
   logBallVolume,
@@ -8,9 +9,6 @@ import {
   resultantSeries,
   squaredUniformTransform,
 } from "../../../src/plugin.ts";
-
-/** The smallest p that the inversion integrals can tell from 0; below it `p < 1e-9` is printed. */
-export const SMALLEST_P = 1e-9;
 
 /** The V-test of a unit given beforehand (methods A3). Null stands for a p below 1e-9. */
 export interface VTest {

@@ -1,6 +1,8 @@
 import {
+  SMALLEST_P,
   refuse,
   refuseFewer,
+  writtenUnit,
   type Computation,
   type Json,
   type Measured,
@@ -8,9 +10,9 @@ import {
   type UnitValue,
 } from "../../../src/plugin.ts";
 import { estimateUnit } from "./estimate.ts";
-import { SMALLEST_P, criticalPhi, lumpedVariance, vTest, vTestP } from "./given-unit.ts";
+import { criticalPhi, lumpedVariance, vTest, vTestP } from "./given-unit.ts";
 import { itemFits, type ItemFits } from "./item-fits.ts";
-import { itemOf, itemsNamed, lengthOf, shownUnit } from "../measured.ts";
+import { itemOf, itemsNamed, lengthOf } from "../measured.ts";
 import { attenuation, plain, type Length } from "../lengths.ts";
 import { curveOf, familyOf } from "../search/curve.ts";
 import { lowestAllowed } from "../search/search.ts";
@@ -59,7 +61,7 @@ export function withUnit(all: readonly Measured[], unit: UnitValue, looks: numbe
     ],
     data: {
       found: "given",
-      shown: { ...shownUnit(measured) },
+      shown: { ...writtenUnit(measured[0]?.quantity) },
       looks,
       q,
       reach: [unit.size - 1.96 * unit.u, unit.size + 1.96 * unit.u],

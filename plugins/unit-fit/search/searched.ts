@@ -1,6 +1,7 @@
 import {
   isRefusal,
   refuse,
+  writtenUnit,
   type Computation,
   type Measured,
   type Refusal,
@@ -10,7 +11,7 @@ import {
 import { restsOnOne, sharesOf } from "./artefacts.ts";
 import { estimateUnit } from "../given/estimate.ts";
 import { multipleOf } from "../given/given-unit.ts";
-import { itemsNamed, lengthOf, shownUnit } from "../measured.ts";
+import { itemsNamed, lengthOf } from "../measured.ts";
 import { curveOf, familyOf } from "./curve.ts";
 import { searchUnit } from "./search.ts";
 import { significance, type Trial } from "./significance.ts";
@@ -63,7 +64,7 @@ export function searched(
     ],
     data: {
       found: "searched",
-      shown: { ...shownUnit(measured) },
+      shown: { ...writtenUnit(measured[0]?.quantity) },
       looks: tools.looks,
       q: best.q,
       draws: count,

@@ -4,6 +4,7 @@ import { useLocation } from "wouter";
 import type { OutlineLine } from "../../show/pages/outline.ts";
 import { recordPath, withYear } from "../address.ts";
 import { useActions } from "../parts/actions.tsx";
+import { dirOf } from "../parts/link.tsx";
 import { StandingMark } from "../parts/standing.tsx";
 import { Empty } from "../parts/empty.tsx";
 import { empty } from "../words/empty.ts";
@@ -85,7 +86,7 @@ export function OutlinePage({
   return (
     <>
       <h1>{words.outline}</h1>
-      {lines.length === 0 ? <Empty {...empty.outline} /> : <p className="quiet">{words.outlineHelp}</p>}
+      {lines.length === 0 ? <Empty {...empty.outline} /> : <p className="quiet help">{words.outlineHelp}</p>}
       <ul
         className="tree"
         hidden={lines.length === 0}
@@ -102,7 +103,7 @@ export function OutlinePage({
             aria-expanded={one.line.under.length > 0 ? one.open : undefined}
             aria-selected={place === at}
             tabIndex={place === at ? 0 : -1}
-            className={`depth-${Math.min(one.depth, 8)}`}
+            className={`depth-${Math.min(one.depth, 8)}${startsClaims(shown, place) ? " apart" : ""}`}
             onFocus={() => setFocus(place)}
             onClick={() => (one.line.under.length > 0 ? fold(one, !one.open) : openSheet(one))}
           >
@@ -110,11 +111,11 @@ export function OutlinePage({
               {one.line.under.length === 0 ? "" : one.open ? "−" : "+"}
             </span>
             {one.line.standing !== null && <StandingMark standing={one.line.standing} bare />}
-            <span className="how">{roleWords[one.line.role]}</span>
+            {roleWords[one.line.role] !== "" && <span className="how">{roleWords[one.line.role]}</span>}
             <a
               href={withYear(recordPath(one.line.to), asOf)}
               tabIndex={-1}
-              dir="auto"
+              dir={dirOf(one.line.text)}
               className={one.depth === 0 ? "question" : ""}
               onClick={(event) => {
                 event.preventDefault();
@@ -130,6 +131,14 @@ export function OutlinePage({
       </ul>
     </>
   );
+}
+
+/** Whether here the claims begin that answer no question. */
+function startsClaims(shown: readonly Shown[], place: number): boolean {
+  const one = shown[place];
+  if (!one || one.depth > 0 || one.line.role === "question") return false;
+  const before = shown.slice(0, place).findLast((other) => other.depth === 0);
+  return before?.line.role === "question";
 }
 
 function visible(

@@ -7,16 +7,18 @@ import type { PageData } from "../worker/messages.ts";
 import { ArtefactPage } from "./artefacts/artefact.tsx";
 import { ArtefactsPage } from "./artefacts/list.tsx";
 import { FindingsPage } from "./findings.tsx";
+import { HistoryPage } from "./history/history.tsx";
 import { NumbersPage } from "./numbers/list.tsx";
 import { NumberPage } from "./numbers/number.tsx";
 import { OutlinePage } from "./outline.tsx";
-import { QuestionPage } from "./question.tsx";
-import { QuestionsPage } from "./questions.tsx";
+import { QuestionPage } from "./question/question.tsx";
+import { QuestionsPage } from "./question/questions.tsx";
 import { RecordsPage } from "./records.tsx";
 import { ScholarPage } from "./scholars/one/scholar.tsx";
 import { ScholarsPage } from "./scholars/scholars.tsx";
 import { SearchPage } from "./search/search.tsx";
-import { SheetPage } from "./sheet.tsx";
+import { SheetPage } from "./sheet/sheet.tsx";
+import { StandpointsPage } from "./standpoints/standpoints.tsx";
 
 const MapPage = lazy(async () => ({ default: (await import("../map/map-page.tsx")).MapPage }));
 
@@ -75,6 +77,10 @@ function shown({ page, contents, address }: Props): ReactNode {
       return <ScholarsPage page={page.data} address={address} />;
     case "scholar":
       return page.data && <ScholarPage page={page.data} address={address} />;
+    case "history":
+      return <HistoryPage page={page.data} address={address} />;
+    case "standpoints":
+      return <StandpointsPage page={page.data} address={address} />;
     case "findings":
       return (
         <>

@@ -45,14 +45,16 @@ export function RecordsPage({
       {kinds.map((kind) => (
         <details key={kind.name} open={wanted.length > 0 || kind.entries.length <= 40}>
           <summary>
-            <h2 className="label">
+            <h2 className="label kind-name">
               {kind.name} <span className="count">{kind.entries.length}</span>
             </h2>
           </summary>
           <ul className="index">
             {kind.entries.map((entry) => (
               <li key={entry.id}>
-                <RecordLink id={entry.id} text={entry.text} asOf={asOf} />
+                <span className="sentence">
+                  <RecordLink id={entry.id} text={entry.text} asOf={asOf} />
+                </span>
                 {entry.standing !== null && <StandingMark standing={entry.standing} />}
               </li>
             ))}

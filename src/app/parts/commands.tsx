@@ -2,8 +2,9 @@ import { useRef, useState } from "react";
 import { searchWords as words } from "../words/search.ts";
 import { useActionKeys, useActions } from "./actions.tsx";
 import type { Action } from "./actions.tsx";
-import { CommandList } from "./command-list.tsx";
-import { KeyboardMap } from "./keyboard-map.tsx";
+import { CommandList } from "./leaves/command-list.tsx";
+import { KeyboardMap } from "./leaves/keyboard-map.tsx";
+import { toHeading } from "./places/headings.ts";
 
 /** Two buttons at the side, and what they open: the list of all that can be done, and the map of the keys. */
 export function Commands() {
@@ -15,6 +16,8 @@ export function Commands() {
     [
       { name: words.commands, key: ".", run: () => setOpen("commands") },
       { name: words.keys, key: "?", run: () => setOpen("keys") },
+      { name: words.nextHeading, key: "h", run: () => toHeading("next") },
+      { name: words.headingBefore, key: "H", run: () => toHeading("before") },
     ],
     "everywhere",
   );

@@ -12,8 +12,20 @@ export function RecordLink({
   readonly asOf: number | null;
 }) {
   return (
-    <Link href={withYear(recordPath(id), asOf)} dir="auto">
+    <Link href={withYear(recordPath(id), asOf)} dir={dirOf(text)}>
       {text}
     </Link>
   );
 }
+
+/** In which direction a name runs: a foreign name at its head does not turn round the words that follow it. */
+export function dirOf(text: string): "ltr" | "rtl" | "auto" {
+  const own = text.replace(/\u2068[^\u2069]*\u2069/gu, "");
+  const right = own.match(rightToLeft)?.length ?? 0;
+  const left = own.match(leftToRight)?.length ?? 0;
+  if (own !== text && left > 0 && right === 0) return "ltr";
+  return right === 0 || left === 0 ? "auto" : left > right ? "ltr" : "rtl";
+}
+
+const rightToLeft = /[\u0590-\u08ff\ufb1d-\ufefc]/gu;
+const leftToRight = /[\p{Script=Latin}\p{Script=Greek}\p{Script=Cyrillic}]/gu;

@@ -1,6 +1,6 @@
 import { useSyncExternalStore } from "react";
 
-const query = "(max-width: 700px)";
+const query = "screen and (max-width: 700px)";
 
 /** Whether the window is too narrow for a table, as on a telephone or at 200 % zoom. */
 export function useNarrow(): boolean {

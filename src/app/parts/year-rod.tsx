@@ -1,5 +1,5 @@
 import { useRef } from "react";
-import type { KeyboardEvent } from "react";
+import type { CSSProperties, KeyboardEvent } from "react";
 import { yearText } from "../../base/date/year.ts";
 import { words } from "../words/index.ts";
 import { searchWords } from "../words/search.ts";
@@ -10,6 +10,9 @@ interface Props {
   readonly asOf: number | null;
   readonly toYear: (year: number | null) => void;
 }
+
+/** Unseen, but with its room kept: nothing moves when a year is chosen. */
+const kept: CSSProperties = { visibility: "hidden" };
 
 /** The year as of which the dispute is seen, on a rod graduated where something came into print. */
 export function YearRod({ years, asOf, toYear }: Props) {
@@ -24,6 +27,11 @@ export function YearRod({ years, asOf, toYear }: Props) {
   const spread = Math.max(1, last - first);
   const place = (year: number): number => 2 + (96 * (Math.max(year, first) - first)) / spread;
   const go = (year: number | undefined): void => toYear(year === undefined || year >= last ? null : year);
+  /** A button that goes out of use with its press hands the focus on to the rod. */
+  const press = (year: number | undefined, usedUp: boolean): void => {
+    go(year);
+    if (usedUp) rod.current?.focus();
+  };
 
   const onKey = (event: KeyboardEvent): void => {
     const back = event.key === "ArrowLeft" || event.key === "ArrowDown";
@@ -46,7 +54,7 @@ export function YearRod({ years, asOf, toYear }: Props) {
       <button
         type="button"
         className="step back"
-        onClick={() => go(before)}
+        onClick={() => press(before, before < first)}
         disabled={at < first}
         aria-label={words.earlier}
       >
@@ -96,18 +104,16 @@ export function YearRod({ years, asOf, toYear }: Props) {
       <button
         type="button"
         className="step on"
-        onClick={() => go(after)}
+        onClick={() => press(after, after === undefined || after >= last)}
         disabled={now}
         aria-label={words.later}
       >
         →
       </button>
       <output className="year">{said}</output>
-      {!now && (
-        <button type="button" className="plain" onClick={() => go(undefined)}>
-          {words.toNow}
-        </button>
-      )}
+      <button type="button" className="plain" style={now ? kept : {}} onClick={() => press(undefined, true)}>
+        {words.toNow}
+      </button>
     </div>
   );
 }

@@ -21,7 +21,6 @@ export const artefactWords = {
   sideBySide: "Side by side at one scale",
   partOf: "part of",
   itsParts: "Parts",
-  sheet: "Record sheet",
   itsPage: "Dimensions, history and drawing",
   whatItIs: "What it is",
   placeWithheld: "Where it was found is withheld.",

@@ -1,3 +1,4 @@
+import type { Standing } from "../../judge/judge.ts";
 import type { Tie } from "../../show/pages/ties.ts";
 import type { OutlineLine } from "../../show/pages/outline.ts";
 
@@ -9,8 +10,7 @@ export const words = {
   records: "Records",
   findings: "Findings",
   reading: "Reading the corpus …",
-  computing: (n: number) =>
-    n === 1 ? "One number is still being computed." : `${n} numbers are still being computed.`,
+  computing: (n: number) => (n === 1 ? "Computing one number" : `Computing ${n} numbers`),
   answersExclusive: "Answers that cannot both be right",
   answersOpen: "Answers that may be right together",
   answer: "Answer",
@@ -29,19 +29,24 @@ export const words = {
   notThereYet: "Nothing in print names it in that year.",
   unreadable: "The corpus cannot be read.",
   whatItSays: "What it says",
+  noAnswers: "No answers yet",
+  answersAre: (told: string) => `Answers: ${told}`,
+  answerCount: (n: number, standing: Standing) =>
+    `${n} ${n > 1 && (standing === "stands" || standing === "falls") ? standing.slice(0, -1) : standing}`,
   whereSaid: "Where it stands in the corpus",
   restsOn: "What it rests on",
   above: "What rests on it",
   nothingBelow: "Nothing is put under it.",
   nothingAbove: "Nothing rests on it.",
   wouldNotStand: "It would not stand without",
+  recordSheet: "Record sheet",
   holders: "Who holds it",
   numbers: "Numbers",
   about: "Findings about it",
   line: "line",
   noFindings: "Nothing to say about this corpus.",
   accepted: "accepted:",
-  mend: "mend:",
+  mend: "To mend it:",
   filter: "Filter by words",
   none: "Nothing fits these words.",
   changed: "Changed on disk:",
@@ -67,6 +72,34 @@ export const fieldWords: Readonly<Record<string, string>> = {
   plugin: "computed by",
   looks: "times looked at",
 };
+
+/** Headings of a sheet that are not those of a claim, by the kind of record. */
+export const sheetWords: Readonly<
+  Record<string, { readonly says?: string; readonly below?: string; readonly above?: string }>
+> = {
+  scholar: { says: "Who they are", above: "What is recorded of them" },
+  source: { says: "In the bibliography", above: "What is recorded from it" },
+  artefact: { says: "What it is", below: "What it belongs to" },
+  image: { says: "What it is" },
+  derivation: { says: "How it is computed" },
+};
+
+const languages = new Intl.DisplayNames("en-GB", { type: "language", fallback: "code" });
+
+/** The name of a language, by its code in BCP 47; what is no code stays as it is. */
+export function languageName(code: string): string {
+  try {
+    return languages.of(code.trim()) ?? code;
+  } catch {
+    return code;
+  }
+}
+
+/** The title of a method, from its name in a file. */
+export function methodName(name: string): string {
+  const words = name.trim().replace(/-/g, " ");
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
 
 /** How a tie is named on a sheet, seen from above and from below. */
 export const tieWords: Readonly<Record<Tie["how"], { readonly below: string; readonly above: string }>> = {

@@ -44,7 +44,7 @@ export const mapWords = {
   outline: "As an outline",
   fileName: "map.svg",
   saved: (title: string) => `${title}: map`,
-  sheet: "sheet",
+  sheet: "record sheet",
   focus: "focus",
   unfold: "unfold",
   fold: "fold",
@@ -71,9 +71,11 @@ export const mapWords = {
     ]
       .filter((part) => part !== "")
       .join(" "),
+  into: "To the map itself",
   keys: [
     ["Along the lines and the row", "Arrow keys"],
-    ["First and last of the row", "Home"],
+    ["First of the row", "Home"],
+    ["Last of the row", "End"],
     ["To the attacks on it", "["],
     ["To what it attacks", "]"],
     ["Open the sheet", "Enter"],
@@ -83,7 +85,7 @@ export const mapWords = {
     ["Nearer", "+"],
     ["Farther", "-"],
     ["The whole map", "0"],
-    ["Let go", "Escape"],
+    ["Leave the box", "Escape"],
   ],
   nothing: {
     up: "Nothing rests on it here.",

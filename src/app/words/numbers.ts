@@ -43,8 +43,8 @@ derivations:                  # in any other YAML file
     pending: "still being computed",
   } as const satisfies Readonly<Record<Derived["status"], string>>,
   pendingLong: "The number is still being computed; the page follows when it is there.",
-  supportsWhen: (condition: string) => `supports when ${condition}`,
-  disputesWhen: (condition: string) => `disputes when ${condition}`,
+  supportsWhen: "supports when ",
+  disputesWhen: "disputes when ",
   is: (name: string, value: string) => `${name} is ${value}`,
   largeP: "A large p is no support: a bound on what would have been missed is not asked for.",
   strength: (strength: string) => `taken as a ${strength} argument`,
@@ -58,7 +58,7 @@ derivations:                  # in any other YAML file
       "The one other choice of readings changes nothing it says.",
       "other choices of readings were tried; none changes what it says.",
     ),
-  noChoice: "Each dimension has one reading only, so there is no other choice of readings.",
+  noChoice: "There is no other choice of readings to try.",
   notTried: (n: number) =>
     only(
       n,
@@ -89,20 +89,21 @@ derivations:                  # in any other YAML file
   metHere: "Met in these data",
   general: "Of the method as such",
   allNumbers: "All its numbers",
-  name: "name",
-  value: "value",
+  name: "Name",
+  value: "Value",
   interval: "95 % interval",
-  what: "what it is",
+  what: "What it is",
+  inFile: (name: string) => `Written ${name} in a file.`,
   looks: (times: number, adjusted: string | null) =>
     `These data were looked at ${times} times for the same claim${adjusted === null ? "" : `; p for all looks together is ${adjusted}`}.`,
   inputs: "What it was computed on",
-  measurement: "measurement",
-  written: "as written",
-  inSI: "in SI",
-  source: "source",
-  state: "taken or left out",
-  takenAs: (input: string) => `in, as ${input.replace(/-/g, " ")}`,
-  takenIn: "in",
+  measurement: "Measurement",
+  written: "Figure as written",
+  inSI: "In SI, ± 1 s",
+  source: "Source",
+  state: "Taken or left out",
+  takenAs: (input: string) => `taken as ${input.replace(/-/g, " ")}`,
+  takenIn: "taken",
   merged: (others: string) => `in one mean with ${others}`,
   leftOut: (why: string) => `left out: ${why}`,
   leftOutCount: (n: number) => only(n, "One measurement was left out", "measurements were left out"),
@@ -111,7 +112,7 @@ derivations:                  # in any other YAML file
   nothingTaken: "Nothing was taken.",
   settings: "How it was computed",
   byDefault: "the method’s own",
-  unit: "Unit tested",
+  unit: "unit tested",
   foundIn: "found in",
   unitFrom: "from",
   methodSources: "The method was published in",
@@ -121,6 +122,44 @@ derivations:                  # in any other YAML file
   saved: "Saved.",
   drawing: "Drawing …",
   undrawn: "The figure could not be drawn; its data stand in the tables.",
-  sheet: "The record",
   wholeNumber: "The number with its figure",
 } as const;
+
+/** Names of numbers that are abbreviated in a file, as the trade writes them. */
+const names: Readonly<Record<string, string>> = {
+  phi: "φ",
+  df: "degrees of freedom",
+  cv: "coefficient of variation",
+  detectable: "detectable departure",
+  "lumped-p": "lumped p",
+  "p-adjusted": "adjusted p",
+  "period-p": "p of the period",
+  "compare-p": "p of likeness",
+};
+
+/** A number's name in words. */
+export function numberName(name: string): string {
+  return names[name] ?? name.replace(/-/g, " ");
+}
+
+/** A condition in words, its comparisons and the words between them by turns: `k within 1.9 to 2.1`, ` and `, `p > 0.05`. */
+export function conditionParts(condition: string): readonly string[] {
+  return condition
+    .split(/( and |, or )/)
+    .map((part, place) =>
+      place % 2 === 1
+        ? part
+        : part.replace(/^[\w-]+/, numberName).replace(/(?<=within .*?)\s*\.\.\s*/, " to "),
+    );
+}
+
+/** A sentence as it is printed: figure and per cent sign are not parted, and powers of ten are written out. */
+export function printed(text: string): string {
+  return text
+    .replace(/(\d) %/g, "$1\u00a0%")
+    .replace(
+      /(?<=\d)e([+-]?)(\d+)/g,
+      (_, sign: string, power: string) =>
+        `\u00a0×\u00a010${sign === "-" ? "⁻" : ""}${[...power].map((digit) => "⁰¹²³⁴⁵⁶⁷⁸⁹"[Number(digit)]).join("")}`,
+    );
+}

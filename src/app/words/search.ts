@@ -45,7 +45,14 @@ export const searchWords = {
   commands: "Commands",
   commandsTitle: "What can be done here",
   narrow: "Narrow by words",
-  noCommand: "Nothing here is called that.",
+  fitting: (n: number) =>
+    n === 0
+      ? "Nothing here is called that."
+      : n === 1
+        ? "One fits; Enter does it."
+        : `${n} fit; Enter does the first.`,
+  nextHeading: "Next heading of the page",
+  headingBefore: "Heading before",
   keys: "Keys",
   keysTitle: "Keys",
   close: "Close",

@@ -68,13 +68,15 @@ function answer(): void {
   if (!model) return tell({ tell: "unreadable", number, findings: findingLines(null, findings, texts) });
   const contents = contentsOf(model, findings, model.missing.length);
   const under = (other: Lens): Model => modelUnder(other).model ?? model;
+  const needed: Run[] = [];
+  const need = (runs: readonly Run[]): void => void needed.push(...runs);
   tell({
     tell: "page",
     number,
     contents,
-    page: pageOf({ model, under, findings, texts, memo: memo.compute }, wanted),
+    page: pageOf({ model, under, findings, texts, memo: memo.compute, need }, wanted),
   });
-  computeFor(model);
+  computeFor(model, needed);
 }
 
 function changesBetween(before: Model, after: Model): readonly Change[] {
@@ -98,8 +100,10 @@ let queue: readonly Run[] = [];
 let taken = 0;
 let patience = 1;
 
-function computeFor(model: Model): void {
-  queue = model.missing;
+/** The model's own numbers first, then those of the page that is looked at, then what the rules ask. */
+function computeFor(model: Model, needed: readonly Run[]): void {
+  const runs = [...model.derivations.missing, ...needed, ...model.missing];
+  queue = [...new Map(runs.map((run) => [run.key, run])).values()];
   taken = 0;
   if (running !== null && !queue.some((run) => run.key === running)) endThread();
   computeNext();

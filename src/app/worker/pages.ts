@@ -1,8 +1,9 @@
 import { plugins } from "../../../plugins/index.ts";
 import type { Finding } from "../../base/finding.ts";
-import type { Lens, Memo, Model } from "../../build.ts";
+import type { Lens, Memo, Model, Run } from "../../build.ts";
 import { artefactPage } from "../../show/artefacts/artefact.ts";
 import { artefactsPage } from "../../show/artefacts/artefacts.ts";
+import { rememberedHistories } from "../../show/history/page.ts";
 import { rememberedMaps } from "../../show/map/page.ts";
 import type { MapView } from "../../show/map/scene.ts";
 import { wholeWords } from "../../show/map/whole.ts";
@@ -14,6 +15,7 @@ import { questionPage } from "../../show/pages/question.ts";
 import { sheetOf } from "../../show/pages/sheet.ts";
 import { scholarPage } from "../../show/scholars/scholar.ts";
 import { scholarsPage } from "../../show/scholars/scholars.ts";
+import { standpointsPage } from "../../show/standpoints/page.ts";
 
 /** What a page is made from: the model under the address's lens, the one under none, and what there is to say. */
 export interface Desk {
@@ -24,6 +26,8 @@ export interface Desk {
   readonly texts: ReadonlyMap<string, string>;
   /** Outcomes of runs: what other choices would give is recalled from them. */
   readonly memo: Memo["compute"];
+  /** Asks for runs that the page needs beside those of its model; it is made again when their outcomes are there. */
+  readonly need: (runs: readonly Run[]) => void;
 }
 
 interface OfOne {
@@ -31,6 +35,7 @@ interface OfOne {
 }
 
 const maps = rememberedMaps();
+const histories = rememberedHistories();
 
 /** Every page by its name: what it is asked for, and the data it is shown with. */
 export const pages = {
@@ -49,6 +54,12 @@ export const pages = {
   number: ({ model, memo }: Desk, { id }: OfOne) => numberPage(model, plugins, memo, id),
   scholars: ({ model }: Desk) => scholarsPage(model),
   scholar: ({ model, findings, texts }: Desk, { id }: OfOne) => scholarPage(model, findings, texts, id),
+  history: ({ model, memo, need }: Desk) => {
+    const { page, missing } = histories(model, plugins, memo);
+    need(missing);
+    return page;
+  },
+  standpoints: ({ model }: Desk) => standpointsPage(model),
   findings: ({ model, findings, texts }: Desk) => findingLines(model.graph, findings, texts),
 } as const;
 

@@ -10,6 +10,7 @@ export {
 export { squaredUniformTransform } from "./fresnel.ts";
 export { highestBetween } from "./peak.ts";
 export {
+  SMALLEST_P,
   cosineSumAbove,
   cosineSumSeries,
   fraction,

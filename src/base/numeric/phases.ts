@@ -15,6 +15,9 @@ export interface Resultant {
   readonly direction: number;
 }
 
+/** The smallest p that the inversion integrals can tell from 0; what lies below it is only known to be smaller. */
+export const SMALLEST_P = 1e-9;
+
 /** The part of `x` above the whole number below it, 0 to 1. */
 export function fraction(x: number): number {
   return x - Math.floor(x);

@@ -1,4 +1,5 @@
-import type { QuantityKind } from "../quantity.ts";
+import { SMALLEST_P } from "../numeric/index.ts";
+import type { Quantity, QuantityKind } from "../quantity.ts";
 import { fromSI, type Unit } from "../unit/unit.ts";
 
 type Step = readonly [from: number, size: number, unit: string];
@@ -53,6 +54,19 @@ export function formatIn(value: number, unit: Pick<Unit, "name" | "size">, signi
   const number = formatNumber(fromSI(value, unit), significant);
   if (unit.name === "1" || unit.name === "") return number;
   return number + (/^[°′″]/u.test(unit.name) ? "" : " ") + unit.name;
+}
+
+/** A p for a sentence, to two digits: `p = 0.012`; one at or below what can be told from 0 is only said to be below it. */
+export function formatP(p: number): string {
+  return p <= SMALLEST_P ? `p < ${formatNumber(SMALLEST_P)}` : `p = ${formatNumber(p, 2)}`;
+}
+
+/** The unit a quantity was written in, with its size in SI: what figures and sentences about it are in. */
+export function writtenUnit(quantity: Quantity | undefined): {
+  readonly unit: string;
+  readonly size: number;
+} {
+  return { unit: quantity?.unit ?? "1", size: quantity?.unitSize ?? 1 };
 }
 
 const superscripts = "⁰¹²³⁴⁵⁶⁷⁸⁹";

@@ -1,12 +1,13 @@
 import type { Id } from "../../base/finding.ts";
 import type { Standing } from "../../judge/judge.ts";
 import { wholesOf } from "../../judge/rules/measurements/compare.ts";
+import type { ArtefactRecord } from "../../link/graph.ts";
 import { labelOf } from "../../link/label.ts";
 import { fieldLines } from "../pages/fields.ts";
 import type { FieldLine } from "../pages/fields.ts";
 import { claimText } from "../pages/question.ts";
 import type { Reported } from "../report/report.ts";
-import { placeWithheld, withheldIn } from "../withhold.ts";
+import { citableUnder, placeWithheld, shownUnder, withheldIn } from "../withhold.ts";
 import { dimensionsOf } from "./dimensions.ts";
 import type { Measured } from "./dimensions.ts";
 import { drawingWithParts } from "./drawing/drawing.ts";
@@ -25,7 +26,7 @@ export interface Named {
   readonly name: string;
 }
 
-/** An answer that would not stand without a thing, and the part of it that it hangs on. */
+/** An answer that would not stand without a thing, and the part of it that it hangs on, unless that is withheld. */
 export interface Hanging {
   readonly claim: Id;
   readonly text: string;
@@ -71,16 +72,16 @@ const elsewhere: readonly string[] = [
 
 /** The page of one thing; null where there is none of that name. */
 export function artefactPage(model: Reported, id: Id): ArtefactPage | null {
-  const { graph, judgement } = model;
+  const { graph } = model;
   const record = graph.records.get(id);
   const withheld = withheldIn(graph);
-  if (record?.list !== "artefacts" || withheld(id) || !judgement.counts(id)) return null;
+  if (record?.list !== "artefacts" || !shownUnder(model)(id)) return null;
   const named = (one: Id): Named => ({ id: one, name: labelOf(graph, one) });
   const wholes = wholesOf(id, graph)
     .slice(1)
     .filter((one) => !withheld(one));
   const name = labelOfThing(graph, record);
-  const fields = fieldLines(graph, record, name);
+  const fields = fieldLines(graph, datedUnder(model, record), name);
   const hidden = placeWithheld(model.graph, id);
   const events = eventsOfThing(model, id);
   return {
@@ -107,11 +108,22 @@ export function artefactPage(model: Reported, id: Id): ArtefactPage | null {
   };
 }
 
-function imagesOf({ graph, judgement }: Reported, id: Id): ArtefactPage["images"] {
-  const withheld = withheldIn(graph);
+/** The thing with the dates that somebody gives it who is in print by the year of the lens. */
+function datedUnder(model: Reported, record: ArtefactRecord): ArtefactRecord {
+  const citable = citableUnder(model);
+  const { date, ...values } = record.values;
+  const given = (date ?? []).filter(
+    ({ from = [] }) => from.length === 0 || from.some((one) => citable(one.key)),
+  );
+  return { ...record, values: given.length > 0 ? { ...values, date: given } : values };
+}
+
+function imagesOf(model: Reported, id: Id): ArtefactPage["images"] {
+  const { graph } = model;
+  const shown = shownUnder(model);
   return graph
     .list("images")
-    .filter((one) => one.values.of.includes(id) && judgement.counts(one.id) && !withheld(one.id))
+    .filter((one) => one.values.of.includes(id) && shown(one.id))
     .map((one) => ({
       id: one.id,
       name: labelOf(graph, one.id),
@@ -122,12 +134,12 @@ function imagesOf({ graph, judgement }: Reported, id: Id): ArtefactPage["images"
 /** Answers that rest on the thing or on a part of it: without the whole they would not stand either. */
 function hangingOn({ graph, judgement, restsOn }: Reported, id: Id): readonly Hanging[] {
   const withheld = withheldIn(graph);
-  const things = graph.withParts(id);
+  const things = new Set(graph.withParts(id));
   return [...restsOn].flatMap(([claim, losses]) => {
-    const thing = losses.find((one) => things.includes(one));
+    const thing = losses.find((one) => things.has(one));
     const standing = judgement.standings.get(claim);
     if (thing === undefined || standing === undefined || withheld(claim)) return [];
-    const part = thing === id ? null : { id: thing, name: labelOf(graph, thing) };
+    const part = thing === id || withheld(thing) ? null : { id: thing, name: labelOf(graph, thing) };
     return [{ claim, text: claimText(graph, claim), standing, part }];
   });
 }

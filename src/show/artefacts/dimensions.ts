@@ -3,11 +3,11 @@ import { apart, comparable } from "../../judge/rules/measurements/compare.ts";
 import type { MeasurementRecord } from "../../link/graph.ts";
 import { authorLabel, labelOf } from "../../link/label.ts";
 import type { Reported } from "../report/report.ts";
-import { withheldIn } from "../withhold.ts";
+import { shownUnder, withheldIn } from "../withhold.ts";
 import type { Reading } from "./reading.ts";
 import { inOrder, readingOf } from "./reading.ts";
-import { differenceWords, siUnitFor, siWords } from "./si-words.ts";
-import type { SIUnit } from "./si-words.ts";
+import { differenceWords, siUnitFor, siWords } from "../si-words.ts";
+import type { SIUnit } from "../si-words.ts";
 import { takingOf } from "./taken.ts";
 import type { Taken, Taking } from "./taken.ts";
 
@@ -42,15 +42,16 @@ export interface Measured {
 
 /** The dimensions of a thing and of each of its parts that has any, the thing itself first. */
 export function dimensionsOf(model: Reported, id: Id): readonly Measured[] {
-  const { graph, judgement } = model;
+  const { graph } = model;
   const withheld = withheldIn(graph);
+  const shown = shownUnder(model);
   const things = graph.withParts(id).filter((one) => !withheld(one));
   const taking = takingOf(model, id, true);
   const clashes = clashesIn(model, new Set(things));
   const groups = new Map<Id, Map<string, MeasurementRecord[]>>(things.map((thing) => [thing, new Map()]));
   for (const record of graph.list("measurements")) {
     const own = groups.get(record.values.of);
-    if (!own || !judgement.counts(record.id) || withheld(record.id)) continue;
+    if (!own || !shown(record.id)) continue;
     const key = `${graph.dimensionName(record.values.dimension)}\n${record.values.between ?? ""}`;
     own.set(key, [...(own.get(key) ?? []), record]);
   }
@@ -119,7 +120,11 @@ function clashesIn(model: Reported, things: ReadonlySet<Id>): readonly Found[] {
       }),
     );
   });
-  return found.sort((one, other) => other.by / other.allowed - one.by / one.allowed);
+  // Where nothing at all is allowed, the larger difference is the worse.
+  const times = ({ by, allowed }: Found): number => (allowed > 0 ? by / allowed : Infinity);
+  return found.sort((one, other) =>
+    times(one) === times(other) ? other.by - one.by : times(other) - times(one),
+  );
 }
 
 function clashOf({ graph }: Reported, { a, b, by, allowed }: Found, unit: SIUnit): Clash {

@@ -1,12 +1,12 @@
 import type { Id } from "../../base/finding.ts";
 import { yearText } from "../../base/date/year.ts";
 import type { Standing } from "../../judge/judge.ts";
+import type { ObservationRecord } from "../../link/graph.ts";
 import { authorLabel, labelOf } from "../../link/label.ts";
-import { citationPieces } from "../pages/fields.ts";
-import { joined } from "../pages/pieces.ts";
+import { citedPieces } from "../pages/fields.ts";
 import type { Piece } from "../pages/pieces.ts";
 import type { Reported } from "../report/report.ts";
-import { withheldIn } from "../withhold.ts";
+import { shownUnder, withheldIn } from "../withhold.ts";
 
 /** How a trace was found on a thing, as the format has it. */
 export type Presence = "true" | "false" | "unclear" | "not-reported";
@@ -30,15 +30,13 @@ export interface Observed {
 export function observedOn(model: Reported, id: Id): readonly Observed[] {
   const { graph, judgement } = model;
   const withheld = withheldIn(graph);
+  const shown = shownUnder(model);
   const things = new Set(graph.withParts(id).filter((one) => !withheld(one)));
   const records = graph
     .list("observations")
-    .filter(
-      (one) =>
-        judgement.counts(one.id) && !withheld(one.id) && one.values.of.some((thing) => things.has(thing)),
-    );
-  const own = records.filter((one) => one.values.of.includes(id));
-  return [...own, ...records.filter((one) => !own.includes(one))].map(({ id: name, values }) => {
+    .filter((one) => shown(one.id) && one.values.of.some((thing) => things.has(thing)));
+  const isOwn = (one: ObservationRecord): boolean => one.values.of.includes(id);
+  return [...records.filter(isOwn), ...records.filter((one) => !isOwn(one))].map(({ id: name, values }) => {
     const year = values.year ?? graph.provenance(name).year;
     const of = values.of.filter((thing) => !withheld(thing));
     return {
@@ -49,10 +47,7 @@ export function observedOn(model: Reported, id: Id): readonly Observed[] {
       basis: values.basis ?? null,
       year: year === null ? null : yearText(year),
       by: authorLabel(graph, name),
-      from: joined(
-        (values.from ?? []).map((one) => citationPieces(graph, one)),
-        "; ",
-      ),
+      from: citedPieces(graph, values.from ?? []),
       standing: judgement.standings.get(name) ?? null,
       on:
         of.length === 1 && of[0] === id

@@ -1,15 +1,15 @@
 import type { Id } from "../../base/finding.ts";
+import { byYear } from "../../base/order.ts";
 import { yearText } from "../../base/date/year.ts";
 import { measuredOf } from "../../derive/select.ts";
 import type { Graph, MeasurementRecord } from "../../link/graph.ts";
 import { authorLabel } from "../../link/label.ts";
-import { citationPieces } from "../pages/fields.ts";
-import { joined } from "../pages/pieces.ts";
+import { citationPieces, citedPieces } from "../pages/fields.ts";
 import type { Piece } from "../pages/pieces.ts";
 import type { Reported } from "../report/report.ts";
 import { withheldIn } from "../withhold.ts";
-import { siWords } from "./si-words.ts";
-import type { SIUnit } from "./si-words.ts";
+import { siWords } from "../si-words.ts";
+import type { SIUnit } from "../si-words.ts";
 
 /** One reading of a dimension, as its source has it and in SI. */
 export interface Reading {
@@ -60,10 +60,7 @@ export function readingOf({ graph }: Reported, record: MeasurementRecord, beside
     basis: values.basis ?? null,
     year: year === null ? null : yearText(year),
     by: authorLabel(graph, id),
-    from: joined(
-      (values.from ?? []).map((one) => citationPieces(graph, one)),
-      "; ",
-    ),
+    from: citedPieces(graph, values.from ?? []),
     via: values.via ? citationPieces(graph, values.via) : [],
     instrument: values.instrument ?? null,
     condition: values.condition ?? null,
@@ -84,9 +81,8 @@ export interface Placed {
 
 /** Readings in the order of the years, each followed by what copies it. */
 export function inOrder(graph: Graph, group: readonly MeasurementRecord[]): readonly Placed[] {
-  const when = ({ id, values }: MeasurementRecord): number =>
-    values.year ?? graph.provenance(id).year ?? Infinity;
-  const sorted = group.toSorted((a, b) => (when(a) === when(b) ? 0 : when(a) < when(b) ? -1 : 1));
+  const when = ({ id, values }: MeasurementRecord): number | null => values.year ?? graph.provenance(id).year;
+  const sorted = group.toSorted((a, b) => byYear("last")(when(a), when(b)));
   const copied = (record: MeasurementRecord): MeasurementRecord | undefined => {
     const { repeats } = record.values;
     if (repeats === undefined) return undefined;

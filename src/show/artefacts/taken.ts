@@ -2,7 +2,7 @@ import type { Id } from "../../base/finding.ts";
 import { select } from "../../derive/select.ts";
 import type { Measured } from "../../plugin.ts";
 import type { Reported } from "../report/report.ts";
-import { withheldIn } from "../withhold.ts";
+import { shownUnder } from "../withhold.ts";
 
 /** The one value of a dimension of a thing that a derivation would take, and the readings it was made of. */
 export interface Taken {
@@ -21,15 +21,13 @@ export interface Taking {
 
 /** What a derivation would take of a thing and its parts that names no preference; nothing withheld enters. */
 export function takingOf(model: Reported, thing: Id, parts: boolean, supplied = false): Taking {
-  const { graph, judgement } = model;
-  const withheld = withheldIn(graph);
-  const counts = (id: Id): boolean => judgement.counts(id) && !withheld(id);
+  const { graph } = model;
   const input = {
     of: thing,
     parts: String(parts),
     ...(supplied ? { state: "reconstructed" } : {}),
   };
-  const { selected, leftOut } = select(input, { graph, counts, choices: [] });
+  const { selected, leftOut } = select(input, { graph, counts: shownUnder(model), choices: [] });
   return {
     taken: selected.map(({ measured, ids }) => {
       const first = graph.records.get(ids[0] ?? measured.id);

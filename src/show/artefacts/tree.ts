@@ -2,7 +2,7 @@ import type { Id } from "../../base/finding.ts";
 import type { ArtefactRecord } from "../../link/graph.ts";
 import { labelOf } from "../../link/label.ts";
 import type { Reported } from "../report/report.ts";
-import { withheldIn } from "../withhold.ts";
+import { shownUnder } from "../withhold.ts";
 
 /** A thing in the tree of things: what it is, where it is kept, how much is known of it, and its parts. */
 export interface Thing {
@@ -23,9 +23,9 @@ export interface Thing {
 }
 
 /** The things of the corpus with their parts, in its order; those withheld are left out with all their parts. */
-export function thingTree({ graph, judgement }: Reported): readonly Thing[] {
-  const withheld = withheldIn(graph);
-  const shown = (id: Id): boolean => judgement.counts(id) && !withheld(id);
+export function thingTree(model: Reported): readonly Thing[] {
+  const { graph } = model;
+  const shown = shownUnder(model);
   const count = (lists: readonly (readonly Id[])[]): ReadonlyMap<Id, number> => {
     const counts = new Map<Id, number>();
     for (const things of lists) for (const id of things) counts.set(id, (counts.get(id) ?? 0) + 1);
@@ -40,7 +40,9 @@ export function thingTree({ graph, judgement }: Reported): readonly Thing[] {
   for (const record of records) {
     const whole = graph.wholeOf.get(record.id);
     const under = whole !== undefined && shown(whole) ? whole : null;
-    partsOf.set(under, [...(partsOf.get(under) ?? []), record]);
+    const parts = partsOf.get(under);
+    if (parts) parts.push(record);
+    else partsOf.set(under, [record]);
   }
   const thing = (record: ArtefactRecord): Thing => {
     const { id, values } = record;

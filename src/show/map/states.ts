@@ -6,6 +6,7 @@ import type { Reported } from "../report/report.ts";
 import type { BoxState } from "./scene.ts";
 import { foldWords } from "./section/boxes/fold-words.ts";
 import { numberValue } from "./section/boxes/number.ts";
+import { apart } from "./section/boxes/words.ts";
 import { litBy, litThings } from "./section/open/focus.ts";
 import { folds } from "./section/open/sketch.ts";
 import type { Sketch } from "./section/open/sketch.ts";
@@ -82,7 +83,7 @@ function saidOf(model: Reported, { as, id, records }: Sketch): string {
       const holders = holdersOf(graph, judgement, id).filter((one) => one.until === null);
       const names = holders.slice(0, 2).map((one) => familyName(labelOf(graph, one.scholar)));
       const more = holders.length > 2 ? ` +${holders.length - 2}` : "";
-      return names.length === 0 ? standing : `${standing} · ${names.join(", ")}${more}`;
+      return names.length === 0 ? standing : `${standing}${apart}${names.join(", ")}${more}`;
     }
     case "number":
       return numberValue(graph, derivations.byId.get(id));

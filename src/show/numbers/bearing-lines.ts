@@ -5,8 +5,8 @@ import type { Derived } from "../../derive/derive.ts";
 import type { Judgement, Standing } from "../../judge/judge.ts";
 import type { DerivationRecord, Graph } from "../../link/graph.ts";
 import { claimText } from "../pages/question.ts";
-import { withheldIn } from "../withhold.ts";
-import { mapsIn, namesIn, numberLines } from "./value.ts";
+import { listedUnder } from "../withhold.ts";
+import { mapsIn, namesIn, numberLines, valueWords } from "./value.ts";
 import type { Plugin } from "../../plugin.ts";
 
 /** What a number says of one claim, and what it was asked. */
@@ -28,7 +28,7 @@ export interface BearingLine {
   readonly trouble: string | null;
 }
 
-/** What a derivation bears on, in the order of its record; claims that are withheld are not named. */
+/** What a derivation bears on, in the order of its record; claims that are withheld, or not in print yet, are not named. */
 export function bearingLines(
   graph: Graph,
   judgement: Judgement,
@@ -36,10 +36,10 @@ export function bearingLines(
   derived: Derived,
   plugin: Plugin | undefined,
 ): readonly BearingLine[] {
-  const withheld = withheldIn(graph);
+  const listed = listedUnder({ graph, judgement });
   const lines = numberLines(derived, plugin);
   return (record.values["bears-on"] ?? []).flatMap((entry, place): readonly BearingLine[] => {
-    if (withheld(entry.claim)) return [];
+    if (!listed(entry.claim)) return [];
     const bearing = derived.bearings[place];
     const asked = [...new Set([...namesIn(entry.supports), ...namesIn(entry.disputes)])];
     return [
@@ -52,10 +52,7 @@ export function bearingLines(
         disputesWhen: conditionWords(entry.disputes),
         found: lines
           .filter((line) => asked.includes(line.name))
-          .map(({ name, value, interval }) => ({
-            name,
-            value: interval === null ? value : `${value} (${interval})`,
-          })),
+          .map((line) => ({ name: line.name, value: valueWords(line) })),
         strength: entry.strength ?? "ordinary",
         largeP: bearing?.trouble === "supports-by-large-p",
         trouble: bearing?.trouble === "unreadable" ? bearing.why : null,

@@ -1,13 +1,16 @@
 import type { Id } from "../../base/finding.ts";
-import type { Quantity } from "../../base/quantity.ts";
+import type { QuantityKind } from "../../base/quantity.ts";
+import { formatNumber } from "../../base/quantity/quantity-print.ts";
 import type { Derived } from "../../derive/derive.ts";
+import { measuredOf } from "../../derive/select.ts";
 import type { Graph } from "../../link/graph.ts";
 import { authorLabel, labelOf } from "../../link/label.ts";
 import { derivationOf } from "../../link/inputs.ts";
 import { linkTo } from "../pages/pieces.ts";
 import type { Piece } from "../pages/pieces.ts";
 import { withheldIn } from "../withhold.ts";
-import { siWords } from "./value.ts";
+import { siUnitFor, siWords } from "../si-words.ts";
+import type { SIUnit } from "../si-words.ts";
 
 /** A measurement, or another derivation's number, that a derivation took or left. */
 export interface EntryLine {
@@ -40,14 +43,37 @@ export function entriesOf(graph: Graph, derived: Derived): Entries {
   const outside = dropped.filter(({ id }) => !withheld(id));
   const entering = shown.filter((id) => !outside.some((one) => one.id === id));
   const ids = new Set([...derived.used, ...dropped.map((one) => one.id)]);
+  const units = unitsFor(graph, [...entering, ...outside.map((one) => one.id)]);
   return {
-    taken: entering.flatMap((id) => lineOf(graph, derived, id, null)),
-    left: outside.flatMap(({ id, why }) => lineOf(graph, derived, id, why)),
+    taken: entering.flatMap((id) => lineOf(graph, derived, units, id, null)),
+    left: outside.flatMap(({ id, why }) => lineOf(graph, derived, units, id, why)),
     withheld: [...ids].filter(withheld).length,
   };
 }
 
-function lineOf(graph: Graph, derived: Derived, id: Id, why: string | null): readonly EntryLine[] {
+type Units = ReadonlyMap<QuantityKind, SIUnit>;
+
+/** One SI unit for all measurements of a kind. */
+function unitsFor(graph: Graph, ids: readonly Id[]): Units {
+  const values = new Map<QuantityKind, number[]>();
+  for (const id of ids) {
+    const record = graph.records.get(id);
+    if (record?.list !== "measurements") continue;
+    const { kind, value } = record.values.value;
+    const known = values.get(kind);
+    if (known) known.push(value);
+    else values.set(kind, [value]);
+  }
+  return new Map([...values].map(([kind, all]) => [kind, siUnitFor(kind, all)]));
+}
+
+function lineOf(
+  graph: Graph,
+  derived: Derived,
+  units: Units,
+  id: Id,
+  why: string | null,
+): readonly EntryLine[] {
   const record = graph.records.get(id);
   const input = why === null ? inputOf(derived, id) : null;
   if (record?.list === "derivations") {
@@ -58,17 +84,21 @@ function lineOf(graph: Graph, derived: Derived, id: Id, why: string | null): rea
   if (record?.list !== "measurements") return [];
   const { of, dimension, value, between, state } = record.values;
   const told = [between, state === "complete" ? undefined : state].filter((one) => one !== undefined);
-  const sources = graph.provenance(id).sources.filter((source) => !withheldIn(graph)(source));
+  const withheld = withheldIn(graph);
+  const sources = graph.provenance(id).sources.filter((source) => !withheld(source));
   const group = derived.merged.find((ids) => ids.includes(id)) ?? [];
   return [
     {
       id,
       text: [`${dimension} of ${labelOf(graph, of)}`, ...told].join(", "),
       written: value.text,
-      inSI: quantityWords(state === "preserved" ? boundOf(value) : value),
+      inSI: siWords(measuredOf(record, graph).quantity, units.get(value.kind) ?? siUnitFor(value.kind, [])),
       source: sources[0] === undefined ? null : linkTo(graph, sources[0]),
       input,
-      mergedWith: why === null ? group.filter((one) => one !== id).map((one) => authorLabel(graph, one)) : [],
+      mergedWith:
+        why === null
+          ? group.filter((one) => one !== id && !withheld(one)).map((one) => authorLabel(graph, one))
+          : [],
       why,
     },
   ];
@@ -91,21 +121,6 @@ function referencesTo({ run }: Derived, id: Id): string {
     .flat()
     .filter((one) => derivationOf(one.id) === id && one.id !== id);
   return references
-    .map((one) => `${one.id.slice(id.length + 1)} ${one.quantity.value.toPrecision(4)}`)
+    .map((one) => `${one.id.slice(id.length + 1)} ${formatNumber(one.quantity.value, 4)}`)
     .join(", ");
-}
-
-/** What is preserved was at least so long. */
-function boundOf(value: Quantity): Quantity {
-  return value.form === "at-most" ? value : { ...value, form: "at-least" };
-}
-
-/** A quantity in SI: its value with its standard uncertainty, or its bound, or its ends. */
-function quantityWords({ kind, form, value, low, high, u }: Quantity): string {
-  if (form === "at-least") return `≥ ${siWords(value, null, kind)}`;
-  if (form === "at-most") return `≤ ${siWords(value, null, kind)}`;
-  if (form === "range" && low !== null && high !== null) {
-    return `${siWords(low, null, kind)} to ${siWords(high, null, kind)}`;
-  }
-  return siWords(value, u, kind);
 }

@@ -19,6 +19,7 @@ import { turnsOf } from "./turns.ts";
 import type { Turns } from "./turns.ts";
 import { mainNames, numberLines } from "./value.ts";
 import type { NumberLine } from "./value.ts";
+import { whyWords } from "./why.ts";
 
 /** What is said to be careful about: first what was met in these data, then what holds of the method as such. */
 export interface Cautions {
@@ -95,14 +96,6 @@ function turnsFor(
 function sentenceOf(graph: Graph, { outcome, run }: Derived, plugin: Plugin | undefined): string | null {
   if (plugin === undefined || run === null || outcome?.status !== "computed") return null;
   return plugin.sentence(outcome, run.settings, (one) => labelOf(graph, one));
-}
-
-/** Why there is no number; a reason that would name something withheld is not given. */
-export function whyWords(graph: Graph, { why }: Derived): string | null {
-  if (why === null) return null;
-  const withheld = withheldIn(graph);
-  const named = [...graph.records.keys()].some((id) => withheld(id) && why.includes(id));
-  return named ? "It leans on something withheld" : why;
 }
 
 function looksOf({ values }: DerivationRecord, lines: readonly NumberLine[]): NumberPage["looks"] {

@@ -1,4 +1,5 @@
 import type { Id } from "../../base/finding.ts";
+import { bearingOn } from "../../derive/bearing.ts";
 import type { Bearing } from "../../derive/bearing.ts";
 import type { Derived } from "../../derive/derive.ts";
 import type { Standing } from "../../judge/judge.ts";
@@ -7,10 +8,10 @@ import type { DerivationRecord } from "../../link/graph.ts";
 import type { Plugin } from "../../plugin.ts";
 import { claimText } from "../pages/question.ts";
 import type { Reported } from "../report/report.ts";
-import { withheldIn } from "../withhold.ts";
-import { whyWords } from "./number.ts";
+import { listedUnder, withheldIn } from "../withhold.ts";
 import { mainNames, numberLines } from "./value.ts";
 import type { NumberLine } from "./value.ts";
+import { whyWords } from "./why.ts";
 
 /** A derivation in the list of numbers. */
 export interface NumberRow {
@@ -35,9 +36,14 @@ export function numbersPage(model: Reported, plugins: readonly Plugin[]): readon
   const { graph, derivations, judgement } = model;
   const withheld = withheldIn(graph);
   const records = graph.list("derivations").filter(({ id }) => derivations.byId.has(id) && !withheld(id));
-  const claimsOf = ({ values }: DerivationRecord): readonly Id[] => [
-    ...new Set((values["bears-on"] ?? []).map((entry) => entry.claim).filter((claim) => !withheld(claim))),
-  ];
+  const listed = listedUnder(model);
+  const loose: DerivationRecord[] = [];
+  const byClaim = new Map<Id, DerivationRecord[]>();
+  for (const record of records) {
+    const bearsOn = new Set((record.values["bears-on"] ?? []).map((entry) => entry.claim).filter(listed));
+    if (bearsOn.size === 0) loose.push(record);
+    for (const claim of bearsOn) byClaim.set(claim, [...(byClaim.get(claim) ?? []), record]);
+  }
   const row = (record: DerivationRecord, claim: Id | null): readonly NumberRow[] => {
     const derived = derivations.byId.get(record.id);
     if (derived === undefined) return [];
@@ -51,20 +57,18 @@ export function numbersPage(model: Reported, plugins: readonly Plugin[]): readon
         status: derived.status,
         why: whyWords(graph, derived),
         main: numberLines(derived, plugin).filter((line) => names.includes(line.name)),
-        says: derived.bearings.find((one) => one.claim === claim)?.bearing ?? null,
+        says: claim === null ? null : bearingOn(derived.bearings, claim),
       },
     ];
   };
   const answers = graph.list("questions").flatMap(({ values }) => values.answers);
   const claims = [...new Set([...answers, ...graph.list("claims").map(({ id }) => id)])];
-  const groups = claims.map((claim) => ({
-    claim: { id: claim, text: claimText(graph, claim), standing: judgement.standings.get(claim) ?? null },
-    rows: records
-      .filter((record) => claimsOf(record).includes(claim))
-      .flatMap((record) => row(record, claim)),
-  }));
-  const loose = records
-    .filter((record) => claimsOf(record).length === 0)
-    .flatMap((record) => row(record, null));
-  return [...groups, { claim: null, rows: loose }].filter((group) => group.rows.length > 0);
+  const groups = claims
+    .filter((claim) => byClaim.has(claim))
+    .map((claim) => ({
+      claim: { id: claim, text: claimText(graph, claim), standing: judgement.standings.get(claim) ?? null },
+      rows: (byClaim.get(claim) ?? []).flatMap((record) => row(record, claim)),
+    }));
+  const without = { claim: null, rows: loose.flatMap((record) => row(record, null)) };
+  return [...groups, without].filter((group) => group.rows.length > 0);
 }

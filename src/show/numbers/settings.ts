@@ -6,7 +6,7 @@ import type { Plugin, Setting, UnitValue } from "../../plugin.ts";
 import { linkTo } from "../pages/pieces.ts";
 import type { Piece } from "../pages/pieces.ts";
 import { withheldIn } from "../withhold.ts";
-import { siWords } from "./value.ts";
+import { sizeWords } from "../si-words.ts";
 
 /** A setting as it was used. */
 export interface SettingLine {
@@ -56,7 +56,7 @@ function settingWords(setting: Setting): string {
 }
 
 function unitWords({ name, size, u, kind }: UnitValue): string {
-  return `${name}, ${siWords(size, u, kind)}`;
+  return `${name}, ${sizeWords(size, u, kind)}`;
 }
 
 /** The unit of a derivation's run; null where none was given. */
@@ -71,7 +71,7 @@ export function unitOf(graph: Graph, derived: Derived): UnitLine | null {
     ids.filter((id) => !withheld(id)).map((id) => linkTo(graph, id));
   return {
     name,
-    size: siWords(size, u, kind),
+    size: sizeWords(size, u, kind),
     from: links(own?.from ?? []),
     source: own === undefined ? (known?.source ?? null) : null,
     foundIn: links(own?.foundIn ?? []),

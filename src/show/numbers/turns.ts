@@ -6,8 +6,9 @@ import type { Derived } from "../../derive/derive.ts";
 import type { Judgement } from "../../judge/judge.ts";
 import { authorLabel, labelOf } from "../../link/label.ts";
 import { claimText } from "../pages/question.ts";
-import { withheldIn } from "../withhold.ts";
-import { numberLines } from "./value.ts";
+import { listedUnder, withheldIn } from "../withhold.ts";
+import { numberLines, valueWords } from "./value.ts";
+import { whyWords } from "./why.ts";
 
 /** Another choice of readings, and what comes of it. */
 export interface TurnLine {
@@ -44,10 +45,11 @@ export function turnsOf(
   if (derived.status !== "computed" || derived.bearings.length === 0) return null;
   const { graph } = bench;
   const withheld = withheldIn(graph);
+  const listed = listedUnder({ graph, judgement });
   const plugin = bench.plugins.find((one) => one.id === derived.run?.plugin);
   const line = ({ choice, other, turned }: Trial): readonly TurnLine[] => {
     const id = choice.prefer ?? choice.use;
-    if (id === undefined || other === null || withheld(id)) return [];
+    if (id === undefined || other === null) return [];
     const said = numberLines(other, plugin).filter((one) => names.includes(one.name));
     const throughout = choice.prefer !== undefined;
     return [
@@ -55,18 +57,18 @@ export function turnsOf(
         throughout,
         id,
         text: throughout ? labelOf(graph, id) : `${labelOf(graph, id)} (${authorLabel(graph, id)})`,
-        numbers: said.map(({ name, value, interval }) => ({
-          name,
-          value: interval === null ? value : `${value} (${interval})`,
-        })),
-        why: other.status === "computed" ? null : other.why,
+        numbers: said.map((line) => ({ name: line.name, value: valueWords(line) })),
+        why: other.status === "computed" ? null : whyWords(graph, other),
         turned: [...turned]
-          .filter(([claim]) => !withheld(claim))
+          .filter(([claim]) => listed(claim))
           .map(([claim, says]) => ({ claim, text: claimText(graph, claim), says })),
       },
     ];
   };
   const trials = trialsOf(bench, derived, (id) => judgement.standings.get(id) === "stands");
-  const others = trials.filter(({ other }) => other === null || other.run?.key !== derived.run?.key);
+  const others = trials.filter(
+    ({ choice, other }) =>
+      !withheld(choice.prefer ?? choice.use ?? "") && (other === null || other.run?.key !== derived.run?.key),
+  );
   return { tried: others.flatMap(line), pending: others.filter(({ other }) => other === null).length };
 }

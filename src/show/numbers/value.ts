@@ -1,11 +1,10 @@
-import type { QuantityKind } from "../../base/quantity.ts";
-import { formatIn, formatNumber } from "../../base/quantity/quantity-print.ts";
+import { SMALLEST_P } from "../../base/numeric/index.ts";
+import { formatIn, writtenUnit } from "../../base/quantity/quantity-print.ts";
 import type { Json } from "../../base/json.ts";
 import { fieldsOf, membersOf } from "../../base/json.ts";
-import { siSymbols } from "../../derive/derive.ts";
 import type { Derived } from "../../derive/derive.ts";
 import type { DerivationRecord } from "../../link/graph.ts";
-import type { Plugin } from "../../plugin.ts";
+import type { NumberDeclaration, Plugin } from "../../plugin.ts";
 
 /** A computed number by its name, its value and its interval as one reads them, and what it is. */
 export interface NumberLine {
@@ -20,33 +19,29 @@ export interface NumberLine {
 export function numberLines(derived: Derived, plugin: Plugin | undefined): readonly NumberLine[] {
   const first = plugin?.inputs.flatMap(({ name }) => derived.run?.inputs[name] ?? [])[0]?.quantity;
   return (plugin?.numbers ?? []).flatMap(({ name, kind, doc }) => {
-    const number = derived.numbers[name];
+    const number = numberIn(derived, name);
     if (number === undefined) return [];
-    const written =
-      kind === "input" && first !== undefined ? { name: first.unit, size: first.unitSize } : none;
+    const { unit, size } = writtenUnit(kind === "input" ? first : undefined);
+    const written = { name: unit, size };
     const amount = (value: number | null): string =>
-      value === null ? "…" : formatIn(value, written, kind === "probability" ? digitsOfP(value) : 4);
+      value === null ? "…" : formatIn(value, written, digitsOf(kind, value));
     const { value, low, high } = number;
     const interval = low === null && high === null ? null : `${amount(low)} to ${amount(high)}`;
-    return [{ name, value: amount(value), interval, doc }];
+    const below = kind === "probability" && value === SMALLEST_P ? "< " : "";
+    return [{ name, value: below + amount(value), interval, doc }];
   });
 }
 
-const none = { name: "1", size: 1 } as const;
-
-/** Two digits; four where two would bring a p onto a round limit that it lies beside. */
-function digitsOfP(p: number): number {
-  return Number(p.toPrecision(1)) === Number(p.toPrecision(2)) ? 4 : 2;
+/** All of a count; of a p two, and four where two would bring it onto a round limit that it lies beside; of all else four. */
+function digitsOf(kind: NumberDeclaration["kind"], value: number): number {
+  if (kind === "count") return 15;
+  if (kind !== "probability") return 4;
+  return Number(value.toPrecision(1)) === Number(value.toPrecision(2)) ? 4 : 2;
 }
 
-/** A size in the unit of the SI with its standard uncertainty, to the same digit: `0.743 ± 0.006 m`. */
-export function siWords(value: number, u: number | null, kind: QuantityKind): string {
-  const unit = siSymbols[kind] === "1" ? "" : ` ${siSymbols[kind]}`;
-  if (u === null || u === 0) return `${formatNumber(value, 6)}${unit}`;
-  const error = formatNumber(u, 2);
-  const decimals = /^\d+\.(\d+)$/.exec(error)?.[1]?.length ?? 0;
-  const plain = decimals > 0 && Math.abs(value) < 1e9;
-  return `${plain ? value.toFixed(decimals).replace("-", "−") : formatNumber(value, 6)} ± ${error}${unit}`;
+/** A number with its interval, where it has one: `0.743 m (0.741 m to 0.745 m)`. */
+export function valueWords({ value, interval }: NumberLine): string {
+  return interval === null ? value : `${value} (${interval})`;
 }
 
 /** The names of the numbers that matter most: those its claims are asked by, else its first with an interval, else its first p. */
@@ -58,12 +53,17 @@ export function mainNames(
   const asked = (record.values["bears-on"] ?? []).flatMap((entry) =>
     [entry.supports, entry.disputes].flatMap((condition) => namesIn(condition)),
   );
-  const given = [...new Set(asked)].filter((name) => derived.numbers[name] !== undefined);
+  const given = [...new Set(asked)].filter((name) => numberIn(derived, name) !== undefined);
   if (given.length > 0) return given;
-  const names = (plugin?.numbers ?? []).filter(({ name }) => derived.numbers[name] !== undefined);
-  const sized = names.find(({ name }) => derived.numbers[name]?.low !== null);
+  const names = (plugin?.numbers ?? []).filter(({ name }) => numberIn(derived, name) !== undefined);
+  const sized = names.find(({ name }) => numberIn(derived, name)?.low !== null);
   const first = sized ?? names.find(({ kind }) => kind === "probability") ?? names[0];
   return first === undefined ? [] : [first.name];
+}
+
+/** A number by a name that may be anybody's, `constructor` among them. */
+function numberIn({ numbers }: Derived, name: string): Derived["numbers"][string] | undefined {
+  return Object.hasOwn(numbers, name) ? numbers[name] : undefined;
 }
 
 /** The names of the numbers that a condition compares. */

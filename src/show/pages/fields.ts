@@ -133,10 +133,7 @@ function piecesOf(
     case "citation":
       return citationPieces(graph, value as Citation);
     case "citations":
-      return joined(
-        (value as readonly Citation[]).map((one) => citationPieces(graph, one)),
-        "; ",
-      );
+      return citedPieces(graph, value as readonly Citation[]);
     case "quantity":
       return [words((value as { readonly text: string }).text)];
     case "quantities":
@@ -180,6 +177,14 @@ function piecesOf(
 /** What a claim says of dates may be EDTF. */
 function dateIn(name: string, text: string): string {
   return ["is", "after", "before"].includes(name) ? dateWords(text) : text;
+}
+
+/** Places in sources one after the other: `Vane 1968 p. 12; Hale 1896`. */
+export function citedPieces(graph: Graph, citations: readonly Citation[]): readonly Piece[] {
+  return joined(
+    citations.map((one) => citationPieces(graph, one)),
+    "; ",
+  );
 }
 
 /** A place in a source in words that lead there; nothing where the source is withheld. */

@@ -2,8 +2,8 @@ import type { Id } from "../../base/finding.ts";
 import type { Standing } from "../../judge/judge.ts";
 import { labelOf } from "../../link/label.ts";
 import { speakerOf } from "../../link/spoken.ts";
-import { outlineOf } from "../outline.ts";
-import type { Branch } from "../outline.ts";
+import { outlineOf } from "./branch.ts";
+import type { Branch } from "./branch.ts";
 import type { Reported } from "../report/report.ts";
 
 /** A branch of the outline in words. */

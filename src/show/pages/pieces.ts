@@ -1,6 +1,7 @@
 import type { Id } from "../../base/finding.ts";
 import type { Graph } from "../../link/graph.ts";
 import { labelOf } from "../../link/label.ts";
+import { withheldIn } from "../withhold.ts";
 
 /** A piece of a field's value: words, or the name of a record that leads there. */
 export interface Piece {
@@ -18,9 +19,9 @@ export interface FieldRow {
 /** Plain words as a piece. */
 export const words = (text: string, lang: string | null = null): Piece => ({ text, to: null, lang });
 
-/** The name of a record as a piece that leads to it. */
+/** The name of a record as a piece that leads to it; of a withheld one only that there is one. */
 export function linkTo(graph: Graph, id: Id): Piece {
-  const known = graph.records.has(id) || graph.sources.has(id);
+  const known = (graph.records.has(id) || graph.sources.has(id)) && !withheldIn(graph)(id);
   return { text: labelOf(graph, id), to: known ? id : null, lang: null };
 }
 

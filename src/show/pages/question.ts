@@ -1,4 +1,5 @@
 import type { Id } from "../../base/finding.ts";
+import { byYear } from "../../base/order.ts";
 import { stances } from "../../judge/argument.ts";
 import type { Judgement, Standing } from "../../judge/judge.ts";
 import { reasonOf } from "../../judge/explain/reason.ts";
@@ -6,6 +7,7 @@ import { sentenceOf } from "../../judge/explain/sentence.ts";
 import { labelOf } from "../../link/label.ts";
 import type { Graph } from "../../link/graph.ts";
 import type { Reported } from "../report/report.ts";
+import { withheldIn } from "../withhold.ts";
 
 /** Who holds an answer, and from when until when, as the sources show it. */
 export interface Holder {
@@ -72,7 +74,7 @@ export function holdersOf(graph: Graph, judgement: Judgement, claim: Id): readon
     .filter(
       (one) => one.claim === claim || (one.stance === "holds" && graph.rivalsOf(claim).includes(one.claim)),
     )
-    .sort((a, b) => (a.year ?? -Infinity) - (b.year ?? -Infinity));
+    .sort((a, b) => byYear("first")(a.year, b.year));
   const scholars = [
     ...new Set(all.filter((one) => one.claim === claim && one.stance === "holds").map((one) => one.scholar)),
   ];
@@ -88,11 +90,12 @@ export function holdersOf(graph: Graph, judgement: Judgement, claim: Id): readon
         until: left?.year ?? null,
       };
     })
-    .sort((a, b) => (a.since ?? -Infinity) - (b.since ?? -Infinity));
+    .sort((a, b) => byYear("first")(a.since, b.since));
 }
 
-/** The years in which sources of the corpus came into print, in order. */
-function printYears(graph: Graph): readonly number[] {
-  const years = new Set([...graph.sources.values()].flatMap((source) => source.year ?? []));
+/** The years in which sources that may be shown came into print, in order. */
+export function printYears(graph: Graph): readonly number[] {
+  const withheld = withheldIn(graph);
+  const years = new Set([...graph.sources].flatMap(([key, { year }]) => (withheld(key) ? [] : (year ?? []))));
   return [...years].sort((a, b) => a - b);
 }

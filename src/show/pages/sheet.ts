@@ -11,6 +11,8 @@ import { spanOf } from "../../read/record.ts";
 import { placesIn } from "../place.ts";
 import type { Reported } from "../report/report.ts";
 import { shownFindings, withheldIn } from "../withhold.ts";
+import { explainedBlocks } from "./explained.ts";
+import type { ExplainedBlock } from "./explained.ts";
 import { fieldLines } from "./fields.ts";
 import type { FieldLine } from "./fields.ts";
 import { findingLines } from "./findings.ts";
@@ -30,6 +32,8 @@ export interface Sheet {
   readonly standing: Standing | null;
   readonly why: string | null;
   readonly footing: string | null;
+  /** What bears out the standing. */
+  readonly explained: readonly ExplainedBlock[];
   readonly fields: readonly FieldLine[];
   readonly said: { readonly file: string; readonly line: number } | null;
   readonly restsOn: readonly Piece[];
@@ -64,6 +68,7 @@ export function sheetOf(
     standing,
     why: standing === null ? null : sentenceOf(graph, reasonOf(graph, derivations, judgement, id)),
     footing: footings.get(id) ?? null,
+    explained: explainedBlocks(model, id),
     fields: fields.filter((field) => !toldByTies(field, ties)),
     said: at ? { file: at.file, line: at.line } : null,
     restsOn: (restsOn.get(id) ?? []).map((one) => linkTo(graph, one)),

@@ -20,11 +20,15 @@ export interface Reported {
   readonly restsOn: ReadonlyMap<Id, readonly Id[]>;
 }
 
+/** What a report has only when it is asked for. */
+export type More = Partial<Pick<Report, "standpoints" | "history">>;
+
 /** The machine-readable result: objects sorted by id, so that two runs give the same bytes; nothing withheld is in it. */
 export function reportOf(
   model: Reported | null,
   findings: readonly Finding[],
   texts: ReadonlyMap<string, string>,
+  more: More = {},
 ): Report {
   const hidden = model ? withheldIn(model.graph) : () => false;
   return {
@@ -42,6 +46,8 @@ export function reportOf(
         )
       : {},
     findings: told(shownFindings(model?.graph ?? null, findings), texts),
+    standpoints: more.standpoints ?? null,
+    history: more.history ?? null,
     plan: [],
   };
 }

@@ -10,6 +10,77 @@ const number = z.strictObject({
   unit: z.string(),
 });
 
+const fate = z.enum(["stands", "open", "falls"]);
+const fits = z
+  .array(
+    z.strictObject({
+      scholar: id,
+      positions: z.int().describe("How many of the scholar's latest positions were looked at."),
+      but: z
+        .strictObject({
+          claim: id,
+          stance: z.enum(["holds", "rejects"]),
+          standing: standing
+            .nullable()
+            .describe("How the claim stands there; null where that was not asked."),
+        })
+        .nullable()
+        .describe("The one position that does not fit; null where all do."),
+    }),
+  )
+  .describe("Scholars whose latest positions fit wholly, or all but one.");
+const unknown = z.array(id).describe("Scholars of whom the effort did not suffice to tell.");
+const count = z.string().regex(/^[1-9][0-9]*$/);
+const acceptance = { inAll: z.boolean().nullable(), inSome: z.boolean().nullable() };
+const component = z.strictObject({
+  about: z.array(
+    z.strictObject({
+      kind: z.enum(["rivals", "for-and-against", "evidence", "attack", "against-itself", "withheld"]),
+      between: z.array(id),
+    }),
+  ),
+  count: count.describe("Ways to decide it; at least so many where not exact."),
+  exact: z.boolean(),
+  claims: z.record(
+    id,
+    z
+      .strictObject(acceptance)
+      .describe("Whether it holds in all standpoints, and in some; null where the effort did not suffice."),
+  ),
+  alternatives: z
+    .array(
+      z.strictObject({
+        ways: z.int().describe("Above 1 where only what is withheld tells them apart."),
+        toldBy: z.record(id, fate).describe("The fewest things that tell it from its rivals."),
+        stands: z.array(id),
+        open: z.array(id),
+        falls: z.array(id),
+        fits,
+      }),
+    )
+    .describe("None where there are more than 1,000 ways."),
+  fits: fits.describe("Where the alternatives are not laid out: scholars whom one of them fits."),
+  unknown,
+});
+
+const step = z.strictObject({
+  year: z
+    .int()
+    .nullable()
+    .describe("Astronomical year; null at the end for what the corpus adds itself and has no year."),
+  publications: z.array(
+    z.strictObject({
+      source: id
+        .nullable()
+        .describe("Null for dated records that come from no source, or from one that is withheld."),
+      brought: z.record(z.string(), z.int()).describe("How many records of each list."),
+    }),
+  ),
+  changes: z
+    .record(id, z.tuple([standing.nullable(), standing]))
+    .describe("Claims, from and to; from null where the claim is named for the first time."),
+});
+
 /** What `--json` prints: one document in which all keys are always there. */
 export const reportSchema = z
   .strictObject({
@@ -57,6 +128,22 @@ export const reportSchema = z
         accepted: z.string().nullable(),
       }),
     ),
+    standpoints: z
+      .strictObject({
+        count: count.describe(
+          "Of coherent standpoints, by multiplication; at least so many where not exact.",
+        ),
+        exact: z.boolean(),
+        components: z.array(component),
+        joint: z
+          .record(id, z.strictObject({ on: z.array(z.int()), ...acceptance }))
+          .describe("Claims that hang on several components, whose places count from 0."),
+        fits,
+        unknown,
+      })
+      .nullable()
+      .describe("With --standpoints, else null."),
+    history: z.array(step).nullable().describe("With --history, by year of print, else null."),
     plan: z.array(
       z.strictObject({
         examination: id,

@@ -1,4 +1,5 @@
 import type { Id } from "../../base/finding.ts";
+import { byYear } from "../../base/order.ts";
 import type { Standing } from "../../judge/judge.ts";
 import type { Stance } from "../../judge/argument.ts";
 import type { Graph } from "../../link/graph.ts";
@@ -54,7 +55,7 @@ export function datedLine(model: Reported, own: readonly Taken[], end: number | 
       points: one.stances.map((stance, place) => pointOf(graph, stance, untilOf(one, place))),
       left: one.left,
     }))
-    .toSorted((a, b) => beginOf(a) - beginOf(b));
+    .toSorted((a, b) => byYear("first")(beginOf(a), beginOf(b)));
   const years = tracks.flatMap((track) => track.points.flatMap((point) => point.year ?? []));
   if (years.length === 0) return { span: null, marks: [], tracks };
   const first = Math.min(...years);
@@ -62,8 +63,8 @@ export function datedLine(model: Reported, own: readonly Taken[], end: number | 
   return { span, marks: roundYears(span.from, span.to), tracks };
 }
 
-function beginOf(track: Track): number {
-  return track.points[0]?.year ?? -Infinity;
+function beginOf(track: Track): number | null {
+  return track.points[0]?.year ?? null;
 }
 
 function untilOf({ stances, left }: Taken, place: number): number | null {

@@ -2,8 +2,9 @@ import type { Id } from "../../base/finding.ts";
 import type { MeasurementRecord, ObservationRecord } from "../../link/graph.ts";
 import { labelOf } from "../../link/label.ts";
 import type { Reported } from "../report/report.ts";
-import { withheldIn } from "../withhold.ts";
-import type { Named } from "./reliance.ts";
+import { shownUnder, withheldIn } from "../withhold.ts";
+import { namedIn } from "./named.ts";
+import type { Named } from "./named.ts";
 
 /** How near a scholar came to a thing: it itself, a likeness of it, somebody else's words, or it is not said. */
 export type Nearness = "first-hand" | "from likenesses" | "second-hand" | "not said";
@@ -26,10 +27,11 @@ export interface Measured {
 const nearest: readonly Nearness[] = ["first-hand", "from likenesses", "second-hand", "not said"];
 
 /** What a scholar reports of things, by how near they came; a report, or what was read in another source, is second-hand. */
-export function lookedAt({ graph, judgement }: Reported, scholar: Id): readonly Looked[] {
+export function lookedAt(model: Reported, scholar: Id): readonly Looked[] {
+  const { graph } = model;
   const withheld = withheldIn(graph);
-  const own = (id: Id): boolean =>
-    judgement.counts(id) && !withheld(id) && graph.provenance(id).scholars.includes(scholar);
+  const shown = shownUnder(model);
+  const own = (id: Id): boolean => shown(id) && graph.provenance(id).scholars.includes(scholar);
   const seen = graph.list("observations").filter(({ id }) => own(id));
   const measured = graph.list("measurements").filter(({ id }) => own(id));
   const near = (one: ObservationRecord | MeasurementRecord): Nearness => {
@@ -42,11 +44,10 @@ export function lookedAt({ graph, judgement }: Reported, scholar: Id): readonly 
     const those = seen.filter((one) => near(one) === nearness);
     const sizes = measured.filter((one) => near(one) === nearness);
     if (those.length + sizes.length === 0) return [];
-    const standing = (id: Id): Named["standing"] => judgement.standings.get(id) ?? null;
     return [
       {
         nearness,
-        seen: those.map(({ id }) => ({ id, text: labelOf(graph, id), standing: standing(id) })),
+        seen: those.map(({ id }) => namedIn(model, id)),
         measured: byDimension(sizes),
       },
     ];

@@ -1,15 +1,12 @@
 import type { Id } from "../../base/finding.ts";
-import type { Standing } from "../../judge/judge.ts";
-import { authorLabel, labelOf } from "../../link/label.ts";
+import { byYear } from "../../base/order.ts";
+import { authorLabel } from "../../link/label.ts";
 import type { Reported } from "../report/report.ts";
-import { withheldIn } from "../withhold.ts";
+import { shownUnder, withheldIn } from "../withhold.ts";
+import { namedIn } from "./named.ts";
+import type { Named } from "./named.ts";
 
-/** The name of a record with its standing. */
-export interface Named {
-  readonly id: Id;
-  readonly text: string;
-  readonly standing: Standing | null;
-}
+export type { Named } from "./named.ts";
 
 /** An argument that a scholar made: from what, for or against what, and what lies at the bottom of it. */
 export interface Step {
@@ -28,17 +25,14 @@ export interface Step {
 
 /** The arguments of one scholar, or from sources of theirs, in the order of their years. */
 export function stepsOf(model: Reported, scholar: Id): readonly Step[] {
-  const { graph, judgement } = model;
+  const { graph } = model;
   const withheld = withheldIn(graph);
-  const name = (id: Id): Named => ({
-    id,
-    text: labelOf(graph, id),
-    standing: judgement.standings.get(id) ?? null,
-  });
+  const shown = shownUnder(model);
+  const name = (id: Id): Named => namedIn(model, id);
   const names = (ids: readonly Id[]): readonly Named[] => ids.filter((id) => !withheld(id)).map(name);
   const steps = graph.list("arguments").flatMap(({ id, values }): readonly Step[] => {
     const said = graph.provenance(id);
-    if (!judgement.counts(id) || withheld(id) || !said.scholars.includes(scholar)) return [];
+    if (!shown(id) || !said.scholars.includes(scholar)) return [];
     const bottom = bottomOf(model, values.because);
     return [
       {
@@ -53,7 +47,7 @@ export function stepsOf(model: Reported, scholar: Id): readonly Step[] {
       },
     ];
   });
-  return steps.toSorted((a, b) => (a.year ?? Infinity) - (b.year ?? Infinity));
+  return steps.toSorted((a, b) => byYear("last")(a.year, b.year));
 }
 
 /** What premises come down to: evidence and things, through every argument for a claim among them. */

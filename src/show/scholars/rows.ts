@@ -1,7 +1,7 @@
 import type { Id } from "../../base/finding.ts";
 import type { Judgement } from "../../judge/judge.ts";
 import type { Graph } from "../../link/graph.ts";
-import { withheldIn } from "../withhold.ts";
+import { listedUnder, withheldIn } from "../withhold.ts";
 
 /** Claims that belong to one question: its answers first, then the claims that bear on them; null for the rest. */
 export interface Group {
@@ -13,7 +13,7 @@ export interface Group {
 export function claimsByQuestion(graph: Graph, judgement: Judgement): readonly Group[] {
   const withheld = withheldIn(graph);
   // A claim may be named in print before the source that words it: then it is listed, and nothing is under it yet.
-  const shown = (id: Id): boolean => judgement.listed(id) && !withheld(id);
+  const shown = listedUnder({ graph, judgement });
   const questions = graph.list("questions").filter(({ id }) => !withheld(id));
   // An answer stands with each question it answers, however much it bears on another.
   const placed = new Set(questions.flatMap(({ values }) => values.answers));

@@ -3,6 +3,7 @@ import { objectionsIn } from "../../judge/rules/claims/unanswered.ts";
 import type { Graph } from "../../link/graph.ts";
 import { authorLabel, labelOf } from "../../link/label.ts";
 import { findingLines } from "../pages/findings.ts";
+import { printYears } from "../pages/question.ts";
 import type { FindingLine } from "../pages/findings.ts";
 import type { Reported } from "../report/report.ts";
 import { shownFindings, withheldIn } from "../withhold.ts";
@@ -12,9 +13,10 @@ import { datedLine } from "./line.ts";
 import type { DatedLine } from "./line.ts";
 import { lookedAt } from "./looked.ts";
 import type { Looked } from "./looked.ts";
+import { namedIn } from "./named.ts";
+import type { Named } from "./named.ts";
 import { stepsOf } from "./reliance.ts";
-import type { Named, Step } from "./reliance.ts";
-import { printYears } from "./scholars.ts";
+import type { Step } from "./reliance.ts";
 import { takenIn } from "./taken.ts";
 
 /** An argument in print against what a scholar holds, to which no reply of theirs is recorded. */
@@ -75,13 +77,10 @@ export function scholarPage(
   };
 }
 
-function unansweredBy({ graph, judgement }: Reported, scholar: Id): readonly Unanswered[] {
+function unansweredBy(model: Reported, scholar: Id): readonly Unanswered[] {
+  const { graph, judgement } = model;
   const withheld = withheldIn(graph);
-  const name = (id: Id): Named => ({
-    id,
-    text: labelOf(graph, id),
-    standing: judgement.standings.get(id) ?? null,
-  });
+  const name = (id: Id): Named => namedIn(model, id);
   const own = new Set(
     takenIn(graph, judgement)
       .filter((one) => one.scholar === scholar && one.stance === "holds" && one.left === null)

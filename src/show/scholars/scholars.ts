@@ -1,7 +1,8 @@
 import type { Id } from "../../base/finding.ts";
+import { byYear } from "../../base/order.ts";
 import type { Standing } from "../../judge/judge.ts";
-import type { Graph } from "../../link/graph.ts";
 import { labelOf } from "../../link/label.ts";
+import { printYears } from "../pages/question.ts";
 import type { Reported } from "../report/report.ts";
 import { withheldIn } from "../withhold.ts";
 import { activeYears } from "./active.ts";
@@ -55,7 +56,7 @@ export function scholarsPage(model: Reported): ScholarsPage {
   );
   const lines = shown
     .map(({ id }) => lineOf(model, id, years.get(id) ?? null, taken))
-    .toSorted((a, b) => firstOf(a) - firstOf(b));
+    .toSorted((a, b) => byYear("last")(a.years?.first ?? null, b.years?.first ?? null));
   const columns = lines.filter((line) => line.claims > 0).map((line) => line.id);
   return {
     scholars: lines,
@@ -63,10 +64,6 @@ export function scholarsPage(model: Reported): ScholarsPage {
     matrix: matrixOf(model, columns, taken),
     years: printYears(graph),
   };
-}
-
-function firstOf(line: ScholarLine): number {
-  return line.years?.first ?? Infinity;
 }
 
 function lineOf(model: Reported, id: Id, years: Years | null, taken: readonly Taken[]): ScholarLine {
@@ -87,11 +84,4 @@ function lineOf(model: Reported, id: Id, years: Years | null, taken: readonly Ta
     claims: own.length,
     changed: own.filter((one) => one.changed || one.left !== null).length,
   };
-}
-
-/** The years in which sources that may be shown came into print, in order. */
-export function printYears(graph: Graph): readonly number[] {
-  const withheld = withheldIn(graph);
-  const years = new Set([...graph.sources].flatMap(([key, { year }]) => (withheld(key) ? [] : (year ?? []))));
-  return [...years].sort((a, b) => a - b);
 }

@@ -1,4 +1,5 @@
 import type { Id } from "../../base/finding.ts";
+import { byYear } from "../../base/order.ts";
 import { stances } from "../../judge/argument.ts";
 import type { Stance } from "../../judge/argument.ts";
 import type { Judgement } from "../../judge/judge.ts";
@@ -42,7 +43,7 @@ export function takenIn(graph: Graph, judgement: Judgement): readonly Taken[] {
     if (one.stance === "holds") held.set(one.scholar, [...(held.get(one.scholar) ?? []), one]);
   }
   return [...all.values()].flatMap((list): readonly Taken[] => {
-    const inOrder = list.toSorted((a, b) => yearOf(a) - yearOf(b));
+    const inOrder = list.toSorted((a, b) => byYear("first")(a.year, b.year));
     const last = inOrder.at(-1);
     if (!last) return [];
     const { scholar, claim, stance } = last;
@@ -50,13 +51,9 @@ export function takenIn(graph: Graph, judgement: Judgement): readonly Taken[] {
     const first = inOrder[other + 1] ?? last;
     const rivals = new Set(stance === "holds" ? graph.rivalsOf(claim) : []);
     const next = (held.get(scholar) ?? [])
-      .filter((one) => rivals.has(one.claim) && yearOf(one) > yearOf(last))
-      .toSorted((a, b) => yearOf(a) - yearOf(b))[0];
+      .filter((one) => rivals.has(one.claim) && byYear("first")(one.year, last.year) > 0)
+      .toSorted((a, b) => byYear("first")(a.year, b.year))[0];
     const left = next ? { claim: next.claim, text: labelOf(graph, next.claim), year: next.year } : null;
     return [{ scholar, claim, stances: inOrder, stance, since: first.year, changed: other >= 0, left }];
   });
-}
-
-function yearOf(stance: Stance): number {
-  return stance.year ?? -Infinity;
 }

@@ -77,11 +77,12 @@ function textsOf(graph: Graph, seat: Seat, field: Field, value: unknown): readon
     text === "" ? [] : [{ ...here, text, weight: weightOf(seat.field) }];
   switch (field.type) {
     case "text":
+      return one(openText(graph, String(value)));
     case "id":
     case "date":
       return one(String(value));
     case "texts":
-      return each(value, (text: string) => text);
+      return each(value, (text: string) => openText(graph, text));
     case "choice":
       return one(seat.field === "present" ? "" : String(value).replace(/-/g, " "));
     case "quantity":
@@ -129,6 +130,11 @@ function innerTexts(graph: Graph, seat: Seat, fields: Fields, values: Values): r
     const inner = { field: name === "is" ? seat.field : name, lang: langOf(graph, name) };
     return textsOf(graph, { ...inner, path: [...seat.path, name] }, field, value);
   });
+}
+
+/** A text may be a record's id instead, and that of a withheld one is not told. */
+function openText(graph: Graph, text: string): string {
+  return withheldIn(graph)(text) ? "" : text;
 }
 
 function refTexts(graph: Graph, seat: Seat, id: Id): readonly FieldText[] {

@@ -42,9 +42,10 @@ export function drawScaleBar(pen: Pen, bar: Bar, at: Point): void {
   }
 }
 
-/** Ticks from one standard uncertainty before the end to one after it, highest at the end itself. */
+/** Ticks from one standard uncertainty before the end to one after it, highest at the end itself; as many as stand clear of each other. */
 function comb({ length, u }: Bar, at: Point): readonly (readonly Point[])[] {
-  return [-1, -0.5, 0, 0.5, 1].map((share) => {
+  const shares = u >= 6 ? [-1, -0.5, 0, 0.5, 1] : u >= 3 ? [-1, 0, 1] : [-1, 1];
+  return shares.map((share) => {
     const x = at.x + length + share * u;
     return [
       { x, y: at.y - 12 + 6 * Math.abs(share) },

@@ -1,4 +1,4 @@
-import { axisX, axisY, ruleX, ruleY } from "@observablehq/plot";
+import { axisX, axisY, ruleX, ruleY, text } from "@observablehq/plot";
 import type { Markish } from "@observablehq/plot";
 import { formatNumber } from "../../plugin.ts";
 import type { Axis } from "../../plugin.ts";
@@ -15,12 +15,18 @@ export function axesOf(ground: Ground): readonly Markish[] {
   const below = [
     axisX([...roundPlaces(x, across, panel.x.scale)], {
       ...style,
-      label: labelOf(panel.x),
-      labelAnchor: "right",
-      labelOffset: 38,
+      label: null,
       text: (value: number) => formatNumber(value, 6),
     }),
     ruleY([y[0]], { stroke: palette.line, strokeWidth: 1 }),
+    // Ends where the axis ends; an axis would put its own label at the edge of the sheet.
+    text([labelOf(panel.x)], {
+      frameAnchor: "bottom-right",
+      lineAnchor: "top",
+      dy: 26,
+      fill: palette.soft,
+      fontSize: letters.axis,
+    }),
   ];
   if (edge) return below;
   if (panel.y.names !== undefined) {
@@ -43,7 +49,7 @@ export function axesOf(ground: Ground): readonly Markish[] {
       ...style,
       label: labelOf(panel.y),
       labelAnchor: "top",
-      labelOffset: left - 4,
+      labelOffset: left,
       text: (value: number) => formatNumber(value, 6),
     }),
     ruleX([x[0]], { stroke: palette.line, strokeWidth: 1 }),

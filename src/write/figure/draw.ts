@@ -35,7 +35,7 @@ export function draw(figure: Figure, { document, width, palette, id }: Drawing):
   let at = 0;
   for (const [place, panel] of figure.panels.entries()) {
     const letter = figure.panels.length > 1 ? `${String.fromCharCode(97 + place)}  ` : "";
-    const title = linesOf(`${letter}${panel.title}`, width, letters.title);
+    const title = linesOf(`${letter}${panel.title}`, width, letters.title, 600);
     svg.appendChild(titleOf(document, title, at, palette));
     at += title.length * LINE;
     const key = keyOf(panel, width, palette, document);

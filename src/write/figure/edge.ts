@@ -65,7 +65,6 @@ export function edgeMarks(
       text: "name",
       textAnchor: "start",
       dy: -24,
-      dx: 4,
       fill: palette.ink,
       fontSize: letters.mark,
       fontWeight: 600,

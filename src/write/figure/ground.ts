@@ -1,12 +1,10 @@
 import type { Panel, Pair } from "../../plugin.ts";
+import { textWidth } from "../../show/map/letters/letters.ts";
 import type { Palette } from "../pen/palette.ts";
 import { extentOf } from "./extent.ts";
 
 /** Sizes of letters in px: figures on axes, words beside marks, titles of panels. */
 export const letters = { axis: 12, mark: 12, strong: 15, title: 14 } as const;
-
-/** About how wide a sans letter is, as a share of its size. */
-const LETTER = 0.53;
 
 /** Where a panel is drawn: its size, its margins, its axes, and its colours. */
 export interface Ground {
@@ -25,25 +23,31 @@ export interface Ground {
   readonly py: (y: number) => number;
 }
 
-/** About how many px a text takes. */
-export function widthOf(text: string, size: number): number {
-  return [...text].length * size * LETTER;
+/** About how many px a text takes, by the widths of the letters of the bundled sans. */
+export function widthOf(text: string, size: number, weight: 400 | 600 = 400): number {
+  return textWidth(text, "sans", size, weight);
 }
 
 /** A text cut to a width in px, with a sign that it was. */
 export function cutTo(text: string, width: number, size: number): string {
-  const most = Math.max(1, Math.floor(width / (size * LETTER)));
+  if (widthOf(text, size) <= width) return text;
   const signs = [...text];
-  return signs.length <= most ? text : `${signs.slice(0, most - 1).join("")}…`;
+  while (signs.length > 1 && widthOf(`${signs.join("").trimEnd()}…`, size) > width) signs.pop();
+  return `${signs.join("").trimEnd()}…`;
 }
 
 /** A text parted at its spaces into lines of at most so many px. */
-export function linesOf(text: string, width: number, size: number): readonly string[] {
+export function linesOf(
+  text: string,
+  width: number,
+  size: number,
+  weight: 400 | 600 = 400,
+): readonly string[] {
   const lines: string[] = [];
   for (const word of text.split(" ")) {
     const last = lines.at(-1);
     const longer = last === undefined ? word : `${last} ${word}`;
-    if (last !== undefined && widthOf(longer, size) <= width) lines[lines.length - 1] = longer;
+    if (last !== undefined && widthOf(longer, size, weight) <= width) lines[lines.length - 1] = longer;
     else lines.push(word);
   }
   return lines;

@@ -2,7 +2,7 @@ import type { Palette } from "../pen/palette.ts";
 import { svgFile, svgPen } from "../pen/svg-pen.ts";
 import { drawMap } from "./map.ts";
 import type { MapDrawing } from "./map.ts";
-import { nameColumn } from "./film/film.ts";
+import { nameColumn } from "./film/band-names.ts";
 
 /** A map for a file: what it shows, in which colours, and what it is called. */
 export interface MapFigure extends Pick<MapDrawing, "scene" | "states" | "beaten" | "mirrored"> {

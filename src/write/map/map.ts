@@ -2,8 +2,9 @@ import type { BoxState, PlacedBox, Scene } from "../../show/map/scene.ts";
 import type { Pen } from "../pen/pen.ts";
 import { drawBox } from "./boxes/boxes.ts";
 import { drawNotch } from "./boxes/changes.ts";
-import { drawBandNames, drawFilm, drawRanks } from "./film/film.ts";
-import { drawGround, drawStrip, drawTurf, isGroundBelow } from "./film/ground.ts";
+import { drawBandNames } from "./film/band-names.ts";
+import { drawFilm, drawRanks } from "./film/film.ts";
+import { drawGround, drawStrip, drawTurf, isGroundBelow, stripHeight } from "./film/ground.ts";
 import { drawBows } from "./lines/bows.ts";
 import { drawAttacks, drawRoutes } from "./lines/lines.ts";
 import type { StateOf } from "./lines/lines.ts";
@@ -62,11 +63,13 @@ export function drawMap(pen: Pen, drawing: MapDrawing): void {
   );
   drawBows(pen, sight, scene.bows, (id) => {
     const box = boxes.get(id);
-    return box === undefined ? { top: Infinity, tone: "ink" } : { top: box.y, tone: toneOf(stateOf(box)) };
+    if (box === undefined) return { top: Infinity, tone: "ink", foot: null };
+    const foot = box.look.as === "answer" ? box.y + box.height : null;
+    return { top: box.y, tone: toneOf(stateOf(box)), foot };
   });
   const strip = isGroundBelow(sight, scene);
   if (strip) drawStrip(pen, sight, things);
-  drawBandNames(pen, sight, scene, strip ? 40 / scale : 0);
+  drawBandNames(pen, sight, scene, strip ? stripHeight / scale : 0);
 }
 
 const isThing = (box: PlacedBox): boolean => box.look.as === "thing";

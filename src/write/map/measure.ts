@@ -36,6 +36,16 @@ export function linesOf(
   return found;
 }
 
+/** Lines of whole words as `linesOf` breaks them; none where a word is wider than the width. */
+export function wordsIn(
+  words: string,
+  cut: Cut,
+  room: { readonly size: number; readonly width: number; readonly lines: number },
+): readonly string[] {
+  const isWhole = words.split(/\s+/u).every((word) => widthOf(word, cut, room.size) <= room.width);
+  return isWhole ? linesOf(words, cut, room) : [];
+}
+
 /** A text on one line within a width, ending at a word with `…` where it has to; widths in px on the screen, to 8 px. */
 export function fitted(words: string, cut: Cut, size: number, width: number): string {
   if (widthOf(words, cut, size) <= width) return words;

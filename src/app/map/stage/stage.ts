@@ -7,7 +7,7 @@ import { tapsOn, wheelOn } from "./gestures.ts";
 import { fill, graphIn } from "./graph.ts";
 import { lettersReady, paint } from "./paint.ts";
 import type { Drawn } from "./paint.ts";
-import { around, kept, limit, opening, whole, zoomed } from "./viewport.ts";
+import { around, kept, limit, opening, openingAt, whole, zoomed } from "./viewport.ts";
 import { boxAlong } from "./ways.ts";
 import type { Going } from "./ways.ts";
 
@@ -40,9 +40,6 @@ export interface Stage {
   readonly spot: (id: Id) => Spot | null;
   readonly end: () => void;
 }
-
-/** Below this zoom words are left out; a scene that fits only smaller opens at it, from its top. */
-const readable = 0.72;
 
 /** Builds the stage on a canvas and the host of the graph above it. */
 export function stageOn(canvas: HTMLCanvasElement, host: HTMLElement, events: StageEvents): Stage {
@@ -106,15 +103,13 @@ export function stageOn(canvas: HTMLCanvasElement, host: HTMLElement, events: St
     else graph.viewport(view);
   }
 
-  /** Opens the view: about a box, or the whole where its words can be read, else its top. */
+  /** Opens the view: about a box, or as much of the section as can be read. */
   function frame(at: Id | null): void {
     if (!drawn || graph.width() === 0) return;
     const { scene } = drawn;
-    const all = whole(graph, scene);
     const box = at === null ? undefined : boxes.get(at);
-    const zoom = Math.max(readable, all.zoom);
-    const about = box ? around(graph, scene, middleOf(box), zoom) : null;
-    go(about ?? (all.zoom >= readable ? all : opening(graph, scene, answersOf(scene), zoom)), false);
+    const wide = { ...scene, answers: answersOf(scene) };
+    go(box ? openingAt(graph, scene, middleOf(box)) : opening(graph, wide), false);
     opened = { at };
   }
 

@@ -1,5 +1,5 @@
 import type { Core, Position } from "cytoscape";
-import { nameColumn } from "../../../write/map/film/film.ts";
+import { nameColumn } from "../../../write/map/film/band-names.ts";
 
 /** The size of a scene at 100 %, in px. */
 export interface Extent {
@@ -50,17 +50,47 @@ export function whole(graph: Core, scene: Extent): { readonly zoom: number; read
   return { zoom, pan: kept(graph, scene, zoom, { x: 0, y: 0 }) };
 }
 
-/** The view that opens the top of a scene, from one place along the ground to another: their middle, or the first where there is no room for both. */
-export function opening(
+/** Below this zoom words are left out. */
+const readable = 0.72;
+/** The least zoom at which the short words of claims still say enough to open with. */
+const telling = 0.4;
+/** What has to be seen of the things that lie under the ground, with their names, in px of the scene. */
+const underGround = 48;
+
+/** What of a scene is to be in sight when it opens: from the first answer along the ground to the last, and the ground. */
+export interface Opening extends Extent {
+  readonly answers: readonly [from: number, to: number];
+  readonly ground: number;
+}
+
+/**
+ * The view that opens a scene: the whole where its words can be read; else its answers with the ground, where these
+ * can be; else the whole, or the answers with the ground, by their short words; and where all of this would be too
+ * small, its top from the inner end.
+ */
+export function opening(graph: Core, scene: Opening): { readonly zoom: number; readonly pan: Position } {
+  const all = whole(graph, scene);
+  if (all.zoom >= readable) return all;
+  const margin = marginsIn(graph);
+  const [from, to] = scene.answers;
+  const across = graph.width() - margin.start - margin.end;
+  const down = graph.height() - margin.top;
+  const most = Math.min(readable, across / Math.max(1, to - from), down / (scene.ground + underGround));
+  if (most < readable && all.zoom >= telling) return all;
+  const zoom = most >= telling ? most : readable;
+  // From the inner end, unless the first answer would then be far off.
+  const start = from * zoom <= across / 3 ? 0 : from;
+  const left = most >= telling ? (from + to) / 2 - across / 2 / zoom : start;
+  return { zoom, pan: kept(graph, scene, zoom, { x: margin.start - left * zoom, y: margin.top }) };
+}
+
+/** The view about a place of the scene, near enough to read. */
+export function openingAt(
   graph: Core,
   scene: Extent,
-  [first, last]: readonly [number, number],
-  zoom: number,
+  at: Position,
 ): { readonly zoom: number; readonly pan: Position } {
-  const margin = marginsIn(graph);
-  const spare = graph.width() - margin.start - margin.end - (last - first) * zoom;
-  const x = margin.start + Math.max(0, spare / 2) - first * zoom;
-  return { zoom, pan: kept(graph, scene, zoom, { x, y: margin.top }) };
+  return around(graph, scene, at, Math.max(readable, zoomOfWhole(graph, scene)));
 }
 
 /** The view that has a place of the scene in its middle. */

@@ -26,6 +26,9 @@ interface Props {
   readonly children?: ReactNode;
 }
 
+/** The picture lies under the widget's own outline, which else nobody would see who moves by keys. */
+const under = { whole: { isolation: "isolate" }, picture: { zIndex: -1 } } as const;
+
 /** The map as one widget: the picture, its keys, what is said of the current box, and the panel over it. */
 export function Drawing({ page, frame, at, asOf, name, stageRef, does, children }: Props) {
   const [current, setCurrent] = useState<Id | null>(at);
@@ -49,16 +52,17 @@ export function Drawing({ page, frame, at, asOf, name, stageRef, does, children 
     setCurrent(id);
     if (id !== null) stageRef.current?.reveal(id);
   };
+  const enter = (): void => whole.current?.focus({ preventScroll: true });
   const letGo = (): void => {
     take(null);
-    whole.current?.focus({ preventScroll: true });
+    enter();
   };
   const open = (id: Id): void => {
     const [record] = boxes.get(id)?.records ?? [];
     if (record !== undefined) does.open(record, id);
   };
   const tap = (id: Id, spot: { readonly x: number; readonly y: number }): void => {
-    whole.current?.focus({ preventScroll: true });
+    enter();
     const tapped = boxes.get(id);
     if (!tapped) return;
     if (tapped.look.as === "mark") return take(tapped.look.to);
@@ -100,23 +104,25 @@ export function Drawing({ page, frame, at, asOf, name, stageRef, does, children 
     stageRef.current?.show({ scene, states, beaten, current }, opening);
   }, [page, current, frame, stageRef]);
 
-  const onKey = useMapKeys({ page, current, stageRef, take, open, fold, stay: setStayed, does });
+  const onKey = useMapKeys({ page, current, stageRef, whole, take, open, fold, stay: setStayed, does });
   const state = box ? (page.states[box.id] ?? null) : null;
   const around = useMemo(() => aroundAll(page.scene), [page.scene]);
   const said = box ? describe(box, state, around.get(box.id)) : "";
   return (
-    <div className="map-frame" onKeyDown={(event) => event.key === "Escape" && letGo()}>
+    <div className="map-frame" onKeyDown={onKey}>
       <div
         className="map-widget"
         ref={whole}
+        style={under.whole}
         role="application"
         aria-label={name}
         aria-describedby={help}
         tabIndex={0}
-        onKeyDown={onKey}
+        // The graph takes the focus away when it is pressed: without it no key would move the map.
+        onPointerUp={enter}
       >
-        <canvas ref={canvas} aria-hidden="true" />
-        <div className="map-graph" ref={host} aria-hidden="true" />
+        <canvas ref={canvas} style={under.picture} aria-hidden="true" />
+        <div className="map-graph" ref={host} style={under.picture} aria-hidden="true" />
         <p className="unseen" id={help}>
           {mapWords.help}
         </p>
@@ -134,6 +140,7 @@ export function Drawing({ page, frame, at, asOf, name, stageRef, does, children 
             leave: () => does.leave(box.id),
             ...looks(page, box, does),
             fold: box.folded !== null || page.view.unfolded.includes(box.id) ? () => fold(box.id) : null,
+            enter,
             unfolded: page.view.unfolded.includes(box.id),
             close: letGo,
           }}

@@ -23,12 +23,14 @@ const goings: Readonly<Record<string, Going>> = {
 };
 
 /** Keys that do something with the current box. */
-const ofBox: ReadonlySet<string> = new Set(["Enter", " ", "f", "o", "[", "]"]);
+const ofBox: ReadonlySet<string> = new Set(["Enter", " ", "f", "o", "[", "]", "Escape"]);
 
 interface Hand {
   readonly page: MapPage;
   readonly current: Id | null;
   readonly stageRef: RefObject<Stage | null>;
+  /** The map itself, within the frame whose keys are heard. */
+  readonly whole: RefObject<HTMLElement | null>;
   readonly take: (id: Id | null) => void;
   readonly open: (id: Id) => void;
   readonly fold: (id: Id) => void;
@@ -39,17 +41,27 @@ interface Hand {
 
 /** Hears the keys of the map while it has the focus, and declares them for the keyboard map. */
 export function useMapKeys(hand: Hand): (event: KeyboardEvent) => void {
+  useActions(mapWords.title, [{ name: mapWords.into, key: "m", run: () => hand.whole.current?.focus() }]);
   useActions(mapWords.title, () =>
     mapWords.keys.map(([name, key]): Action => {
-      const idle = key.length > 1 && goings[key] === undefined && !ofBox.has(key) && key !== "Escape";
-      const run = idle || (ofBox.has(key) && hand.current === null) ? null : () => void pressed(key, hand);
-      return { name, key, run, own: true };
+      const idle = key.length > 1 && goings[key] === undefined && !ofBox.has(key);
+      const run = (): void => {
+        hand.whole.current?.focus();
+        pressed(key, hand);
+      };
+      const able = !idle && (hand.current !== null || !ofBox.has(key));
+      return { name, key, run: able ? run : null, own: true };
     }),
   );
   return (event) => {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
     if (event.key.length === 1 && event.key !== " " && !singleKeysWork()) return;
-    if (event.target === event.currentTarget && pressed(event.key, hand)) event.preventDefault();
+    const beside = event.target !== hand.whole.current;
+    // Beside the map Enter and Space press the button that has the focus; all other keys are still the map's.
+    if (beside && (event.key === "Enter" || event.key === " ")) return;
+    if (!pressed(event.key, hand)) return;
+    if (beside) hand.whole.current?.focus({ preventScroll: true });
+    event.preventDefault();
   };
 }
 

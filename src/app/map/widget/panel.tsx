@@ -20,6 +20,8 @@ interface Props {
     readonly only: (() => void) | null;
     readonly fold: (() => void) | null;
     readonly unfolded: boolean;
+    /** Takes the focus to the map. */
+    readonly enter: () => void;
     readonly close: () => void;
   };
 }
@@ -33,6 +35,11 @@ export function Panel({ box, state, whole, asOf, place, does }: Props) {
   const own = fullest(box);
   const text = whole?.text ?? own;
   const label = box.look.as === "beam" || box.look.as === "pile" || box.look.as === "number";
+  /** A button may go with what it does; so the focus goes to the map first. */
+  const press = (act: () => void) => (): void => {
+    does.enter();
+    act();
+  };
   return (
     <section className="map-panel" ref={place} style={hidden} aria-label={box.title}>
       {label && own !== text && (
@@ -58,17 +65,17 @@ export function Panel({ box, state, whole, asOf, place, does }: Props) {
           </span>
         )}
         {does.focus && (
-          <button type="button" onClick={does.focus}>
+          <button type="button" onClick={press(does.focus)}>
             {mapWords.focus}
           </button>
         )}
         {does.only && (
-          <button type="button" onClick={does.only}>
+          <button type="button" onClick={press(does.only)}>
             {mapWords.only}
           </button>
         )}
         {does.fold && (
-          <button type="button" onClick={does.fold}>
+          <button type="button" onClick={press(does.fold)}>
             {does.unfolded ? mapWords.fold : mapWords.unfold}
           </button>
         )}

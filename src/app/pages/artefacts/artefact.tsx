@@ -6,12 +6,12 @@ import { pathOf, recordPath, withYear } from "../../address.ts";
 import { RecordLink } from "../../parts/link.tsx";
 import { StandingMark } from "../../parts/standing.tsx";
 import { artefactWords as words } from "../../words/artefacts.ts";
-import { fieldWords } from "../../words/index.ts";
+import { words as shared } from "../../words/index.ts";
+import { FieldList } from "../../parts/fields.tsx";
 import { DimensionTables } from "./dimensions.tsx";
 import { DrawingFigure } from "./drawing.tsx";
 import { History } from "./history.tsx";
 import { Observations } from "./observations.tsx";
-import { Pieces } from "../../parts/pieces.tsx";
 
 interface Props {
   readonly page: Artefact;
@@ -33,8 +33,8 @@ export function ArtefactPage({ page, unit, asOf, toLook }: Props) {
         )}
       </p>
       <h1 dir="auto">{page.name}</h1>
-      <p className="where">
-        <Link href={withYear(recordPath(page.id), asOf)}>{words.sheet}</Link>
+      <p className="crossing">
+        <Link href={withYear(recordPath(page.id), asOf)}>{shared.recordSheet}</Link>
       </p>
       <Facts title={words.whatItIs} fields={page.facts} asOf={asOf}>
         {page.placeWithheld && <p className="quiet">{words.placeWithheld}</p>}
@@ -133,26 +133,5 @@ function Facts({ title, fields, asOf, whole = false, children }: FactsProps) {
       <FieldList fields={rows} asOf={asOf} />
       {children}
     </section>
-  );
-}
-
-function FieldList({ fields, asOf }: Pick<FactsProps, "fields" | "asOf">) {
-  if (fields.length === 0) return null;
-  return (
-    <dl className="facts">
-      {fields.map((field) => (
-        <Fragment key={field.name}>
-          <dt>{fieldWords[field.name] ?? field.name}</dt>
-          <dd>
-            {field.lines.map((line, place) => (
-              <span className="line" key={place}>
-                {line.label !== null && <span className="part">{line.label}: </span>}
-                <Pieces pieces={line.pieces} asOf={asOf} />
-              </span>
-            ))}
-          </dd>
-        </Fragment>
-      ))}
-    </dl>
   );
 }

@@ -3,7 +3,7 @@ import { formatSI } from "../../../base/quantity/quantity-print.ts";
 import type { BarUnit } from "../../../show/artefacts/drawing/bar.ts";
 import type { Drawing } from "../../../show/artefacts/drawing/drawing.ts";
 import { pxPerMm, sheetOf } from "../../../show/artefacts/drawing/sheet.ts";
-import { siUnitFor, siWords } from "../../../show/artefacts/si-words.ts";
+import { siUnitFor, siWords } from "../../../show/si-words.ts";
 import { drawSheet, drawingFile, scaleWords } from "../../../write/drawing/drawing.ts";
 import { print } from "../../../write/pen/palette.ts";
 import type { Palette } from "../../../write/pen/palette.ts";

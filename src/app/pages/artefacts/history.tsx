@@ -53,7 +53,8 @@ function inOrder(events: readonly Event[], looks: readonly Look[]): readonly Ent
 function Befell({ event, asOf }: { readonly event: Event; readonly asOf: number | null }) {
   return (
     <span>
-      <span className="event-kind">{words.kinds[event.kind]}</span>{" "}
+      <span className="event-kind">{words.kinds[event.kind]}</span>
+      {": "}
       <span className="sentence" dir="auto">
         {event.what}
       </span>{" "}

@@ -49,7 +49,7 @@ export function ArtefactsPage({ page, draw, unit, asOf, toLook }: Props) {
         <Empty {...empty.artefacts} />
       ) : (
         <>
-          <p className="quiet">{words.help}</p>
+          <p className="quiet help">{words.help}</p>
           <label className="filter">
             {words.filter}
             <input type="search" value={looked} onChange={(event) => setLooked(event.target.value)} />
@@ -104,7 +104,7 @@ function Things({ things, ...rest }: ThingsProps) {
 function ThingLine({ thing, marked, mark, asOf }: Omit<ThingsProps, "things"> & { readonly thing: Thing }) {
   const said = [
     thing.kind,
-    ...thing.numbers.map(({ register, number }) => `${register} ${number}`),
+    ...thing.numbers.map(({ register, number }) => `${register}: ${number}`),
     thing.keeper,
     thing.measured > 0 ? words.measured(thing.measured) : null,
     thing.seen > 0 ? words.seen(thing.seen) : null,

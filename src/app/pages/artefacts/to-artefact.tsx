@@ -5,7 +5,7 @@ import { artefactWords as words } from "../../words/artefacts.ts";
 /** From the sheet of an artefact to its page. */
 export function ToArtefact({ id, asOf }: { readonly id: string; readonly asOf: number | null }) {
   return (
-    <p className="where">
+    <p className="crossing">
       <Link href={withYear(pathOf("artefact", id), asOf)}>{words.itsPage}</Link>
     </p>
   );

@@ -1,7 +1,7 @@
 import type { BearingLine } from "../../../show/numbers/bearing-lines.ts";
 import { RecordLink } from "../../parts/link.tsx";
 import { StandingMark } from "../../parts/standing.tsx";
-import { numberWords } from "../../words/numbers.ts";
+import { conditionParts, numberName, numberWords } from "../../words/numbers.ts";
 
 interface Props {
   readonly bearings: readonly BearingLine[];
@@ -21,7 +21,9 @@ export function Bearings({ bearings, asOf }: Props) {
             <RecordLink id={line.claim} text={line.text} asOf={asOf} />
           </p>
           {line.standing !== null && <StandingMark standing={line.standing} />}
-          <p className="sentence">{termsOf(line)}</p>
+          <p className="sentence">
+            <Terms line={line} />
+          </p>
           {line.strength !== "ordinary" && <p className="quiet">{numberWords.strength(line.strength)}</p>}
           {line.largeP && <p className="quiet">{numberWords.largeP}</p>}
           {line.trouble !== null && <p className="quiet">{line.trouble}.</p>}
@@ -31,13 +33,30 @@ export function Bearings({ bearings, asOf }: Props) {
   );
 }
 
-/** `Supports when p < 0.01; disputes when p > 0.50; p is 0.0017.` */
-function termsOf(line: BearingLine): string {
+/** `Supports when p < 0.01; disputes when p > 0.50; p is 0.0017.`: each part on a line of its own. */
+function Terms({ line: { supportsWhen, disputesWhen, found } }: { readonly line: BearingLine }) {
+  const results = found.flatMap(({ name, value }, place) => [
+    ...(place > 0 ? ["; "] : []),
+    numberWords.is(numberName(name), value),
+  ]);
   const parts = [
-    ...(line.supportsWhen === null ? [] : [numberWords.supportsWhen(line.supportsWhen)]),
-    ...(line.disputesWhen === null ? [] : [numberWords.disputesWhen(line.disputesWhen)]),
-    ...line.found.map(({ name, value }) => numberWords.is(name, value)),
-  ];
-  const text = parts.join("; ");
-  return text === "" ? "" : `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+    supportsWhen === null ? [] : [numberWords.supportsWhen, ...conditionParts(supportsWhen)],
+    disputesWhen === null ? [] : [numberWords.disputesWhen, ...conditionParts(disputesWhen)],
+    results.length === 0 ? [] : ["", ...results],
+  ].filter((pieces) => pieces.length > 0);
+  return parts.map(([head = "", ...pieces], place) => (
+    <span className="term" key={place}>
+      {place === 0 ? capital(head) : head}
+      {pieces.map((piece, at) => (
+        <span className={at % 2 === 0 ? "whole" : undefined} key={at}>
+          {place === 0 && at === 0 && head === "" ? capital(piece) : piece}
+        </span>
+      ))}
+      {place < parts.length - 1 ? "; " : "."}
+    </span>
+  ));
+}
+
+function capital(text: string): string {
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 }

@@ -2,7 +2,7 @@ import { useEffect, useRef, useState } from "react";
 import type { Panel } from "../../../plugin.ts";
 import type { ShownFigure } from "../../../show/numbers/figure.ts";
 import { tablesOf } from "../../../show/numbers/panel-table.ts";
-import { numberWords } from "../../words/numbers.ts";
+import { printed, numberWords } from "../../words/numbers.ts";
 import { Drawn } from "./drawn.tsx";
 import { saveFigure } from "./save.ts";
 
@@ -19,7 +19,7 @@ export function Figure({
       {figure.panels.map((panel) => (
         <figure key={panel.title}>
           <Drawn title={`${figure.title}: ${panel.title}`} panel={panel} />
-          <figcaption>{panel.caption}</figcaption>
+          <figcaption>{printed(panel.caption)}</figcaption>
         </figure>
       ))}
       {leftOut && <p className="quiet">{numberWords.panelsWithheld}</p>}

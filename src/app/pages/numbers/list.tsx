@@ -1,10 +1,11 @@
+import { Fragment } from "react";
 import { Link } from "wouter";
 import type { NumberGroup, NumberRow } from "../../../show/numbers/numbers.ts";
 import { pathOf, withYear } from "../../address.ts";
 import { Empty } from "../../parts/empty.tsx";
 import { RecordLink } from "../../parts/link.tsx";
 import { StandingMark } from "../../parts/standing.tsx";
-import { numberWords } from "../../words/numbers.ts";
+import { numberName, numberWords } from "../../words/numbers.ts";
 
 interface Props {
   readonly groups: readonly NumberGroup[];
@@ -51,21 +52,24 @@ function Row({ row, asOf }: { readonly row: NumberRow; readonly asOf: number | n
         </Link>
         <p className="quiet">{row.method}</p>
       </div>
-      <div className="came-out">
-        {row.status === "computed" ? (
-          row.main.map((line) => (
-            <p key={line.name}>
-              <span className="name">{line.name}</span> <b>{line.value}</b>
-              {line.interval !== null && <span className="quiet"> ({line.interval})</span>}
-            </p>
-          ))
-        ) : (
-          <p>
-            {numberWords.status[row.status]}
-            {row.why !== null && <span className="quiet">: {row.why}</span>}
-          </p>
-        )}
-      </div>
+      {row.status === "computed" ? (
+        <dl className="came-out">
+          {row.main.map((line) => (
+            <Fragment key={line.name}>
+              <dt>{numberName(line.name)}</dt>
+              <dd>
+                <b>{line.value}</b>
+                {line.interval !== null && <span className="quiet"> ({line.interval})</span>}
+              </dd>
+            </Fragment>
+          ))}
+        </dl>
+      ) : (
+        <p className="quiet">
+          {numberWords.status[row.status]}
+          {row.why !== null && `: ${row.why}`}
+        </p>
+      )}
       <p className="says">{row.says !== null && numberWords.says[row.says]}</p>
     </li>
   );

@@ -1,7 +1,7 @@
 import type { Piece } from "../../../show/pages/pieces.ts";
 import type { NumberPage } from "../../../show/numbers/number.ts";
 import { RecordLink } from "../../parts/link.tsx";
-import { numberWords } from "../../words/numbers.ts";
+import { numberName, numberWords } from "../../words/numbers.ts";
 
 interface Props {
   readonly number: NumberPage;
@@ -20,7 +20,7 @@ export function Method({ number: { method, settings, unit }, asOf }: Props) {
       <dl>
         {settings.map((line) => (
           <div key={line.name}>
-            <dt>{line.name}</dt>
+            <dt>{numberName(line.name)}</dt>
             <dd>
               <span dir="auto">{line.value}</span>{" "}
               <span className="quiet">

@@ -1,6 +1,7 @@
 import type { NumberPage as Page } from "../../../show/numbers/number.ts";
 import { RecordLink } from "../../parts/link.tsx";
-import { numberWords } from "../../words/numbers.ts";
+import { words } from "../../words/index.ts";
+import { printed, numberName, numberWords } from "../../words/numbers.ts";
 import { Bearings } from "./bearings.tsx";
 import { Entries } from "./entries.tsx";
 import { Figure } from "./figure.tsx";
@@ -20,7 +21,7 @@ export function NumberPage({ number, asOf }: Props) {
       <div className="beside">
         <div className="main">
           <h1 dir="auto">{number.title}</h1>
-          {sentence !== null && <p className="lead">{sentence}</p>}
+          {sentence !== null && <p className="lead">{printed(sentence)}</p>}
           {status !== "computed" && (
             <output className="lead">
               {status === "pending"
@@ -28,6 +29,9 @@ export function NumberPage({ number, asOf }: Props) {
                 : `${capital(numberWords.status[status])}: ${why ?? ""}.`}
             </output>
           )}
+          <p className="crossing">
+            <RecordLink id={number.id} text={words.recordSheet} asOf={asOf} />
+          </p>
           {figure !== null && <Figure shown={figure} id={number.id} />}
         </div>
         <aside>
@@ -45,9 +49,6 @@ export function NumberPage({ number, asOf }: Props) {
       {number.numbers.length > 0 && <Numbers number={number} />}
       <Entries entries={number.entries} asOf={asOf} />
       <Method number={number} asOf={asOf} />
-      <p className="quiet">
-        <RecordLink id={number.id} text={numberWords.sheet} asOf={asOf} />
-      </p>
     </article>
   );
 }
@@ -82,10 +83,13 @@ function Numbers({ number: { numbers, looks } }: { readonly number: Page }) {
         <tbody>
           {numbers.map((line) => (
             <tr key={line.name}>
-              <th scope="row">{line.name}</th>
+              <th scope="row">{numberName(line.name)}</th>
               <td className="numeral">{line.value}</td>
               <td className="numeral">{line.interval}</td>
-              <td className="wide">{line.doc}</td>
+              <td className="wide">
+                {line.doc}
+                {numberName(line.name) !== line.name && ` ${numberWords.inFile(line.name)}`}
+              </td>
             </tr>
           ))}
         </tbody>

@@ -5,7 +5,7 @@ import { numberWords } from "../../words/numbers.ts";
 /** From the sheet of a derivation to the page of its number. */
 export function ToNumber({ id, asOf }: { readonly id: string; readonly asOf: number | null }) {
   return (
-    <p className="where">
+    <p className="crossing">
       <Link href={withYear(pathOf("number", id), asOf)}>{numberWords.wholeNumber}</Link>
     </p>
   );

@@ -1,6 +1,6 @@
 import type { TurnLine, Turns as Data } from "../../../show/numbers/turns.ts";
 import { RecordLink } from "../../parts/link.tsx";
-import { numberWords } from "../../words/numbers.ts";
+import { numberName, numberWords } from "../../words/numbers.ts";
 
 interface Props {
   readonly turns: Data;
@@ -38,7 +38,7 @@ export function Turns({ turns: { tried, pending }, asOf }: Props) {
 }
 
 function Turn({ line, asOf }: { readonly line: TurnLine; readonly asOf: number | null }) {
-  const numbers = line.numbers.map(({ name, value }) => numberWords.is(name, value)).join(", ");
+  const numbers = line.numbers.map(({ name, value }) => numberWords.is(numberName(name), value)).join(", ");
   const says = [...new Set(line.turned.map((one) => numberWords.thenSays(one.says)))].join(", ");
   const outcome = line.turned.length > 0 ? says : numberWords.sameAsNow;
   return (

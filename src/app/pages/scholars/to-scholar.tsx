@@ -4,7 +4,7 @@ import { ScholarLink } from "./scholar-link.tsx";
 /** On the sheet of a scholar: the way to their positions over time. */
 export function ToScholar({ id, asOf }: { readonly id: string; readonly asOf: number | null }) {
   return (
-    <p className="apart">
+    <p className="crossing">
       <ScholarLink id={id} text={words.page} asOf={asOf} />
     </p>
   );

@@ -4,6 +4,7 @@ import { yearText } from "../../../base/date/year.ts";
 import type { Contents } from "../../../show/pages/contents.ts";
 import type { Hit, HitGroup, Stretch } from "../../../show/search/found.ts";
 import { recordPath, withYear } from "../../address.ts";
+import { dirOf } from "../../parts/link.tsx";
 import { StandingMark } from "../../parts/standing.tsx";
 import { fieldWords } from "../../words/index.ts";
 import { searchWords as words } from "../../words/search.ts";
@@ -28,7 +29,7 @@ export function Group({ group, text, only, contents, asOf, onKey }: Props) {
   const more = group.count > group.hits.length;
   return (
     <section>
-      <h2 className="label">
+      <h2 className="label kind-name">
         {group.kind} <span className="count">{group.count}</span>
       </h2>
       <ul className="hits">
@@ -38,7 +39,7 @@ export function Group({ group, text, only, contents, asOf, onKey }: Props) {
               <Link
                 href={withYear(recordPath(hit.id), asOf)}
                 className="hit sentence"
-                dir="auto"
+                dir={dirOf(hit.title.map((one) => one.text).join(""))}
                 onKeyDown={onKey}
               >
                 <Stretches stretches={hit.title} />

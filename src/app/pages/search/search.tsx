@@ -83,19 +83,20 @@ export function SearchPage({ contents, address }: Props) {
       {text.trim() === "" && <NothingYet contents={contents} asOf={asOf} />}
       {found && <Unknown found={found} asOf={asOf} />}
       <div ref={list}>
-        {found?.groups
-          .filter((group) => kind === null || group.kind === kind)
-          .map((group) => (
-            <Group
-              key={group.kind}
-              group={group}
-              text={text}
-              only={kind}
-              contents={contents}
-              asOf={asOf}
-              onKey={onKey}
-            />
-          ))}
+        {(text.trim() !== "" || kind !== null) &&
+          found?.groups
+            .filter((group) => kind === null || group.kind === kind)
+            .map((group) => (
+              <Group
+                key={group.kind}
+                group={group}
+                text={text}
+                only={kind}
+                contents={contents}
+                asOf={asOf}
+                onKey={onKey}
+              />
+            ))}
       </div>
     </div>
   );

@@ -93,6 +93,7 @@ function limitOf(documents: readonly SearchDocument[]): number {
 
 /** The documents of a shard that have all of the words, or any of them; in no order. */
 export function matchesIn(shard: Shard, query: Query, need: "all" | "any"): readonly Match[] {
+  if (query.words.length === 0) return [];
   const { documents } = shard;
   const count = documents.length;
   const marks = query.words.map(() => new Float32Array(count));

@@ -1,7 +1,11 @@
+import type { Id } from "../../../base/finding.ts";
+import { bearingOn } from "../../../derive/bearing.ts";
+import type { Bearing } from "../../../derive/bearing.ts";
 import { trialsOf } from "../../../derive/choices.ts";
 import type { Trial } from "../../../derive/choices.ts";
 import type { Derived } from "../../../derive/derive.ts";
 import type { Run } from "../../../derive/run.ts";
+import type { Graph } from "../../../link/graph.ts";
 import { labelOf } from "../../../link/label.ts";
 import type { Rule, View } from "../rule.ts";
 import { inWords, tell } from "../tell.ts";
@@ -24,23 +28,41 @@ export const verdictDependsOnDisputedMeasurement: Rule = {
   },
 };
 
+type Saying = Bearing | "says nothing of";
+
 function told({ graph }: View, derived: Derived, turning: readonly Trial[]) {
   const claims = [...new Set(turning.flatMap(({ turned }) => [...turned.keys()]))];
   const whole = turning.filter(({ choice }) => choice.prefer !== undefined);
   const shown = whole.length > 0 ? whole : turning;
   const ways = shown.map(({ choice, turned }) => {
     const name = labelOf(graph, choice.prefer ?? choice.use ?? "");
-    const said = [...new Set(turned.values())].map((word) =>
-      word === "inconclusive" ? "is inconclusive" : word,
-    );
-    return `with ${choice.prefer === undefined ? name : `the readings of ${name}`} it ${inWords(said)}`;
+    const [alike, ...others] = new Set(turned.values());
+    const short = turned.size === claims.length && others.length === 0 && alike !== undefined;
+    const says = short ? alone[alike] : inSentence(graph, turned);
+    return `with ${choice.prefer === undefined ? name : `the readings of ${name}`} it ${says}`;
   });
-  const was = derived.bearings.find((one) => one.claim === claims[0])?.bearing ?? "inconclusive";
-  const verb = was === "inconclusive" ? "is inconclusive about" : was;
-  const names = inWords(claims.map((claim) => `“${labelOf(graph, claim)}”`));
-  const message = `“${labelOf(graph, derived.id)}” ${verb} ${names}, but ${inWords(ways)}.`;
+  const was = new Map(
+    claims.map((claim) => [claim, bearingOn(derived.bearings, claim) ?? "inconclusive"] as const),
+  );
+  const message = `“${labelOf(graph, derived.id)}” ${inSentence(graph, was)}, but ${inWords(ways)}.`;
   const about = [derived.id, ...claims, ...turning.flatMap(({ choice }) => choice.use ?? [])];
   return tell(graph, "verdict-depends-on-disputed-measurement", "warning", about, message, {
     path: ["inputs"],
   });
+}
+
+const alone: Readonly<Record<Saying, string>> = {
+  supports: "supports",
+  disputes: "disputes",
+  inconclusive: "is inconclusive",
+  "says nothing of": "says nothing",
+};
+
+/** What a number says of each of some claims: `supports “A” and “B” and disputes “C”`. */
+function inSentence(graph: Graph, said: ReadonlyMap<Id, Saying>): string {
+  const parts = [...new Set(said.values())].map((saying) => {
+    const those = [...said].flatMap(([claim, one]) => (one === saying ? [`“${labelOf(graph, claim)}”`] : []));
+    return `${saying === "inconclusive" ? "is inconclusive about" : saying} ${inWords(those)}`;
+  });
+  return inWords(parts);
 }

@@ -3,8 +3,8 @@ import { parseEdtf } from "../../../base/date/edtf.ts";
 import type { Graph, MeasurementRecord } from "../../../link/graph.ts";
 import type { View } from "../rule.ts";
 
-/** Events after which a thing is not the same to measure. */
-const altering: readonly string[] = ["loss", "restoration", "conservation", "sampling"];
+/** Kinds of events after which a thing is not the same to look at or to measure (format.md 6). */
+export const altering: readonly string[] = ["loss", "restoration", "conservation", "sampling"];
 
 /** Measurements of one dimension of one artefact between the same landmarks that can be compared at all. */
 export function comparable(

@@ -2,7 +2,7 @@ import { authorLabel, labelOf } from "../../../link/label.ts";
 import type { ObservationRecord } from "../../../link/graph.ts";
 import type { Rule } from "../rule.ts";
 import { inWords, tell } from "../tell.ts";
-import { alterations } from "./compare.ts";
+import { alterations, altering } from "./compare.ts";
 
 export const conflictingObservations: Rule = {
   id: "conflicting-observations",
@@ -48,10 +48,9 @@ export const conflictingObservations: Rule = {
     function alteredBetween(a: ObservationRecord, b: ObservationRecord): boolean {
       const years = [a, b].map((one) => one.values.year ?? graph.provenance(one.id).year ?? Number.NaN);
       const [from, to] = [Math.min(...years), Math.max(...years)];
-      const kinds = ["loss", "restoration", "conservation", "sampling"];
       const things = [...new Set([...a.values.of, ...b.values.of])];
       return things.some((thing) =>
-        alterations(thing, graph, kinds).some((year) => year >= from && year <= to),
+        alterations(thing, graph, altering).some((year) => year >= from && year <= to),
       );
     }
   },

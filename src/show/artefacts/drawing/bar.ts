@@ -3,7 +3,7 @@ import { formatNumber } from "../../../base/quantity/quantity-print.ts";
 import type { Unit } from "../../../base/unit/unit.ts";
 import { labelOf } from "../../../link/label.ts";
 import type { Reported } from "../../report/report.ts";
-import { withheldIn } from "../../withhold.ts";
+import { citableUnder, shownUnder } from "../../withhold.ts";
 
 /** A unit that a second scale bar may be graduated in. */
 export interface BarUnit {
@@ -26,13 +26,14 @@ export interface Bar {
 }
 
 /** The corpus's own units of length, and the historical ones that its measurements are written in. */
-export function barUnits({ graph, judgement, lens }: Reported): readonly BarUnit[] {
-  const withheld = withheldIn(graph);
-  const own = graph.settings.units.filter((unit) => unit.kind === "length" && !unit.from.some(hidden));
+export function barUnits(model: Reported): readonly BarUnit[] {
+  const { graph } = model;
+  const [shown, citable] = [shownUnder(model), citableUnder(model)];
+  const own = graph.settings.units.filter((unit) => unit.kind === "length" && unit.from.every(citable));
   const used = new Set(
     graph
       .list("measurements")
-      .filter((one) => judgement.counts(one.id) && !withheld(one.id))
+      .filter((one) => shown(one.id))
       .flatMap(({ values }) => values.value.shared.map((error) => error.with)),
   );
   const historical = graph.settings.quantities.units.units.filter(
@@ -43,11 +44,6 @@ export function barUnits({ graph, judgement, lens }: Reported): readonly BarUnit
     ...historical.map((unit) => barUnit(unit, unit.source)),
   ];
 
-  /** Its source is withheld, or not yet in print. */
-  function hidden(id: Id): boolean {
-    const year = graph.sources.get(id)?.year ?? null;
-    return withheld(id) || (lens.asOf !== undefined && year !== null && year > lens.asOf);
-  }
   function sourceWords(from: readonly Id[], otherwise: string): string {
     return from.length > 0 ? from.map((id) => labelOf(graph, id)).join("; ") : otherwise;
   }

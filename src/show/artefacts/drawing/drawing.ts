@@ -1,6 +1,6 @@
 import type { Id } from "../../../base/finding.ts";
 import type { Reported } from "../../report/report.ts";
-import { withheldIn } from "../../withhold.ts";
+import { shownUnder } from "../../withhold.ts";
 import { barUnits } from "./bar.ts";
 import type { BarUnit } from "./bar.ts";
 import { drawnOf } from "./drawn.ts";
@@ -24,13 +24,13 @@ export function drawingWithParts(model: Reported, id: Id): Drawing | null {
 }
 
 function drawingIn(model: Reported, groups: readonly (readonly Id[])[]): Drawing | null {
-  const { graph, judgement } = model;
-  const withheld = withheldIn(graph);
+  const { graph } = model;
+  const shownOf = shownUnder(model);
   const undrawn: Undrawn[] = [];
   const drawn = groups.map((group) =>
     [...new Set(group)].flatMap((id): readonly Drawn[] => {
       const record = graph.records.get(id);
-      if (record?.list !== "artefacts" || withheld(id) || !judgement.counts(id)) return [];
+      if (record?.list !== "artefacts" || !shownOf(id)) return [];
       const one = drawnOf(model, record);
       if (one === null) return [];
       if ("outline" in one) return [one];

@@ -5,7 +5,7 @@ import type { ArtefactRecord } from "../../../link/graph.ts";
 import { labelOf } from "../../../link/label.ts";
 import type { Point } from "../../map/scene.ts";
 import type { Reported } from "../../report/report.ts";
-import { siUnitFor, siWords, wholeU } from "../si-words.ts";
+import { siUnitFor, siWords, wholeU } from "../../si-words.ts";
 import { takingOf } from "../taken.ts";
 import type { Taken } from "../taken.ts";
 import { outlineOf } from "./outline.ts";

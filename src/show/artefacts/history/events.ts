@@ -1,13 +1,14 @@
 import type { Id } from "../../../base/finding.ts";
+import { byYear } from "../../../base/order.ts";
 import { parseEdtf } from "../../../base/date/edtf.ts";
-import { wholesOf } from "../../../judge/rules/measurements/compare.ts";
+import { altering, wholesOf } from "../../../judge/rules/measurements/compare.ts";
 import { labelOf } from "../../../link/label.ts";
 import { dateWords } from "../../pages/date-words.ts";
-import { citationPieces } from "../../pages/fields.ts";
-import { joined } from "../../pages/pieces.ts";
+import { citedPieces } from "../../pages/fields.ts";
 import type { Piece } from "../../pages/pieces.ts";
+import type { Citation } from "../../../read/grammar/field.ts";
 import type { Reported } from "../../report/report.ts";
-import { withheldIn } from "../../withhold.ts";
+import { citableUnder, shownUnder } from "../../withhold.ts";
 
 /** What may happen to a thing after it was made. */
 export type EventKind = "excavation" | "conservation" | "restoration" | "move" | "sampling" | "loss";
@@ -29,25 +30,26 @@ export interface Event {
   readonly alters: boolean;
 }
 
-/** Kinds of events after which a thing is not the same to look at (format.md 6). */
-export const altering: readonly EventKind[] = ["loss", "restoration", "conservation", "sampling"];
-
-/** The history of a thing with that of its wholes and its parts, in order; what befell several at once is told once. */
-export function eventsOfThing({ graph, judgement, lens }: Reported, id: Id): readonly Event[] {
-  const withheld = withheldIn(graph);
+/**
+ * The history of a thing with that of its wholes and its parts, in order; what befell several at once is told once, with
+ * everybody who tells it. Under a year nothing that only later sources tell, and without a source nothing later.
+ */
+export function eventsOfThing(model: Reported, id: Id): readonly Event[] {
+  const { graph, lens } = model;
+  const citable = citableUnder(model);
   const wholes = wholesOf(id, graph);
-  const things = [...new Set([...wholes, ...graph.withParts(id)])].filter(
-    (one) => judgement.counts(one) && !withheld(one),
-  );
-  const events = new Map<string, Event>();
+  const things = [...new Set([...wholes, ...graph.withParts(id)])].filter(shownUnder(model));
+  const events = new Map<string, Told>();
   for (const thing of things) {
     const record = graph.records.get(thing);
     if (record?.list !== "artefacts") continue;
     for (const { when, what, kind, from = [] } of record.values.history ?? []) {
       const read = parseEdtf(when);
       if (!("ok" in read)) continue;
-      const cited = from.filter((one) => inPrint(one.key));
-      if (from.length > 0 && cited.length === 0) continue;
+      const { low, high } = read.ok;
+      const cited = from.filter((one) => citable(one.key));
+      if (from.length > 0 ? cited.length === 0 : (low ?? high ?? -Infinity) > (lens.asOf ?? Infinity))
+        continue;
       const key = [when, kind, what].join("\n");
       const before = events.get(key);
       const befell = [...(before?.befell ?? []), { id: thing, name: labelOf(graph, thing) }];
@@ -55,30 +57,28 @@ export function eventsOfThing({ graph, judgement, lens }: Reported, id: Id): rea
         kind,
         what,
         when: dateWords(when),
-        low: read.ok.low,
-        high: read.ok.high,
+        low,
+        high,
         vague: read.ok.approximate || read.ok.uncertain,
         befell,
-        from: joined(
-          cited.map((one) => citationPieces(graph, one)),
-          "; ",
-        ),
+        cited: [...(before?.cited ?? []), ...cited],
         alters: altering.includes(kind) && befell.some((one) => wholes.includes(one.id)),
       });
     }
   }
-  const own = (event: Event): Event =>
-    event.befell.length === 1 && event.befell[0]?.id === id ? { ...event, befell: [] } : event;
-  return [...events.values()].map(own).sort((a, b) => yearOf(a) - yearOf(b));
-
-  /** What a source not yet in print, or withheld, tells is not told. */
-  function inPrint(key: Id): boolean {
-    const passage = graph.records.get(key)?.list === "passages";
-    const year = passage ? graph.provenance(key).year : (graph.sources.get(key)?.year ?? null);
-    return !withheld(key) && (lens.asOf === undefined || year === null || year <= lens.asOf);
-  }
+  return [...events.values()]
+    .map(({ cited, befell, ...event }): Event => {
+      const itself = befell.length === 1 && befell[0]?.id === id;
+      const from = citedPieces(graph, [...new Map(cited.map((one) => [placeOf(one), one])).values()]);
+      return { ...event, befell: itself ? [] : befell, from };
+    })
+    .sort((a, b) => byYear("first")(a.low ?? a.high, b.low ?? b.high));
 }
 
-function yearOf({ low, high }: Event): number {
-  return low ?? high ?? -Infinity;
+interface Told extends Omit<Event, "from"> {
+  readonly cited: readonly Citation[];
+}
+
+function placeOf({ key, locator }: Citation): string {
+  return `${key} ${locator ?? ""}`;
 }

@@ -20,7 +20,7 @@ export interface Look {
   readonly after: Event | null;
 }
 
-/** Who looked at a thing or its parts, by year: what was only reported, and what was passed over, is no look. */
+/** Who looked at a thing or its parts, by year: what was only reported or copied, and what was passed over, is no look. */
 export function looksAt(model: Reported, id: Id, events: readonly Event[]): readonly Look[] {
   const { graph } = model;
   const withheld = withheldIn(graph);
@@ -29,6 +29,7 @@ export function looksAt(model: Reported, id: Id, events: readonly Event[]): read
   for (const record of looked(model, ["observations", "measurements"])) {
     if (withheld(record.id) || !ofThings(record).some((thing) => things.has(thing))) continue;
     if (record.list !== "observations" && record.list !== "measurements") continue;
+    if (record.list === "measurements" && record.values.repeats !== undefined) continue;
     const who = whoOf(graph, record.id);
     const key = `${record.year}\n${who}`;
     const before = looks.get(key);

@@ -1,8 +1,9 @@
 import type { Id } from "../../../base/finding.ts";
 import type { Reported } from "../../report/report.ts";
-import type { Box, MapView, Section } from "../scene.ts";
+import type { MapView, Section } from "../scene.ts";
 import { boxOfSketch } from "./boxes/boxes.ts";
 import type { Making } from "./boxes/boxes.ts";
+import { inOneColumn, levelled } from "./boxes/rows.ts";
 import { netOf } from "./net/net.ts";
 import { ranksOf } from "./net/ranks.ts";
 import { openedBy } from "./open/view.ts";
@@ -48,7 +49,7 @@ export function drawnBy(whole: Reported, view: MapView): Drawn {
   };
   const drawn = new Set(sketches.flatMap((one) => (one.as === "fold" ? [] : [one.id, ...one.records])));
   const made = sketches.map((sketch) => boxOfSketch(making, sketch, drawn));
-  const boxes = view.narrow ? inOneColumn(made) : made;
+  const boxes = levelled(view.narrow ? inOneColumn(made) : made);
   const tying = { field, ranks, sketches, boxes: new Map(boxes.map((box) => [box.id, box])), boxOf };
   const section: Section = {
     boxes,
@@ -58,11 +59,4 @@ export function drawnBy(whole: Reported, view: MapView): Drawn {
     conflicts: conflictsOf(clashes, tying),
   };
   return { ...opened, section };
-}
-
-/** Every box in a row of its own, things apart, in the order of their heights. */
-function inOneColumn(boxes: readonly Box[]): readonly Box[] {
-  const order = boxes.filter((box) => box.band !== "things").toSorted((a, b) => a.row - b.row);
-  const place = new Map(order.map((box, at) => [box.id, at]));
-  return boxes.map((box) => ({ ...box, row: place.get(box.id) ?? box.row }));
 }

@@ -1,13 +1,16 @@
-import type { BoxState } from "../../../show/map/scene.ts";
+import type { BoxState, Point } from "../../../show/map/scene.ts";
+import { apart } from "../../../show/map/section/boxes/words.ts";
 import type { Pen } from "../../pen/pen.ts";
 import { widthOf } from "../measure.ts";
 import { atInnerEdge, inward, letterSize, lineWidth, toneOf } from "../sight.ts";
-import type { BoxAs, Frame, Sight, Tone } from "../sight.ts";
+import type { BoxAs, Frame, Sight } from "../sight.ts";
 import { drawStanding, halfHeight } from "../standing-line.ts";
 import { changeWords } from "../words.ts";
 import { drawCrease } from "./folded.ts";
 
 type Beam = BoxAs<"beam">;
+
+const sans = { face: "sans", weight: 400 } as const;
 
 /** How heavy the line of a beam is that stands, in px. */
 const heavy = 3;
@@ -35,6 +38,7 @@ export function drawBeam(pen: Pen, sight: Sight, box: Beam, state: BoxState): vo
 
 function drawWords(pen: Pen, sight: Sight, box: Beam, state: BoxState): void {
   const { words, length } = box.look;
+  const last = words.lines.length - 1;
   const changed = state.was === null ? [] : [changeWords(state.standing, state.was)];
   const lines = [...words.lines, ...changed];
   const leading = 16;
@@ -50,16 +54,38 @@ function drawWords(pen: Pen, sight: Sight, box: Beam, state: BoxState): void {
       colour: isChange && state.lit ? "ink" : "soft",
       lang: words.lang,
     } as const;
-    pen.text(line, { x, y: first + n * leading }, atInnerEdge(sight, words.rtl && !isChange, letters));
+    const at = { x, y: first + n * leading };
+    pen.text(line, at, atInnerEdge(sight, words.rtl && !isChange, letters));
+    if (n === last && state.said !== "") drawBearing(pen, sight, at, line, state);
   });
 }
 
+/** What a number says of the claim, as a word behind the argument's own; a change tells it anew. */
+function drawBearing(pen: Pen, sight: Sight, { x, y }: Point, before: string, state: BoxState): void {
+  const size = letterSize(sight, 13);
+  const plain = { ...sans, size, lang: null } as const;
+  const behind = (words: string): Point => ({
+    x: x + (sight.mirrored ? -1 : 1) * widthOf(words, sans, size),
+    y,
+  });
+  pen.text(apart, behind(before), atInnerEdge(sight, false, { ...plain, colour: "soft" }));
+  const colour = state.lit ? "ink" : "soft";
+  pen.text(state.said, behind(`${before}${apart}`), atInnerEdge(sight, false, { ...plain, colour }));
+}
+
 /** How far a beam goes from its inner end, with the words beside it where they are drawn, in px of the scene. */
-export function beamReach(sight: Sight, { look, width }: Beam, tone: Tone): number {
+export function beamReach(sight: Sight, { look, width }: Beam, state: BoxState): number {
+  const tone = toneOf(state);
   if (sight.distance !== "near" || tone === "later" || look.words.lines.length === 0) return look.length;
   const size = letterSize(sight, 13);
   const words = Math.max(
-    ...look.words.lines.map((line) => widthOf(line, { face: "sans", weight: 400 }, size)),
+    ...look.words.lines.map((line, n) =>
+      widthOf(
+        n === look.words.lines.length - 1 && state.said !== "" ? `${line}${apart}${state.said}` : line,
+        sans,
+        size,
+      ),
+    ),
   );
   return Math.min(width, look.length + 8 + words + 6);
 }

@@ -1,13 +1,15 @@
 import { isRightToLeft } from "../../../show/map/letters/letters.ts";
 import type { BoxState, Point } from "../../../show/map/scene.ts";
+import { apart } from "../../../show/map/section/boxes/words.ts";
 import type { Letters, Pen } from "../../pen/pen.ts";
-import { fitted, linesOf, widthOf } from "../measure.ts";
+import { fitted, linesOf, widthOf, wordsIn } from "../measure.ts";
 import type { Cut } from "../measure.ts";
 import { atInnerEdge, inward, letterSize, lineWidth, toneOf } from "../sight.ts";
 import type { BoxAs, Sight, Tone } from "../sight.ts";
 import type { Gaps } from "../lines/traced.ts";
 import { drawStanding, standingColour } from "../standing-line.ts";
 import { changeWords } from "../words.ts";
+import { farBowTop } from "../lines/bows.ts";
 import { drawFolded } from "./folded.ts";
 import { rectangle } from "./shapes.ts";
 
@@ -91,7 +93,9 @@ function drawNear(pen: Pen, sight: Sight, box: Sentence, state: BoxState, tone: 
 function drawSaid(pen: Pen, sight: Sight, state: BoxState, at: Point, room: number): void {
   const said = state.was === null ? state.said : changeWords(state.standing, state.was);
   const size = letterSize(sight, 13);
-  const line = fitted(said, state.was === null ? sans : strong, size * sight.scale, room * sight.scale);
+  const short = fitted(said, state.was === null ? sans : strong, size * sight.scale, room * sight.scale);
+  // Where no holder's name has room, nothing is left of them.
+  const line = short.endsWith(`${apart.trimEnd()}…`) ? short.slice(0, -apart.length) : short;
   const set = (weight: 400 | 600, colour: Letters["colour"], rtl: boolean): Letters =>
     atInnerEdge(sight, rtl, { face: "sans", size, weight, colour, lang: null });
   const { standing } = state;
@@ -122,17 +126,23 @@ function drawShort(pen: Pen, sight: Sight, box: Sentence, tone: Tone, gaps: Gaps
     drawFolded(pen, sight, box, { words: box.folded, y: box.y, inset: 8, room: 0, lit: tone === "ink" });
   }
   const cut = { face: "serif", weight: answer ? 600 : 400 } as const;
-  const [size, leading] = [13, 16];
+  const size = 13;
   const far = sight.distance === "far";
   const height = box.height * sight.scale;
-  const inset = answer ? 4 : 12;
+  // Lines close up where two of them would else have no room.
+  const close = !far && height < 2 + 2 * 16;
+  const leading = close ? 14 : 16;
+  const inset = far ? 0 : answer ? 4 : 12;
   // Names far off may rise above their box, where nothing stands higher than an answer.
-  const beyond = far ? Math.min(200, (sight.mirrored ? gaps.left : gaps.right) * sight.scale) - 6 : 0;
+  const beyond = far ? Math.min(200, (sight.mirrored ? gaps.left : gaps.right) * sight.scale) - 2 : 0;
   const room = box.width * sight.scale - inset - 4 + beyond;
-  const lines = far ? 4 : Math.max(1, Math.min(3, Math.floor((height - (answer ? 8 : 2)) / leading)));
-  const width = Math.floor(room / 8) * 8;
+  const lines = far
+    ? 4
+    : Math.max(1, Math.min(3, Math.floor((height - (answer ? 8 : close ? 0 : 2)) / leading)));
+  const width = far ? Math.floor(room) : Math.floor(room / 8) * 8;
   if (width < 40) return;
-  const set = linesOf(short.lines.join(" "), cut, { size, width, lines });
+  const set = (far ? wordsIn : linesOf)(short.lines.join(" "), cut, { size, width, lines });
+  if (set.length === 0) return;
   const letters = {
     face: "serif",
     size: letterSize(sight, size),
@@ -141,11 +151,10 @@ function drawShort(pen: Pen, sight: Sight, box: Sentence, tone: Tone, gaps: Gaps
     lang: short.lang,
   } as const;
   const block = set.length * leading;
-  // Over the bow, too, that may join it to its rivals.
   const top = far
-    ? -28 * sight.scale - 5 - block
+    ? height - farBowTop - block
     : answer
-      ? Math.max(0, (height - 7 - block) / 2)
+      ? Math.max(0, height - 10 - block)
       : Math.max(0, (height - block) / 2);
   if (far) drawUnderName(pen, sight, box, { set, top, leading, cut });
   set.forEach((line, n) => {

@@ -45,8 +45,12 @@ export function drawMark(pen: Pen, sight: Sight, box: BoxAs<"mark">, state: BoxS
       colour: from.weight === 600 && lit ? "ink" : "soft",
       lang: from.weight === 600 ? null : words.lang,
     });
+  if (sight.distance !== "near") {
+    // Without its words the letter stands where the line ends.
+    const x = box.x + box.width / 2;
+    return pen.text(letter, { x, y }, { ...set(strong, false), anchor: "middle" });
+  }
   pen.text(letter, { x: inward(sight, box, 4), y }, set(strong, sight.mirrored));
-  if (sight.distance !== "near") return;
   const start = 4 + widthOf(letter, strong, size) + 6;
   const room = (box.width - start) * sight.scale;
   const line = fitted(words.lines.join(" "), sans, size * sight.scale, room + 2);

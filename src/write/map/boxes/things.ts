@@ -1,7 +1,7 @@
 import type { BoxState, Point, Setting, ThingPart } from "../../../show/map/scene.ts";
 import type { Letters, Pen } from "../../pen/pen.ts";
 import type { Gaps } from "../lines/traced.ts";
-import { fitted, linesOf, widthOf } from "../measure.ts";
+import { fitted, widthOf, wordsIn } from "../measure.ts";
 import type { Cut } from "../measure.ts";
 import { letterSize, lineWidth, outlineStroke, toneOf } from "../sight.ts";
 import type { BoxAs, Frame, Sight, Tone } from "../sight.ts";
@@ -63,33 +63,24 @@ function drawName(pen: Pen, sight: Sight, box: Thing, tone: Tone, gaps: Gaps): v
     if (box.folded !== null) drawParts(pen, sight, box, box.folded, tone);
     return;
   }
-  const far = sight.distance === "far";
-  // Far off it stands under the cut, and reaches half into the gaps beside it.
-  const beside = far ? Math.min(120, Math.min(gaps.left, gaps.right) * sight.scale) - 6 : -14;
-  const room = box.width * sight.scale + beside;
-  const most = far ? 3 : box.height * sight.scale > 40 ? 2 : 1;
-  drawShortName(pen, sight, box, letters, linesIn(name.lines.join(" "), letters, room, most));
+  // Farther off it stands under the cut, and reaches half into the gaps beside it.
+  const room = box.width * sight.scale + Math.min(120, Math.min(gaps.left, gaps.right) * sight.scale) - 6;
+  drawShortName(pen, sight, box, letters, linesIn(name.lines.join(" "), letters, room));
 }
 
 /** A name's lines at 13 px; none where there is no room for a word. */
-function linesIn(name: string, cut: Cut, room: number, lines: number): readonly string[] {
+function linesIn(name: string, cut: Cut, room: number): readonly string[] {
   if (widthOf(name, cut, 13) <= room) return [name];
-  const width = Math.floor(room / 8) * 8;
-  return width < 40 ? [] : linesOf(name, cut, { size: 13, width, lines });
+  return wordsIn(name, cut, { size: 13, width: Math.floor(room / 8) * 8, lines: 3 });
 }
 
 function drawShortName(pen: Pen, sight: Sight, box: Thing, letters: Letters, lines: readonly string[]): void {
+  if (lines.length === 0) return;
   const px = (screen: number): number => screen / sight.scale;
-  const far = sight.distance === "far";
-  const [x, top] = [box.x + box.width / 2, far ? box.y + box.height + px(3) : box.y + px(5)];
-  if (far && lines.length > 0) {
-    const half = px(Math.max(...lines.map((line) => widthOf(line, letters, 13))) / 2 + 2);
-    pen.outline(
-      rectangle({ x: x - half, y: top, width: 2 * half, height: px(15 * lines.length + 1) }),
-      "sheet",
-      null,
-    );
-  }
+  const [x, top] = [box.x + box.width / 2, box.y + box.height + px(3)];
+  const half = px(Math.max(...lines.map((line) => widthOf(line, letters, 13))) / 2 + 2);
+  const patch = { x: x - half, y: top, width: 2 * half, height: px(15 * lines.length + 1) };
+  pen.outline(rectangle(patch), "sheet", null);
   lines.forEach((line, n) => pen.text(line, { x, y: top + px(12 + 15 * n) }, letters));
 }
 
@@ -113,9 +104,11 @@ function drawPartName(pen: Pen, sight: Sight, part: Frame, name: Setting, tone: 
     rtl: name.rtl,
     lang: name.lang,
   } as const;
-  const room = (part.width - 4) * sight.scale;
+  const { lean } = cutShape(part);
   name.lines.forEach((line, n) => {
-    const words = fitted(line, letters, size * sight.scale, room);
+    // The cut narrows towards its foot.
+    const room = part.width - 2 - 2 * lean * ((16 + n * 15) / part.height);
+    const words = fitted(line, letters, size * sight.scale, room * sight.scale);
     if (words !== "") pen.text(words, { x: part.x + part.width / 2, y: part.y + 16 + n * 15 }, letters);
   });
 }

@@ -78,19 +78,23 @@ function turfStrokes(
   return lines;
 }
 
-/** Whether the ground lies below the window, so that its strip is pinned to the foot. */
+/** Height of the strip of ground at the window's foot, and how far under its upper edge the turf lies, in px on the screen. */
+export const stripHeight = 40;
+const turfDepth = 11;
+
+/** Whether the ground lies so low in the window, or under it, that its strip is pinned to the foot. */
 export function isGroundBelow({ window, scale }: Sight, scene: Scene): boolean {
-  return scene.ground > window.y + window.height - 12 / scale;
+  return scene.ground > window.y + window.height - (stripHeight - turfDepth) / scale;
 }
 
 /** Draws the ground as a strip of 40 px at the window's foot, with the mouths of the cuts and their names. */
 export function drawStrip(pen: Pen, sight: Sight, things: readonly PlacedBox[]): void {
   const { window, scale } = sight;
   const px = (screen: number): number => screen / scale;
-  const strip = { ...window, y: window.y + window.height - px(40), height: px(40) };
-  const turf = strip.y + px(11);
+  const strip = { ...window, y: window.y + window.height - px(stripHeight), height: px(stripHeight) };
+  const turf = strip.y + px(turfDepth);
   pen.outline(rectangle(strip), "sheet", null);
-  drawHachures(pen, sight, { ...strip, y: turf, height: px(29) }, turf);
+  drawHachures(pen, sight, { ...strip, y: turf, height: px(stripHeight - turfDepth) }, turf);
   const right = window.x + window.width;
   const seen = things.filter(({ x, width }) => x < right && x + width > window.x);
   for (const thing of seen) {

@@ -10,21 +10,38 @@ import { aroundBow } from "./traced.ts";
 const sans = { face: "sans", weight: 400 } as const;
 const colours: Readonly<Record<Tone, Colour>> = { ink: "red", unlit: "line", later: "hair" };
 
+/** Far off a bow over answers lies between their lines and their names: how far over the answers' feet its ends and its crown lie, in px on the screen. */
+const farBow = { ends: 9, crown: 16 } as const;
+/** How far over the foot of an answer its name ends far off, clear of a bow, in px on the screen. */
+export const farBowTop = farBow.crown + 4;
+
+/** What drawing a bow asks of the boxes it joins: their tone, their upper edge, and the foot of an answer. */
+interface Joined {
+  readonly top: number;
+  readonly tone: Tone;
+  readonly foot: number | null;
+}
+
 /** Draws what cannot be right together: one red bow over a row of rivals, red dots between measurements in conflict. */
-export function drawBows(
-  pen: Pen,
-  sight: Sight,
-  bows: readonly Bow[],
-  boxOf: (id: string) => { readonly top: number; readonly tone: Tone },
-): void {
+export function drawBows(pen: Pen, sight: Sight, bows: readonly Bow[], boxOf: (id: string) => Joined): void {
   for (const bow of bows) {
-    if (!isSeen(sight, aroundBow(bow), 30)) continue;
     const joined = bow.boxes.map(boxOf);
     const tones = joined.map(({ tone }) => tone);
     const tone = (["later", "unlit"] as const).find((one) => tones.includes(one)) ?? "ink";
-    if (bow.kind === "rivals") drawRivals(pen, sight, bow, tone);
+    const placed = bow.kind === "rivals" ? lowered(sight, bow, joined) : bow;
+    if (!isSeen(sight, aroundBow(placed), 30)) continue;
+    if (bow.kind === "rivals") drawRivals(pen, sight, placed, tone);
     else drawConflict(pen, sight, bow, { tone, top: Math.min(...joined.map(({ top }) => top)) });
   }
+}
+
+/** Over answers far off, of which only the lines are left, a bow comes down to them. */
+function lowered(sight: Sight, bow: Bow, joined: readonly Joined[]): Bow {
+  const feet = joined.flatMap(({ foot }) => foot ?? []);
+  if (sight.distance !== "far" || feet.length < joined.length) return bow;
+  const over = (by: number): number => Math.min(...feet) - by / sight.scale;
+  const y = over(farBow.ends);
+  return { ...bow, from: { ...bow.from, y }, to: { ...bow.to, y }, crown: over(farBow.crown) };
 }
 
 function drawRivals(pen: Pen, sight: Sight, { from, to, crown }: Bow, tone: Tone): void {

@@ -44,7 +44,7 @@ export function drawAttacks(
     const base = strokes(sight)[tone];
     const colour = tone === "ink" && soft ? "soft" : base.colour;
     const dash = (far ? [3, 2] : [6, 4]).map((part) => lineWidth(sight, part, far ? part : 1));
-    pen.line(fromBeam(sight, one, tone), { colour, width: base.width, dash }, corner);
+    pen.line(fromBeam(sight, one, stateOf), { colour, width: base.width, dash }, corner);
     const end = one.route.points.at(-1);
     if (end !== undefined && !(one.to !== null && isAs(one.to, "mark"))) {
       const half = lineWidth(sight, 11, 5);
@@ -58,10 +58,10 @@ export function drawAttacks(
 }
 
 /** An attack's way from the beam itself, or from the end of the words beside it, where it leaves on their side. */
-function fromBeam(sight: Sight, { route, from }: Traced, tone: Tone): Line {
+function fromBeam(sight: Sight, { route, from }: Traced, stateOf: StateOf): Line {
   const [first] = route.points;
   if (first === undefined || from === null || !isAs(from, "beam")) return route.points;
-  const reach = beamReach(sight, from, tone);
+  const reach = beamReach(sight, from, stateOf(from));
   const outer = sight.mirrored ? from.x + from.width - reach : from.x + reach;
   const leaves = sight.mirrored ? first.x <= from.x + 1 : first.x >= from.x + from.width - 1;
   return leaves ? [{ x: outer, y: first.y }, ...route.points] : route.points;

@@ -99,9 +99,9 @@ export function MatrixGrid({ matrix, columns, asOf }: Props) {
 function Legend() {
   return (
     <p className="legend quiet">
-      {words.legend} <b className="stance">{words.changed}</b> {words.changedMeans}.{" "}
-      <b className="stance left">{heldWord}</b> {words.heldMeans}. <b className="stance">{words.or}</b>{" "}
-      {words.orMeans}. {words.keys}
+      {words.legend} <b>{words.changed}</b> {words.changedMeans}. <b>{heldWord}</b>
+      {words.heldMeans}. <b>{words.or}</b>
+      {words.orLegend}. <span className="help">{words.keys}</span>
     </p>
   );
 }

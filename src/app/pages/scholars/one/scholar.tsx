@@ -3,6 +3,7 @@ import type { ScholarPage as Scholar } from "../../../../show/scholars/scholar.t
 import type { useAddress } from "../../../address.ts";
 import { RecordLink } from "../../../parts/link.tsx";
 import { YearRod } from "../../../parts/year-rod.tsx";
+import { words as shared } from "../../../words/index.ts";
 import { scholarWords as words } from "../../../words/scholars.ts";
 import { FindingList } from "../../findings.tsx";
 import { yearsText } from "../table.tsx";
@@ -20,9 +21,14 @@ export function ScholarPage({
   const { asOf, toYear } = address;
   return (
     <article className="scholar">
-      <p className="label kind">scholar</p>
+      <p className="label kind">{words.scholar}</p>
       <h1 dir="auto">{page.name}</h1>
-      <p className="lead">{yearsText(page.years)}</p>
+      <p className="lead">
+        {words.inPrint} {yearsText(page.years)}
+      </p>
+      <p className="crossing">
+        <RecordLink id={page.id} text={shared.recordSheet} asOf={asOf} />
+      </p>
       <dl className="names">
         {page.knownAs.length > 0 && (
           <>
@@ -49,9 +55,6 @@ export function ScholarPage({
           {page.note}
         </p>
       )}
-      <p className="apart">
-        <RecordLink id={page.id} text={words.sheet} asOf={asOf} />
-      </p>
       <YearRod years={page.printYears} asOf={asOf} toYear={toYear} />
       <Section title={words.overTime}>
         {page.line.tracks.length === 0 ? (

@@ -80,7 +80,10 @@ function madeOf(making: Making, sketch: Sketch, words: string | null): Made {
       const step = net.steps.get(id);
       if (!step) throw new Error(`map: no step ${id}`);
       const premises = [...new Set(step.because.flatMap((premise) => boxOf(premise) ?? []))];
-      return { ...beamLook(net, step, premises), title: stepWords(net, step) || "an argument" };
+      return {
+        ...beamLook(net, step, premises, making.narrow),
+        title: stepWords(net, step) || "an argument",
+      };
     }
     case "number":
       return {

@@ -2,6 +2,7 @@ import type { Id } from "../../../../base/finding.ts";
 import { labelOf } from "../../../../link/label.ts";
 import type { Port, ThingPart } from "../../scene.ts";
 import type { Net } from "../net/net.ts";
+import { roomier } from "./beam.ts";
 import type { Sized } from "./claim.ts";
 import { settingOf, settingWidth } from "./setting.ts";
 
@@ -19,6 +20,9 @@ const above = 16;
 const nameLine = 22;
 const partGap = 6;
 const partHeight = 46;
+const leastPart = 94;
+/** What the sloping sides of a part take from its name. */
+const sloping = 8;
 const fill = 48;
 
 /** A thing cut into the ground: its name, its parts within its outline, and a port above for each of them. */
@@ -34,14 +38,14 @@ export function thingLook(
   const measure = { face: "serif", size: 16, weight: 600, width: widest - 2 * aside, lines: 3 } as const;
   const name = settingOf(labelOf(graph, id), measure);
   const columns = Math.min(partsInRow, parts.length);
-  const wanted = Math.max(settingWidth(name, measure), columns === partsInRow ? widest : columns * 76);
+  const wanted = Math.max(settingWidth(name, measure), columns === partsInRow ? widest : columns * leastPart);
   const width = Math.min(widest, Math.max(least, Math.ceil((wanted + 2 * aside) / 8) * 8));
   const top = above + name.lines.length * nameLine + partGap;
   const rows = Math.ceil(parts.length / partsInRow);
   const names = toldShort(parts.map((part) => labelOf(graph, part)));
   const partWidth = columns === 0 ? 0 : (width - 2 * aside - (columns - 1) * partGap) / columns;
   const placed = parts.map((part, at): ThingPart => {
-    const room = { face: "sans", size: 13, width: partWidth - 8, lines: 2 } as const;
+    const room = { face: "sans", size: 13, width: (partWidth - sloping) / roomier, lines: 2 } as const;
     return {
       id: part,
       name: settingOf(names[at] ?? "", room),

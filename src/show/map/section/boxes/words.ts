@@ -5,6 +5,9 @@ import { authorLabel, labelOf, schemeWords, withoutStop } from "../../../../link
 import type { Net } from "../net/net.ts";
 import type { Step } from "../net/steps.ts";
 
+/** Between a standing and who holds it, and between a number's argument and what the number says. */
+export const apart = " · ";
+
 /** Schemes that one argues by rather than from. */
 const by: readonly string[] = ["parallel", "analogy", "function", "experiment", "authority"];
 

@@ -1,9 +1,9 @@
 import { useEffect, useRef, useState } from "react";
 import type { KeyboardEvent } from "react";
-import { folded, tokensOf } from "../../show/search/fold.ts";
-import { keyWords, searchWords as words } from "../words/search.ts";
-import { declaredActions } from "./actions.tsx";
-import type { Action } from "./actions.tsx";
+import { folded, tokensOf } from "../../../show/search/fold.ts";
+import { keyWords, searchWords as words } from "../../words/search.ts";
+import { declaredActions } from "../actions.tsx";
+import type { Action } from "../actions.tsx";
 import { Leaf } from "./leaf.tsx";
 
 interface Props {
@@ -33,6 +33,8 @@ export function CommandList({ onShut, choose }: Props) {
     }))
     .filter((group) => group.actions.length > 0);
 
+  const count = shown.reduce((sum, group) => sum + group.actions.length, 0);
+
   const onKey = (event: KeyboardEvent): void => {
     const step = event.key === "ArrowDown" ? 1 : event.key === "ArrowUp" ? -1 : 0;
     if (step === 0) return;
@@ -60,7 +62,7 @@ export function CommandList({ onShut, choose }: Props) {
             onKeyDown={onKey}
           />
         </label>
-        <output>{shown.length === 0 && words.noCommand}</output>
+        <output className="quiet">{wanted.length > 0 && words.fitting(count)}</output>
         {shown.map((group) => (
           <section key={group.title}>
             <h3 className="label">{group.title}</h3>

@@ -1,22 +1,26 @@
 import { Fragment } from "react";
-import type { Sheet } from "../../show/pages/sheet.ts";
-import type { Tie } from "../../show/pages/ties.ts";
-import { RecordLink } from "../parts/link.tsx";
-import { Pieces } from "../parts/pieces.tsx";
-import { StandingMark } from "../parts/standing.tsx";
-import { fieldWords, tieWords, words } from "../words/index.ts";
-import { ToArtefact } from "./artefacts/to-artefact.tsx";
-import { FindingList } from "./findings.tsx";
-import { ToNumber } from "./numbers/to-number.tsx";
-import { Holders } from "./question.tsx";
-import { ToScholar } from "./scholars/to-scholar.tsx";
+import type { Sheet } from "../../../show/pages/sheet.ts";
+import type { Tie } from "../../../show/pages/ties.ts";
+import { RecordLink, dirOf } from "../../parts/link.tsx";
+import { Pieces } from "../../parts/pieces.tsx";
+import { StandingMark } from "../../parts/standing.tsx";
+import { sheetWords, tieWords, words } from "../../words/index.ts";
+import { numberName } from "../../words/numbers.ts";
+import { ToArtefact } from "../artefacts/to-artefact.tsx";
+import { FieldList } from "../../parts/fields.tsx";
+import { FindingList } from "../findings.tsx";
+import { ToNumber } from "../numbers/to-number.tsx";
+import { Explained } from "./explained.tsx";
+import { Holders } from "../question/question.tsx";
+import { ToScholar } from "../scholars/to-scholar.tsx";
 
 /** The sheet of one record: what it says, on what it rests, what rests on it, and why it stands or not. */
 export function SheetPage({ sheet, asOf }: { readonly sheet: Sheet; readonly asOf: number | null }) {
+  const heads = sheetWords[sheet.kind];
   return (
     <article className="sheet">
       <p className="label kind">{sheet.kind}</p>
-      <h1 dir="auto">{sheet.title}</h1>
+      <h1 dir={dirOf(sheet.title)}>{sheet.title}</h1>
       {sheet.kind === "artefact" && <ToArtefact id={sheet.id} asOf={asOf} />}
       {sheet.kind === "scholar" && <ToScholar id={sheet.id} asOf={asOf} />}
       {sheet.kind === "derivation" && <ToNumber id={sheet.id} asOf={asOf} />}
@@ -28,52 +32,39 @@ export function SheetPage({ sheet, asOf }: { readonly sheet: Sheet; readonly asO
         </div>
       )}
       {sheet.restsOn.length > 0 && (
-        <p>
+        <p className="rests">
           {words.wouldNotStand} <Pieces pieces={sheet.restsOn} asOf={asOf} between=", " />.
         </p>
       )}
       {sheet.fields.length > 0 && (
         <section>
-          <h2 className="label">{words.whatItSays}</h2>
-          <dl>
-            {sheet.fields.map((field) => (
-              <Fragment key={field.name}>
-                <dt>{fieldWords[field.name] ?? field.name}</dt>
-                <dd>
-                  {field.lines.map((line, place) => (
-                    <span className="line" key={place}>
-                      {line.label !== null && <span className="part">{line.label}</span>}
-                      <Pieces pieces={line.pieces} asOf={asOf} between="" />
-                    </span>
-                  ))}
-                </dd>
-              </Fragment>
-            ))}
-          </dl>
+          <h2 className="label">{heads?.says ?? words.whatItSays}</h2>
+          <FieldList fields={sheet.fields} asOf={asOf} />
         </section>
       )}
       {sheet.numbers.length > 0 && (
         <section>
           <h2 className="label">{words.numbers}</h2>
-          <dl className="figures">
+          <dl className="facts figures">
             {sheet.numbers.map((number) => (
               <Fragment key={number.name}>
-                <dt>{number.name}</dt>
+                <dt>{numberName(number.name)}</dt>
                 <dd>{number.value}</dd>
               </Fragment>
             ))}
           </dl>
         </section>
       )}
+      <Explained blocks={sheet.explained} asOf={asOf} />
       <Ties
-        title={words.restsOn}
+        title={heads?.below ?? words.restsOn}
         ties={sheet.below}
         from="below"
         nothing={sheet.standing === null ? null : words.nothingBelow}
         asOf={asOf}
       />
       <Ties
-        title={words.above}
+        title={heads?.above ?? words.above}
         ties={sheet.above}
         from="above"
         nothing={sheet.standing === null ? null : words.nothingAbove}
@@ -115,9 +106,11 @@ function Ties({ title, ties, from, nothing, asOf }: TiesProps) {
       <h2 className="label">{title}</h2>
       {ties.length === 0 && <p className="quiet">{nothing}</p>}
       <ul className="ties">
-        {ties.map((tie) => (
+        {ties.map((tie, place) => (
           <li key={`${tie.how} ${tie.id}`}>
-            <span className="how">{tieWords[tie.how][from]}</span>
+            <span className={ties[place - 1]?.how === tie.how ? "how unseen" : "how"}>
+              {tieWords[tie.how][from]}
+            </span>
             <span className="sentence">
               <RecordLink id={tie.id} text={tie.text} asOf={asOf} />
             </span>

@@ -1,6 +1,6 @@
 import { useEffect, useId, useRef } from "react";
 import type { ReactNode } from "react";
-import { searchWords as words } from "../words/search.ts";
+import { searchWords as words } from "../../words/search.ts";
 
 interface Props {
   readonly title: string;

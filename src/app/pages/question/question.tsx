@@ -1,9 +1,9 @@
-import { yearText } from "../../base/date/year.ts";
-import type { Holder, QuestionPage as Question } from "../../show/pages/question.ts";
-import { RecordLink } from "../parts/link.tsx";
-import { StandingMark } from "../parts/standing.tsx";
-import { words } from "../words/index.ts";
-import { YearRod } from "../parts/year-rod.tsx";
+import { yearText } from "../../../base/date/year.ts";
+import type { Holder, QuestionPage as Question } from "../../../show/pages/question.ts";
+import { RecordLink } from "../../parts/link.tsx";
+import { StandingMark } from "../../parts/standing.tsx";
+import { words } from "../../words/index.ts";
+import { YearRod } from "../../parts/year-rod.tsx";
 
 interface Props {
   readonly question: Question;

@@ -1,5 +1,5 @@
-import type { Quantity, QuantityKind } from "../../base/quantity.ts";
-import { formatNumber } from "../../base/quantity/quantity-print.ts";
+import type { Quantity, QuantityKind } from "../base/quantity.ts";
+import { formatNumber } from "../base/quantity/quantity-print.ts";
 
 /** The unit that a column of values is given in: its sign, and its size in SI. */
 export interface SIUnit {
@@ -49,32 +49,50 @@ export function wholeU({ u, value, shared }: Pick<Quantity, "u" | "value" | "sha
 
 /**
  * A quantity in SI with its standard uncertainty, in digits that make sense: the uncertainty to one digit, to two where it
- * begins with 1, the value to the same place (GUM 7.2.6 asks for two at most). A bound has its sign.
+ * begins with 1, the value to the same place (GUM 7.2.6 asks for two at most). A bound has its sign, and the digits it is read to.
  */
 export function siWords(quantity: Quantity, unit: SIUnit): string {
   const { form, value, digit } = quantity;
   const u = wholeU(quantity);
-  const last = (u ?? digit / Math.sqrt(12)) / unit.size;
-  const places = last > 0 ? placesOf(last) : null;
-  const said = rounded(value / unit.size, places);
+  const last = u === null ? stepOf(digit / unit.size) : placesOf(u / unit.size);
   const sign = form === "at-least" ? "≥ " : form === "at-most" ? "≤ " : "";
-  const around = u === null || u === 0 ? "" : ` ± ${rounded(u / unit.size, places)}`;
-  return `${sign}${said}${around}${unit.sign === "" || unit.sign === "°" ? unit.sign : ` ${unit.sign}`}`;
+  return withSign(`${sign}${around(value, u, last, unit)}`, unit);
+}
+
+/** A size in SI with its standard uncertainty, in the unit that suits it: `0.743 ± 0.006 m`. */
+export function sizeWords(value: number, u: number, kind: QuantityKind): string {
+  const unit = siUnitFor(kind, [value]);
+  return withSign(around(value, u, placesOf(u / unit.size), unit), unit);
 }
 
 /** A difference in SI, to two digits. */
 export function differenceWords(value: number, unit: SIUnit): string {
-  return `${formatNumber(value / unit.size, 2)}${unit.sign === "" || unit.sign === "°" ? unit.sign : ` ${unit.sign}`}`;
+  return withSign(formatNumber(value / unit.size, 2), unit);
 }
 
-/** Decimal places of an uncertainty's last digit worth printing; below 0, tens and hundreds. */
-function placesOf(u: number): number {
+function around(value: number, u: number | null, places: number | null, { size }: SIUnit): string {
+  const said = rounded(value / size, places);
+  return u === null || u === 0 ? said : `${said} ± ${rounded(u / size, places)}`;
+}
+
+function withSign(words: string, { sign }: SIUnit): string {
+  return sign === "" || sign === "°" ? words + sign : `${words} ${sign}`;
+}
+
+/** Decimal places of an uncertainty's last digit worth printing; below 0, tens and hundreds; null where all are. */
+function placesOf(u: number): number | null {
+  if (!(u > 0)) return null;
   const [mantissa = "", power = "0"] = u.toExponential(1).split("e");
   return -Number(power) + (mantissa.startsWith("1") ? 1 : 0);
 }
 
+/** Decimal places of a value that is read to a step; null where it is exact. */
+function stepOf(step: number): number | null {
+  return step > 0 ? -Math.floor(Math.log10(step * (1 + 1e-9))) : null;
+}
+
 function rounded(value: number, places: number | null): string {
-  if (places === null) return formatNumber(value, 6);
+  if (places === null) return formatNumber(value, 12);
   const step = 10 ** -places;
   const text =
     places > 0

@@ -1,6 +1,6 @@
 import { useId, useState } from "react";
-import { searchWords as words } from "../words/search.ts";
-import { declaredActions, setSingleKeys, useSingleKeys } from "./actions.tsx";
+import { searchWords as words } from "../../words/search.ts";
+import { declaredActions, setSingleKeys, useSingleKeys } from "../actions.tsx";
 import { Key } from "./command-list.tsx";
 import { Leaf } from "./leaf.tsx";
 

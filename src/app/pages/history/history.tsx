@@ -1,0 +1,58 @@
+import { Link } from "wouter";
+import type { HistoryPage as Data } from "../../../show/history/page.ts";
+import { withYear } from "../../address.ts";
+import type { useAddress } from "../../address.ts";
+import { YearRod } from "../../parts/year-rod.tsx";
+import { historyWords as words } from "../../words/history.ts";
+import { HistoryStep } from "./step.tsx";
+
+interface Props {
+  readonly page: Data;
+  readonly address: ReturnType<typeof useAddress>;
+}
+
+/** The dispute publication by publication: a dated column of what came into print, and what that changed. */
+export function HistoryPage({ page, address }: Props) {
+  const { asOf, toYear, query } = address;
+  const { steps, years, pending } = page;
+  const dated = steps.flatMap((step) => step.year ?? []);
+  const changes = (step: Data["steps"][number]): boolean => step.changes.some((one) => one.was !== null);
+  const changing = steps.filter((step) => step.year !== null && changes(step)).length;
+  const only = query.get("look") === "changes";
+  const shown = only ? steps.filter(changes) : steps;
+  const [first] = dated;
+  const looks = [
+    ["/history", words.every, !only],
+    ["/history?look=changes", words.changing, only],
+  ] as const;
+  return (
+    <>
+      <h1>{words.history}</h1>
+      {first !== undefined && (
+        <p className="lead">{words.lead(dated.length, changing, first, dated.at(-1) ?? first)}</p>
+      )}
+      <YearRod years={years} asOf={asOf} toYear={toYear} />
+      {steps.length === 0 && <p className="quiet apart">{asOf === null ? words.noYears : words.noneThen}</p>}
+      {pending > 0 && (
+        <p className="quiet apart">
+          <output>{words.pending(pending)}</output>
+        </p>
+      )}
+      {steps.length > 0 && (
+        <nav className="looks" aria-label={words.looks}>
+          {looks.map(([path, name, here]) => (
+            <Link key={path} href={withYear(path, asOf)} aria-current={here ? "page" : undefined}>
+              {name}
+            </Link>
+          ))}
+        </nav>
+      )}
+      {steps.length > 0 && shown.length === 0 && <p className="quiet apart">{words.noChanges}</p>}
+      <ol className="through">
+        {shown.map((step) => (
+          <HistoryStep key={step.year ?? "own"} step={step} asOf={asOf} />
+        ))}
+      </ol>
+    </>
+  );
+}

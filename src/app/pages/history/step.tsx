@@ -1,0 +1,86 @@
+import { Link } from "wouter";
+import { yearText } from "../../../base/date/year.ts";
+import type { ClaimChange, HistoryStep as Step, Publication } from "../../../show/history/history.ts";
+import { broughtInWords, changesInWords, wasInWords } from "../../../show/history/sentence.ts";
+import { withYear } from "../../address.ts";
+import { RecordLink } from "../../parts/link.tsx";
+import { StandingMark } from "../../parts/standing.tsx";
+import { historyWords as words } from "../../words/history.ts";
+
+/** One year: what came into print, which claims changed and which are new, and the ways to see the dispute as it was. */
+export function HistoryStep({ step, asOf }: { readonly step: Step; readonly asOf: number | null }) {
+  const { year, publications, changes } = step;
+  const changed = changes.filter((one) => one.was !== null);
+  const named = changes.filter((one) => one.was === null);
+  return (
+    <li>
+      <h2>
+        <span className="when">{year === null ? words.withoutYear : yearText(year)}</span>{" "}
+        <span className="became">{changesInWords(changes)}</span>
+      </h2>
+      {year === null ? (
+        <p className="quiet">{words.own}</p>
+      ) : (
+        <ul className="brought" aria-label={words.brought}>
+          {publications.map((one, place) => (
+            <Brought key={one.source ?? place} publication={one} asOf={asOf} />
+          ))}
+        </ul>
+      )}
+      {changed.length > 0 && <Changes title={words.changed} changes={changed} asOf={asOf} />}
+      {named.length > 0 && <Changes title={words.named} changes={named} asOf={asOf} />}
+      {year !== null && (
+        <p className="crossing">
+          <Link href={withYear("/map", year)}>{words.map(year)}</Link>{" "}
+          <Link href={withYear("/", year)}>{words.questions(year)}</Link>
+        </p>
+      )}
+    </li>
+  );
+}
+
+function Brought({
+  publication: { source, text, brought },
+  asOf,
+}: {
+  readonly publication: Publication;
+  readonly asOf: number | null;
+}) {
+  return (
+    <li>
+      {source === null || text === null ? (
+        <span>{text ?? words.noPublication}</span>
+      ) : (
+        <RecordLink id={source} text={text} asOf={asOf} />
+      )}{" "}
+      <span className="quiet">{broughtInWords(brought)}</span>
+    </li>
+  );
+}
+
+function Changes({
+  title,
+  changes,
+  asOf,
+}: {
+  readonly title: string;
+  readonly changes: readonly ClaimChange[];
+  readonly asOf: number | null;
+}) {
+  return (
+    <>
+      <h3 className="label">{title}</h3>
+      <ul className="became-of">
+        {changes.map(({ claim, text, was, is }) => (
+          <li key={claim}>
+            <StandingMark standing={is} />
+            <span className="sentence">
+              <RecordLink id={claim} text={text} asOf={asOf} />
+            </span>
+            {was !== null && <span className="quiet">{wasInWords(was)}</span>}
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}

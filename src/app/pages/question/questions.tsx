@@ -1,0 +1,52 @@
+import { Link } from "wouter";
+import type { Standing } from "../../../judge/judge.ts";
+import type { Contents } from "../../../show/pages/contents.ts";
+import { questionPath, withYear } from "../../address.ts";
+import { StandingMark } from "../../parts/standing.tsx";
+import { Empty } from "../../parts/empty.tsx";
+import { empty } from "../../words/empty.ts";
+import { words } from "../../words/index.ts";
+
+const inOrder = ["stands", "open", "falls", "unsupported"] as const;
+
+/** How many answers stand, are open, fall, hang in the air: `2 stand, 1 falls`. */
+function answersSaid(answers: readonly Standing[]): string {
+  const told = inOrder.flatMap((standing) => {
+    const count = answers.filter((one) => one === standing).length;
+    return count === 0 ? [] : [words.answerCount(count, standing)];
+  });
+  return told.length === 0 ? words.noAnswers : words.answersAre(told.join(", "));
+}
+
+/** Every question with the standings of its answers. */
+export function QuestionsPage({
+  contents,
+  asOf,
+}: {
+  readonly contents: Contents;
+  readonly asOf: number | null;
+}) {
+  return (
+    <>
+      <h1>{words.questions}</h1>
+      {contents.questions.length === 0 && <Empty {...empty.questions} />}
+      <ul className="questions">
+        {contents.questions.map((question) => (
+          <li key={question.id}>
+            <div>
+              <Link href={withYear(questionPath(question.id), asOf)} className="sentence" dir="auto">
+                {question.text}
+              </Link>
+              <p className="quiet">{answersSaid(question.answers)}</p>
+            </div>
+            <span className="marks" aria-hidden="true">
+              {question.answers.map((standing, place) => (
+                <StandingMark key={place} standing={standing} bare />
+              ))}
+            </span>
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}

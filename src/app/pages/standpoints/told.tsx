@@ -1,0 +1,23 @@
+import type { Way } from "../../../show/standpoints/component.ts";
+import { StandingMark } from "../../parts/standing.tsx";
+import { dirOf } from "../../parts/link.tsx";
+import { standpointWords as words } from "../../words/standpoints.ts";
+
+/** The fewest things that tell an alternative from its rivals. */
+export function Told({ way }: { readonly way: Way }) {
+  return (
+    <>
+      <ul className="told">
+        {way.toldBy.map(({ id, text, fate }) => (
+          <li key={id}>
+            <StandingMark standing={fate} />
+            <span className="sentence" dir={dirOf(text)}>
+              {text}
+            </span>
+          </li>
+        ))}
+      </ul>
+      {way.ways > 1 && <p className="quiet">{words.alike(way.ways)}</p>}
+    </>
+  );
+}

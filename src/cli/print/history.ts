@@ -1,0 +1,21 @@
+import { yearText } from "../../base/date/year.ts";
+import type { History, HistoryStep } from "../../show/history/history.ts";
+import { broughtInWords, changesInWords, wasInWords } from "../../show/history/sentence.ts";
+import { paint, standingMark } from "./paint.ts";
+
+/** The dispute publication by publication: what came into print each year, and what that changed. */
+export function historyText(history: History): readonly string[] {
+  if (history.length === 0) return ["Nothing in this corpus is dated."];
+  return history.flatMap((step) => [...stepText(step), ""]);
+}
+
+function stepText({ year, publications, changes }: HistoryStep): readonly string[] {
+  const when = year === null ? "Without a year" : yearText(year);
+  return [
+    paint.bold(`${when}: ${changesInWords(changes)}`),
+    ...publications.map(
+      ({ text, brought }) => `  ${text ?? "In no publication"}: ${broughtInWords(brought)}`,
+    ),
+    ...changes.map(({ text, was, is }) => `  ${standingMark(is)}  ${text} (${wasInWords(was)})`),
+  ];
+}
