@@ -23,6 +23,11 @@ test("and with two thousand", () => {
   lawful({ ...shape, ranks: 6, scatter: 0.01 });
 });
 
+test("a line in two steps keeps clear of one that goes straight up beside it", () => {
+  const shape = { seed: 623470, boxes: 20, ranks: 5, attacks: 36, rivals: 1, circles: 13, long: 18 };
+  lawful({ ...shape, scatter: 0.02 });
+});
+
 test("the same section gives the same scene, to the byte", () => {
   const same = (shape: Shape): void => {
     const [one, other] = [sectionOf(shape), sectionOf(shape)];

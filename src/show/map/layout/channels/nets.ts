@@ -59,7 +59,8 @@ export function runsOf(nets: readonly Net[]): readonly Run[] {
   bindRuns(whole);
   const twisted = onCircles(whole);
   if (twisted.size === 0) return whole;
-  const taken = whole.flatMap(({ feet, heads }) => [...feet, ...heads]).sort((a, b) => a - b);
+  // Nets that go straight up have no run, but an upright all the same.
+  const taken = nets.flatMap(({ lower, upper }) => [lower.x, upper.x]);
   for (const { net, start, end } of twisted) net.runs = stepped(net, start, end, taken);
   const parted = bent.flatMap(({ runs }) => runs);
   for (const one of parted) one.above.length = 0;
