@@ -1,12 +1,9 @@
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import type { Page } from "playwright-core";
 import { expect } from "vitest";
 import { words } from "../../src/app/words/index.ts";
+import { complaintsOf } from "./axe.ts";
 import { walk } from "./chromium.ts";
 import { copyOf, through, visit } from "./through.ts";
-
-const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
 /** Every page of the app, by an address of the demo. */
 const pages = [
@@ -33,21 +30,6 @@ const pages = [
   "/record/there-is-none",
 ];
 
-interface Violation {
-  readonly id: string;
-  readonly nodes: readonly { readonly html: string }[];
-}
-
-/** What axe finds on the page as it is now: rule and first element of each violation. */
-async function violations(page: Page): Promise<readonly string[]> {
-  await page.evaluate(axe);
-  const found = await page.evaluate(async () => {
-    const run = (window as unknown as { axe: { run: () => Promise<{ violations: Violation[] }> } }).axe;
-    return (await run.run()).violations;
-  });
-  return found.map((one) => `${one.id}: ${one.nodes[0]?.html ?? ""}`);
-}
-
 /** Interactive things narrower or lower than 24 px, links inside a line of text apart (WCAG 2.5.8). */
 async function smallTargets(page: Page): Promise<readonly string[]> {
   return page.evaluate(() =>
@@ -69,7 +51,7 @@ for (const scheme of ["light", "dark"] as const) {
       const found: string[] = [];
       for (const path of pages) {
         await visit(page, path);
-        for (const one of await violations(page)) found.push(`${path} ${one}`);
+        for (const one of await complaintsOf(page, "html")) found.push(`${path} ${one}`);
         if ((await page.locator("h1").textContent()) === words.notThere && !path.endsWith("there-is-none"))
           found.push(`${path} is not there`);
       }
@@ -111,7 +93,7 @@ walk("teaches on empty pages, and axe finds nothing against them", async (page) 
       await visit(page, path);
       if (path !== "/findings" && (await page.locator("main pre").count()) === 0)
         found.push(`${path} teaches nothing`);
-      for (const one of await violations(page)) found.push(`${path} ${one}`);
+      for (const one of await complaintsOf(page, "html")) found.push(`${path} ${one}`);
     }
     expect(found).toEqual([]);
   });

@@ -1,7 +1,6 @@
-import axe from "axe-core";
-import type { AxeResults } from "axe-core";
 import type { Page } from "playwright-core";
 import { expect } from "vitest";
+import { complaintsOf } from "./axe.ts";
 import { walk } from "./chromium.ts";
 import { copyOf, focused, tabTo, through, visit } from "./through.ts";
 
@@ -13,14 +12,6 @@ const years = (page: Page): Promise<readonly string[]> => page.locator(".through
 /** The dated step of a year. */
 const step = (page: Page, year: string) =>
   page.locator(".through > li").filter({ has: page.locator(".when", { hasText: year }) });
-
-async function complaintsOf(page: Page): Promise<readonly string[]> {
-  await page.evaluate(axe.source);
-  const results = await page.evaluate(() =>
-    (window as unknown as { axe: { run: (where: string) => Promise<AxeResults> } }).axe.run("main"),
-  );
-  return results.violations.map((one) => `${one.id}: ${one.nodes.map((node) => node.html).join(" ")}`);
-}
 
 walk("goes by keys through the years to the map as it was, and back", async (page) => {
   await through(page, demo, async () => {

@@ -1,11 +1,9 @@
 import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import { expect } from "vitest";
+import { complaintsOf } from "./axe.ts";
 import { walk } from "./chromium.ts";
 import { boxes, openMap, places, press, said, shown, widget } from "./map-walk.ts";
 import { atRest, copyOf, through } from "./through.ts";
-
-const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
 interface Corner {
   readonly x: number;
@@ -109,22 +107,7 @@ walk("has no fault that axe finds, by day and in a dark room", async (page) => {
     for (const colorScheme of ["light", "dark"] as const) {
       await page.emulateMedia({ colorScheme });
       await openMap(page, at("/map?question=what-was-it&as-of=2004"));
-      await page.evaluate(axe);
-      const faults = await page.evaluate(async () => {
-        const { axe: run } = window as unknown as {
-          readonly axe: {
-            readonly run: (where: string) => Promise<{
-              readonly violations: readonly {
-                readonly id: string;
-                readonly nodes: readonly { readonly html: string }[];
-              }[];
-            }>;
-          };
-        };
-        const { violations } = await run.run("main");
-        return violations.map((one) => `${one.id}: ${one.nodes.map((node) => node.html).join(" ")}`);
-      });
-      expect(faults).toEqual([]);
+      expect(await complaintsOf(page)).toEqual([]);
     }
   });
 });

@@ -1,6 +1,4 @@
 import { readFileSync } from "node:fs";
-import { source as axe } from "axe-core";
-import type { AxeResults } from "axe-core";
 import type { Page } from "playwright-core";
 import { expect } from "vitest";
 import { plugins } from "../../plugins/index.ts";
@@ -11,6 +9,7 @@ import { numberPage } from "../../src/show/numbers/number.ts";
 import { draw } from "../../src/write/figure/draw.ts";
 import { svgText } from "../../src/write/figure/svg-text.ts";
 import { print } from "../../src/write/pen/palette.ts";
+import { complaintsOf } from "./axe.ts";
 import { walk } from "./chromium.ts";
 import { filesOf, frames, tabTo, through } from "./through.ts";
 import type { Fill } from "./through.ts";
@@ -158,13 +157,7 @@ walk("leaves nothing for a checker of accessibility to find", async (page) => {
       await page.getByRole("link", { name: "Hale" }).or(page.locator(".number-group")).first().waitFor();
       if (path !== "/numbers") await page.locator(".plate svg circle").first().waitFor({ state: "attached" });
       await page.locator("details").evaluateAll((all) => all.forEach((one) => one.setAttribute("open", "")));
-      await page.evaluate(axe);
-      const { violations } = await page.evaluate(() =>
-        (window as unknown as { readonly axe: { run: (place: string) => Promise<AxeResults> } }).axe.run(
-          "main",
-        ),
-      );
-      expect(violations.map((one) => `${path} ${one.id}: ${one.nodes[0]?.html ?? ""}`)).toEqual([]);
+      expect((await complaintsOf(page)).map((one) => `${path} ${one}`)).toEqual([]);
     }
   });
 });

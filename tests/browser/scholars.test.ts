@@ -1,8 +1,6 @@
-import axe from "axe-core";
-import type { AxeResults } from "axe-core";
-import type { Page } from "playwright-core";
 import { expect } from "vitest";
 import { corpusOf } from "../make-corpus/corpus.ts";
+import { complaintsOf, overflow } from "./axe.ts";
 import { walk } from "./chromium.ts";
 import { copyOf, filesOf, focused, tabTo, through } from "./through.ts";
 
@@ -12,18 +10,6 @@ const withMany = filesOf(
     corpusOf({ records: 600, seed: 11, claims: 40, scholars: 15 }).map((file) => [file.path, file.text]),
   ),
 );
-
-const overflow = (page: Page): Promise<number> =>
-  page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
-
-/** What axe finds to complain of in the page's main part. */
-async function complaintsOf(page: Page): Promise<readonly string[]> {
-  await page.evaluate(axe.source);
-  const results = await page.evaluate(() =>
-    (window as unknown as { axe: { run: (where: string) => Promise<AxeResults> } }).axe.run("main"),
-  );
-  return results.violations.map((one) => `${one.id}: ${one.nodes.map((node) => node.html).join(" ")}`);
-}
 
 walk("goes by keys from the list to the grid, through its cells, and to a scholar", async (page) => {
   await through(page, withDemo, async () => {

@@ -1,21 +1,7 @@
-import axe from "axe-core";
-import type { AxeResults } from "axe-core";
-import type { Page } from "playwright-core";
 import { expect } from "vitest";
+import { complaintsOf, overflow } from "./axe.ts";
 import { walk } from "./chromium.ts";
 import { copyOf, filesOf, tabTo, through, visit } from "./through.ts";
-
-const overflow = (page: Page): Promise<number> =>
-  page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
-
-/** What axe finds to complain of in the page's main part. */
-async function complaintsOf(page: Page): Promise<readonly string[]> {
-  await page.evaluate(axe.source);
-  const results = await page.evaluate(() =>
-    (window as unknown as { axe: { run: (where: string) => Promise<AxeResults> } }).axe.run("main"),
-  );
-  return results.violations.map((one) => `${one.id}: ${one.nodes.map((node) => node.html).join(" ")}`);
-}
 
 /** Four pairs of rivals, tied together by two claims that lean on all of them and cannot both be right. */
 const tied = filesOf({

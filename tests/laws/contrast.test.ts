@@ -48,7 +48,9 @@ describe.each([
 
 test("hairlines part things and mean nothing: no link, stroke or outline is one", () => {
   const look = new URL("../../src/app/look/", import.meta.url);
-  const names = readdirSync(look).filter((name) => name.endsWith(".css"));
+  const names = readdirSync(look, { recursive: true, encoding: "utf8" }).filter((name) =>
+    name.endsWith(".css"),
+  );
   const all = names.map((name) => readFileSync(new URL(name, look), "utf8")).join("\n");
   const uses = [...all.matchAll(/([\w-]+): [^;{}]*var\(--hair\)/g)].map((match) => match[1]);
   expect(uses.length).toBeGreaterThan(5);

@@ -1,31 +1,15 @@
 import { expect } from "vitest";
-import { build, compute } from "../../src/build.ts";
-import type { Model, SourceFile } from "../../src/build.ts";
-import { emptyMemo } from "../../src/host/evaluate.ts";
+import type { Model } from "../../src/build.ts";
 import { explain } from "../../src/judge/explain/explanation.ts";
 import type { Explanation } from "../../src/judge/explain/explanation.ts";
+import { modelOf } from "../oracle/computed-model.ts";
 import { naiveWellFounded } from "../oracle/naive.ts";
 import type { PlainRule } from "../oracle/naive.ts";
-import { casePlugins, filesOf, randomCase } from "../oracle/random-corpus.ts";
+import { filesOf, randomCase } from "../oracle/random-corpus.ts";
 import type { Case } from "../oracle/random-corpus.ts";
 import { rulesOf } from "../oracle/second-standing.ts";
 
 const seeds = Array.from({ length: 300 }, (_, seed) => seed + 1);
-
-/** The model of files, every number computed. */
-export function modelOf(files: readonly SourceFile[]): Model {
-  const memo = emptyMemo();
-  for (;;) {
-    const { model } = build(files, casePlugins, memo);
-    if (!model) throw new Error("no model");
-    if (model.missing.length === 0) return model;
-    for (const run of model.missing)
-      memo.compute.set(
-        run.key,
-        compute(run, casePlugins, () => undefined),
-      );
-  }
-}
 
 /** A random corpus with all that is said of it. */
 export interface Told {

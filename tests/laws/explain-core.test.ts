@@ -2,7 +2,8 @@ import { expect, test } from "vitest";
 import { naiveLeast, naiveWellFounded } from "../oracle/naive.ts";
 import type { PlainRule } from "../oracle/naive.ts";
 import { filesOf } from "../oracle/random-corpus.ts";
-import { atomOf, each, modelOf, unattacked, valueOf } from "./explain-cases.ts";
+import { modelOf } from "../oracle/computed-model.ts";
+import { atomOf, each, unattacked, valueOf } from "./explain-cases.ts";
 import type { Told } from "./explain-cases.ts";
 
 test("a core is what is open and decides one another, and some of it hangs on nothing else", () => {

@@ -24,7 +24,8 @@ import { sheetOf } from "../../src/show/pages/sheet.ts";
 import { withheldIn } from "../../src/show/withhold.ts";
 import { casePlugins, filesOf, randomCase } from "../oracle/random-corpus.ts";
 import type { Case } from "../oracle/random-corpus.ts";
-import { modelOf, told } from "./explain-cases.ts";
+import { modelOf } from "../oracle/computed-model.ts";
+import { told } from "./explain-cases.ts";
 
 /** Every sentence of an explanation. */
 function sentencesOf({ graph, judgement }: Model, explanation: Explanation): readonly string[] {

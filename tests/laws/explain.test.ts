@@ -14,7 +14,8 @@ import type { Case } from "../oracle/random-corpus.ts";
 import { nameOf, plainRules, randomCircles, randomProgram } from "../oracle/random-program.ts";
 import type { RandomProgram } from "../oracle/random-program.ts";
 import { rulesOf } from "../oracle/second-standing.ts";
-import { atomOf, each, modelOf, recordOf, told, unattacked, valueOf, withOnly } from "./explain-cases.ts";
+import { modelOf } from "../oracle/computed-model.ts";
+import { atomOf, each, recordOf, told, unattacked, valueOf, withOnly } from "./explain-cases.ts";
 import type { Told } from "./explain-cases.ts";
 
 test("everything that has a standing has an explanation of that standing", () => {

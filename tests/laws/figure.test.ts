@@ -14,7 +14,7 @@ import { tablesOf } from "../../src/show/numbers/panel-table.ts";
 import { draw } from "../../src/write/figure/draw.ts";
 import { extentOf, roundPlaces } from "../../src/write/figure/extent.ts";
 import { groundOf } from "../../src/write/figure/ground.ts";
-import { ofThePage } from "../../src/write/figure/screen.ts";
+import { ofThePage } from "../../src/write/pen/screen.ts";
 import { svgText } from "../../src/write/figure/svg-text.ts";
 import { light } from "../../src/write/pen/palette.ts";
 

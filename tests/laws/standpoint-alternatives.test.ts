@@ -6,7 +6,8 @@ import type { Standpoints } from "../../src/judge/standpoints/standpoints.ts";
 import { fewest } from "../../src/judge/standpoints/told/fewest.ts";
 import { filesOf, randomCase } from "../oracle/random-corpus.ts";
 import { outspoken, present, regularModels } from "./standpoint-cases.ts";
-import { modelOf, pairsCorpus, rivalsCorpus } from "./standpoint-corpora.ts";
+import { modelOf } from "../oracle/computed-model.ts";
+import { pairsCorpus, rivalsCorpus } from "./standpoint-corpora.ts";
 
 const seeds = Array.from({ length: 300 }, (_, seed) => seed + 1001);
 

@@ -1,26 +1,8 @@
 import { randomFrom } from "../../src/base/random.ts";
-import { build, compute } from "../../src/build.ts";
 import type { Model, SourceFile } from "../../src/build.ts";
-import { emptyMemo } from "../../src/host/evaluate.ts";
 import type { ClaimGraph } from "../../src/judge/solver/claim-graph.ts";
 import type { Framework } from "../../src/judge/solver/framework.ts";
 import type { Standpoints } from "../../src/judge/standpoints/standpoints.ts";
-import { casePlugins } from "../oracle/random-corpus.ts";
-
-/** The model of a corpus with all its numbers. */
-export function modelOf(files: readonly SourceFile[]): Model {
-  const memo = emptyMemo();
-  for (;;) {
-    const { model } = build(files, casePlugins, memo);
-    if (!model) throw new Error("no model");
-    if (model.missing.length === 0) return model;
-    for (const run of model.missing)
-      memo.compute.set(
-        run.key,
-        compute(run, casePlugins, () => undefined),
-      );
-  }
-}
 
 /** The files of a corpus with these lists; JSON is YAML. */
 export function corpus(lists: object, settings: object = {}): readonly SourceFile[] {

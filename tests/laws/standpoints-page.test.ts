@@ -7,7 +7,8 @@ import { standpointsPage } from "../../src/show/standpoints/page.ts";
 import { standpointsReport } from "../../src/show/standpoints/report.ts";
 import { aboutInWords, countInWords, waysInWords } from "../../src/show/standpoints/wording.ts";
 import { filesOf, randomCase } from "../oracle/random-corpus.ts";
-import { corpus, modelOf, pairsCorpus } from "./standpoint-corpora.ts";
+import { modelOf } from "../oracle/computed-model.ts";
+import { corpus, pairsCorpus } from "./standpoint-corpora.ts";
 
 /** A ring that was roofed or open, by two observations that dispute one another, and one thing that is withheld. */
 const ring = (settings: object = {}) =>

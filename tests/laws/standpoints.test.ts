@@ -5,10 +5,10 @@ import type { Framework } from "../../src/judge/solver/framework.ts";
 import { standpointsOf } from "../../src/judge/standpoints/standpoints.ts";
 import { filesOf, randomCase } from "../oracle/random-corpus.ts";
 import { regularModels, together } from "./standpoint-cases.ts";
+import { modelOf } from "../oracle/computed-model.ts";
 import {
   claimGraphCorpus,
   frameworkCorpus,
-  modelOf,
   multiplied,
   multipliedIds,
   pairsCorpus,

@@ -1,21 +1,24 @@
 import { Link } from "wouter";
-import { recordPath, withYear } from "../address.ts";
+import { pathOf, withYear } from "../address.ts";
 
-/** The name of a record, leading to its sheet. */
-export function RecordLink({
-  id,
-  text,
-  asOf,
-}: {
+interface Props {
   readonly id: string;
   readonly text: string;
   readonly asOf: number | null;
-}) {
+}
+
+/** The name of a record, leading to its page in a room of its kind. */
+export function PageLink({ page, id, text, asOf }: Props & { readonly page: string }) {
   return (
-    <Link href={withYear(recordPath(id), asOf)} dir={dirOf(text)}>
+    <Link href={withYear(pathOf(page, id), asOf)} dir={dirOf(text)}>
       {text}
     </Link>
   );
+}
+
+/** The name of a record, leading to its sheet. */
+export function RecordLink(props: Props) {
+  return <PageLink page="record" {...props} />;
 }
 
 /** In which direction a name runs: a foreign name at its head does not turn round the words that follow it. */

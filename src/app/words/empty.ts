@@ -1,3 +1,13 @@
+/** The lines of an argument from something seen. */
+export const taughtArgument = `observations:
+  - id: deep
+    of: post-1
+    text: The post stood deep in the chalk.
+arguments:
+  - id: deep-so-roofed
+    because: deep
+    therefore: roofed`;
+
 /** What an empty page teaches: the lines that would fill it, to be written into any YAML file of the corpus. */
 export const empty = {
   questions: {
@@ -40,14 +50,7 @@ positions:
     lines: `artefacts:
   - id: post-1
     name: Post 1
-observations:
-  - id: deep
-    of: post-1
-    text: The post stood deep in the chalk.
-arguments:
-  - id: deep-so-roofed
-    because: deep
-    therefore: roofed`,
+${taughtArgument}`,
   },
   records: {
     text: "Nothing is recorded yet. Records are lists named after their kind; scholars and sources are a good beginning:",

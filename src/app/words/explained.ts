@@ -1,15 +1,9 @@
-import type { ExplainedBlock, ExplainedRole } from "../../show/pages/explained.ts";
+import { explainedTitles } from "../../show/pages/explained.ts";
+import type { ExplainedRole } from "../../show/pages/explained.ts";
 
 /** Words of what bears out a standing, on a sheet. */
 export const explainedWords = {
-  titles: {
-    support: "The smallest support",
-    failed: "Attacks on that, which fail",
-    attack: "The attack that works",
-    core: "The contradiction it hangs on",
-    settlers: "What would settle it",
-    lacks: "What is missing",
-  } satisfies Readonly<Record<ExplainedBlock["kind"], string>>,
+  titles: explainedTitles,
   roles: {
     for: "argument for it",
     from: "from",

@@ -1,5 +1,6 @@
 import type { Standing } from "../../judge/judge.ts";
 import type { Look } from "../../show/map/scene.ts";
+import { empty, taughtArgument } from "./empty.ts";
 
 /** What each kind of box is called when it is read aloud. */
 const kinds: Readonly<Record<Look["as"], string>> = {
@@ -108,26 +109,11 @@ export const mapWords = {
   narrowAnswers: "Show one answer in section",
   noQuestion: {
     text: "The map shows what the answers to a question rest on, down to the things in the ground. The corpus asks no question yet; one is written so, in any YAML file of the folder:",
-    lines: `questions:
-  - id: what-was-it
-    text: What was the ring for?
-    answers: [roofed, open-ring]
-claims:
-  - id: roofed
-    text: The ring carried a roof.
-  - id: open-ring
-    text: The ring stood open.`,
+    lines: empty.questions.lines,
   },
   noArgument: {
     text: "Nothing is put under these answers yet, so they hang in the air. An argument says what it leans on and what follows from it:",
-    lines: `observations:
-  - id: deep
-    of: post-1
-    text: The post stood deep in the chalk.
-arguments:
-  - id: deep-so-roofed
-    because: deep
-    therefore: roofed`,
+    lines: taughtArgument,
   },
 } as const;
 

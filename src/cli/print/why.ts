@@ -5,7 +5,7 @@ import { sentenceOf } from "../../judge/explain/sentence.ts";
 import { labelOf } from "../../link/label.ts";
 import { outlineOf } from "../../show/pages/branch.ts";
 import type { Branch } from "../../show/pages/branch.ts";
-import { explainedBlocks } from "../../show/pages/explained.ts";
+import { explainedBlocks, explainedTitles } from "../../show/pages/explained.ts";
 import type { ExplainedBlock, ExplainedLine, ExplainedRole } from "../../show/pages/explained.ts";
 import { withheldIn } from "../../show/withhold.ts";
 import { paint, standingMark } from "./paint.ts";
@@ -17,15 +17,6 @@ const roles: Readonly<Record<Branch["role"], string>> = {
   from: "from: ",
   used: "computed on: ",
   thing: "on: ",
-};
-
-const titles: Readonly<Record<ExplainedBlock["kind"], string>> = {
-  support: "The smallest support",
-  failed: "Attacks on that, which fail",
-  attack: "The attack that works",
-  core: "The contradiction it hangs on",
-  settlers: "What would settle it",
-  lacks: "What is missing",
 };
 
 const parts: Readonly<Record<ExplainedRole, string>> = {
@@ -58,7 +49,7 @@ export function whyText(model: Model, id: Id): readonly string[] {
 /** The blocks of an explanation, each under its title; blocks of one kind share theirs. */
 function explainedText(blocks: readonly ExplainedBlock[]): readonly string[] {
   return blocks.flatMap(({ kind, lead, lines }, place) => [
-    ...(blocks[place - 1]?.kind === kind ? [] : [paint.bold(titles[kind])]),
+    ...(blocks[place - 1]?.kind === kind ? [] : [paint.bold(explainedTitles[kind])]),
     ...(lead === null ? [] : [`  ${lead}`]),
     ...lines.map(lineText),
     "",

@@ -45,6 +45,16 @@ export interface ExplainedBlock {
   readonly lines: readonly ExplainedLine[];
 }
 
+/** What each kind of block is headed with, on a sheet and on the command line. */
+export const explainedTitles: Readonly<Record<ExplainedBlock["kind"], string>> = {
+  support: "The smallest support",
+  failed: "Attacks on that, which fail",
+  attack: "The attack that works",
+  core: "The contradiction it hangs on",
+  settlers: "What would settle it",
+  lacks: "What is missing",
+};
+
 /** Longest list of premises or members shown whole; of a longer one the first of these, and how many more. */
 const longestList = 12;
 

@@ -6,8 +6,6 @@ import { shownUnder, withheldIn } from "../withhold.ts";
 import { namedIn } from "./named.ts";
 import type { Named } from "./named.ts";
 
-export type { Named } from "./named.ts";
-
 /** An argument that a scholar made: from what, for or against what, and what lies at the bottom of it. */
 export interface Step {
   readonly argument: Named;

@@ -2,8 +2,8 @@ import { Fragment } from "react";
 import { Link } from "wouter";
 import type { ArtefactPage as Artefact, Named } from "../../../show/artefacts/artefact.ts";
 import type { FieldLine } from "../../../show/pages/fields.ts";
-import { pathOf, recordPath, withYear } from "../../address.ts";
-import { RecordLink } from "../../parts/link.tsx";
+import { recordPath, withYear } from "../../address.ts";
+import { PageLink, RecordLink } from "../../parts/link.tsx";
 import { StandingMark } from "../../parts/standing.tsx";
 import { artefactWords as words } from "../../words/artefacts.ts";
 import { words as shared } from "../../words/index.ts";
@@ -105,9 +105,7 @@ function Names({ things, asOf }: { readonly things: readonly Named[]; readonly a
   return things.map((thing, place) => (
     <Fragment key={thing.id}>
       {place > 0 && ", "}
-      <Link href={withYear(pathOf("artefact", thing.id), asOf)} dir="auto">
-        {thing.name}
-      </Link>
+      <PageLink page="artefact" id={thing.id} text={thing.name} asOf={asOf} />
     </Fragment>
   ));
 }

@@ -3,28 +3,14 @@ import { formatSI } from "../../../base/quantity/quantity-print.ts";
 import type { BarUnit } from "../../../show/artefacts/drawing/bar.ts";
 import type { Drawing } from "../../../show/artefacts/drawing/drawing.ts";
 import { pxPerMm, sheetOf } from "../../../show/artefacts/drawing/sheet.ts";
-import { siUnitFor, siWords } from "../../../show/si-words.ts";
+import { sizeWords } from "../../../show/si-words.ts";
 import { drawSheet, drawingFile, scaleWords } from "../../../write/drawing/drawing.ts";
 import { print } from "../../../write/pen/palette.ts";
-import type { Palette } from "../../../write/pen/palette.ts";
+import { ofThePage } from "../../../write/pen/screen.ts";
 import { svgPen } from "../../../write/pen/svg-pen.ts";
 import { useNarrow } from "../../parts/narrow.ts";
 import { saveSvg } from "../../parts/save.ts";
 import { artefactWords as words } from "../../words/artefacts.ts";
-
-/** The palette of the page itself, so that a drawing follows the room from light to dark. */
-const ofPage: Palette = {
-  sheet: "var(--sheet)",
-  paper: "var(--paper)",
-  ink: "var(--ink)",
-  soft: "var(--soft)",
-  hair: "var(--hair)",
-  line: "var(--line)",
-  grid: "var(--film-grid)",
-  "grid-strong": "var(--film-grid-strong)",
-  blue: "var(--blue)",
-  red: "var(--red)",
-};
 
 /** Widths of a sheet in px: an upright A4 page between its margins, and half of it on a narrow screen. */
 const wide = 180 * pxPerMm;
@@ -48,7 +34,7 @@ export function DrawingFigure({ drawing, unit, toLook, name }: Props) {
     [drawing, small, chosen],
   );
   const drawn = useMemo(() => {
-    const pen = svgPen(ofPage, "drawing-");
+    const pen = svgPen(ofThePage, "drawing-");
     drawSheet(pen, sheet);
     return pen.drawn();
   }, [sheet]);
@@ -119,11 +105,6 @@ interface UnitProps {
 function UnitLine({ units, chosen, tooLong, toLook }: UnitProps) {
   if (chosen === null) return null;
   const { size, u, name, source, uAssumed } = chosen;
-  const quantity = { kind: "length", form: "value", value: size, u, shared: [], digit: 0 } as const;
-  const inSI = siWords(
-    { ...quantity, text: "", unit: name, unitSize: size, low: null, high: null },
-    siUnitFor("length", [size]),
-  );
   return (
     <p className="unit">
       {units.length > 1 && (
@@ -137,8 +118,8 @@ function UnitLine({ units, chosen, tooLong, toLook }: UnitProps) {
         </label>
       )}
       <span dir="auto">
-        {words.unitIs(name, u > 0 ? inSI : formatSI(size, "length"), source)} {uAssumed && words.unitAssumed}{" "}
-        {tooLong ? words.unitTooLong(name) : words.combed}
+        {words.unitIs(name, u > 0 ? sizeWords(size, u, "length") : formatSI(size, "length"), source)}{" "}
+        {uAssumed && words.unitAssumed} {tooLong ? words.unitTooLong(name) : words.combed}
       </span>
     </p>
   );

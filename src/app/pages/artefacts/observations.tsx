@@ -1,8 +1,6 @@
 import { Fragment } from "react";
-import { Link } from "wouter";
 import type { Observed } from "../../../show/artefacts/observed.ts";
-import { pathOf, withYear } from "../../address.ts";
-import { RecordLink } from "../../parts/link.tsx";
+import { PageLink, RecordLink } from "../../parts/link.tsx";
 import { StandingMark } from "../../parts/standing.tsx";
 import { artefactWords as words } from "../../words/artefacts.ts";
 import { Pieces } from "../../parts/pieces.tsx";
@@ -35,9 +33,7 @@ export function Observations({
                     {one.on.map((thing, place) => (
                       <Fragment key={thing.id}>
                         {place > 0 && ", "}
-                        <Link href={withYear(pathOf("artefact", thing.id), asOf)} dir="auto">
-                          {thing.name}
-                        </Link>
+                        <PageLink page="artefact" id={thing.id} text={thing.name} asOf={asOf} />
                       </Fragment>
                     ))}
                   </span>

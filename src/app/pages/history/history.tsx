@@ -1,8 +1,7 @@
-import { Link } from "wouter";
 import type { HistoryPage as Data } from "../../../show/history/page.ts";
-import { withYear } from "../../address.ts";
 import type { useAddress } from "../../address.ts";
 import { YearRod } from "../../parts/year-rod.tsx";
+import { Looks } from "../../parts/places/looks.tsx";
 import { historyWords as words } from "../../words/history.ts";
 import { HistoryStep } from "./step.tsx";
 
@@ -38,15 +37,7 @@ export function HistoryPage({ page, address }: Props) {
           <output>{words.pending(pending)}</output>
         </p>
       )}
-      {steps.length > 0 && (
-        <nav className="looks" aria-label={words.looks}>
-          {looks.map(([path, name, here]) => (
-            <Link key={path} href={withYear(path, asOf)} aria-current={here ? "page" : undefined}>
-              {name}
-            </Link>
-          ))}
-        </nav>
-      )}
+      {steps.length > 0 && <Looks label={words.looks} looks={looks} asOf={asOf} />}
       {steps.length > 0 && shown.length === 0 && <p className="quiet apart">{words.noChanges}</p>}
       <ol className="through">
         {shown.map((step) => (

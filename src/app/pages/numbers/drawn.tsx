@@ -24,7 +24,7 @@ export function Drawn({ title, panel }: { readonly title: string; readonly panel
     const seat = place.current;
     if (seat === null || width === 0) return;
     let wanted = true;
-    void Promise.all([import("../../../write/figure/draw.ts"), import("../../../write/figure/screen.ts")])
+    void Promise.all([import("../../../write/figure/draw.ts"), import("../../../write/pen/screen.ts")])
       .then(([{ draw }, { ofThePage }]) => {
         if (!wanted) return;
         const name = `figure${id.replace(/[^a-z0-9]/gi, "-")}`;

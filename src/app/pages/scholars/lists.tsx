@@ -1,11 +1,9 @@
-import { Link } from "wouter";
 import type { Cell, Matrix, Row } from "../../../show/scholars/matrix.ts";
 import type { ScholarLine } from "../../../show/scholars/scholars.ts";
-import { withYear } from "../../address.ts";
-import { RecordLink } from "../../parts/link.tsx";
+import { PageLink, RecordLink } from "../../parts/link.tsx";
 import { StandingMark } from "../../parts/standing.tsx";
+import { Looks } from "../../parts/places/looks.tsx";
 import { scholarWords as words } from "../../words/scholars.ts";
-import { ScholarLink } from "./scholar-link.tsx";
 import { cellWord, cellYears } from "./stance.ts";
 
 interface Props {
@@ -22,13 +20,7 @@ export function MatrixLists({ byScholar, ...matrix }: Props & { readonly bySchol
   ] as const;
   return (
     <>
-      <nav className="looks" aria-label={words.narrowLooks}>
-        {orders.map(([path, name, here]) => (
-          <Link key={path} href={withYear(path, matrix.asOf)} aria-current={here ? "true" : undefined}>
-            {name}
-          </Link>
-        ))}
-      </nav>
+      <Looks label={words.narrowLooks} looks={orders} asOf={matrix.asOf} />
       {byScholar ? <ByScholar {...matrix} /> : <ByClaim {...matrix} />}
     </>
   );
@@ -51,7 +43,8 @@ function ByClaim({ matrix, columns, asOf }: Props) {
                   cell &&
                   who && (
                     <li key={who.id}>
-                      <ScholarLink id={who.id} text={who.name} asOf={asOf} /> <Making cell={cell} />
+                      <PageLink page="scholar" id={who.id} text={who.name} asOf={asOf} />{" "}
+                      <Making cell={cell} />
                     </li>
                   )
                 );
@@ -83,7 +76,7 @@ function ByScholar({ matrix, columns, asOf }: Props) {
   return columns.map((who, place) => (
     <section key={who.id}>
       <h2 className="sentence who">
-        <ScholarLink id={who.id} text={who.name} asOf={asOf} />
+        <PageLink page="scholar" id={who.id} text={who.name} asOf={asOf} />
       </h2>
       <ul className="makings flat">
         {rows.map((row) => {

@@ -1,10 +1,9 @@
-import { Link } from "wouter";
 import { yearText } from "../../../base/date/year.ts";
 import type { ScholarsPage as Scholars } from "../../../show/scholars/scholars.ts";
-import { withYear } from "../../address.ts";
 import type { useAddress } from "../../address.ts";
 import { YearRod } from "../../parts/year-rod.tsx";
 import { Empty } from "../../parts/empty.tsx";
+import { Looks } from "../../parts/places/looks.tsx";
 import { empty } from "../../words/empty.ts";
 import { scholarWords as words } from "../../words/scholars.ts";
 import { MatrixGrid } from "./grid/matrix.tsx";
@@ -31,15 +30,7 @@ export function ScholarsPage({ page, address }: Props) {
       <h1>{words.scholars}</h1>
       {page.scholars.length > 0 && <p className="lead">{summary(page)}</p>}
       <YearRod years={page.years} asOf={asOf} toYear={toYear} />
-      {page.scholars.length > 0 && (
-        <nav className="looks" aria-label={words.looks}>
-          {looks.map(([path, name, here]) => (
-            <Link key={path} href={withYear(path, asOf)} aria-current={here ? "page" : undefined}>
-              {name}
-            </Link>
-          ))}
-        </nav>
-      )}
+      {page.scholars.length > 0 && <Looks label={words.looks} looks={looks} asOf={asOf} />}
       {page.scholars.length === 0 &&
         (asOf === null ? <Empty {...empty.scholars} /> : <p>{words.noneThen}</p>)}
       {page.scholars.length > 0 && look === null && <ScholarTable scholars={page.scholars} asOf={asOf} />}

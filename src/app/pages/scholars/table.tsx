@@ -1,10 +1,9 @@
 import { yearText } from "../../../base/date/year.ts";
 import type { Years } from "../../../show/scholars/active.ts";
 import type { ScholarLine } from "../../../show/scholars/scholars.ts";
-import { RecordLink } from "../../parts/link.tsx";
+import { PageLink, RecordLink } from "../../parts/link.tsx";
 import { StandingMark } from "../../parts/standing.tsx";
 import { scholarWords as words } from "../../words/scholars.ts";
-import { ScholarLink } from "./scholar-link.tsx";
 
 /** From when to when somebody is in print. */
 export function yearsText(years: Years | null): string {
@@ -40,7 +39,7 @@ export function ScholarTable({
         {scholars.map((one) => (
           <tr key={one.id}>
             <th scope="row" className="sentence">
-              <ScholarLink id={one.id} text={one.name} asOf={asOf} />
+              <PageLink page="scholar" id={one.id} text={one.name} asOf={asOf} />
             </th>
             <td className="in-print">{yearsText(one.years)}</td>
             <td>

@@ -1,8 +1,8 @@
 import type { FitLine, Named } from "../../../show/standpoints/named.ts";
 import { misfitInWords } from "../../../show/standpoints/wording.ts";
 import { Pieces } from "../../parts/pieces.tsx";
+import { PageLink } from "../../parts/link.tsx";
 import { standpointWords as words } from "../../words/standpoints.ts";
-import { ScholarLink } from "../scholars/scholar-link.tsx";
 
 interface Props {
   readonly fits: readonly FitLine[];
@@ -17,7 +17,7 @@ export function Wholly({ fits, asOf }: Props) {
     <ul className="fitting">
       {wholly.map(({ id, text, positions }) => (
         <li key={id}>
-          <ScholarLink id={id} text={text} asOf={asOf} />{" "}
+          <PageLink page="scholar" id={id} text={text} asOf={asOf} />{" "}
           <span className="quiet">{words.positions(positions)}</span>
         </li>
       ))}
@@ -33,7 +33,7 @@ export function Nearly({ fits, asOf }: Props) {
     <ul className="fitting">
       {nearly.map(({ id, text, but }) => (
         <li key={id}>
-          <ScholarLink id={id} text={text} asOf={asOf} />
+          <PageLink page="scholar" id={id} text={text} asOf={asOf} />
           {but && (
             <span className="but">
               <Pieces pieces={misfitInWords(but)} asOf={asOf} />
@@ -72,7 +72,7 @@ export function FitLists({ fits, unknown, asOf }: Props & { readonly unknown: re
             <ul className="fitting">
               {unknown.map(({ id, text }) => (
                 <li key={id}>
-                  <ScholarLink id={id} text={text} asOf={asOf} />
+                  <PageLink page="scholar" id={id} text={text} asOf={asOf} />
                 </li>
               ))}
             </ul>

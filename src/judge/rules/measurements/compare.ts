@@ -1,6 +1,7 @@
 import type { Id } from "../../../base/finding.ts";
 import { parseEdtf } from "../../../base/date/edtf.ts";
-import type { Graph, MeasurementRecord } from "../../../link/graph.ts";
+import { ofThings } from "../../../derive/lens.ts";
+import type { Graph, MeasurementRecord, ObservationRecord } from "../../../link/graph.ts";
 import type { View } from "../rule.ts";
 
 /** Kinds of events after which a thing is not the same to look at or to measure (format.md 6). */
@@ -58,18 +59,17 @@ function boundOf({ values }: MeasurementRecord): "value" | "at-least" | "at-most
   return values.state === "preserved" || values.value.form === "at-least" ? "at-least" : "value";
 }
 
-/** Whether the thing, or what it is part of, was altered between the years of two readings. */
-function alteredBetween(a: MeasurementRecord, b: MeasurementRecord, graph: Graph): boolean {
-  const years = [yearOf(a, graph), yearOf(b, graph)];
+/** Whether any of their things, or what it is part of, was altered between the years of two records; not where a year is unknown. */
+export function alteredBetween(
+  a: MeasurementRecord | ObservationRecord,
+  b: MeasurementRecord | ObservationRecord,
+  graph: Graph,
+): boolean {
+  const years = [a, b].map(({ id, values }) => values.year ?? graph.provenance(id).year ?? Number.NaN);
   const [from, to] = [Math.min(...years), Math.max(...years)];
-  return (
-    Number.isFinite(from + to) &&
-    alterations(a.values.of, graph, altering).some((year) => year >= from && year <= to)
+  return [...ofThings(a), ...ofThings(b)].some((thing) =>
+    alterations(thing, graph, altering).some((year) => year >= from && year <= to),
   );
-}
-
-function yearOf({ id, values }: MeasurementRecord, graph: Graph): number {
-  return values.year ?? graph.provenance(id).year ?? Number.NaN;
 }
 
 /** The years in which a thing, or what it is part of, met events of the given kinds (the earliest each can be). */

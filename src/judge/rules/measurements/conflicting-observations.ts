@@ -2,7 +2,7 @@ import { authorLabel, labelOf } from "../../../link/label.ts";
 import type { ObservationRecord } from "../../../link/graph.ts";
 import type { Rule } from "../rule.ts";
 import { inWords, tell } from "../tell.ts";
-import { alterations, altering } from "./compare.ts";
+import { alteredBetween } from "./compare.ts";
 
 export const conflictingObservations: Rule = {
   id: "conflicting-observations",
@@ -21,7 +21,7 @@ export const conflictingObservations: Rule = {
       const seen = group.filter((one) => (one.values.present ?? "true") === "true");
       const missed = group.filter((one) => one.values.present === "false");
       const pairs = seen.flatMap((one) =>
-        missed.filter((other) => !alteredBetween(one, other)).map((other) => [one, other] as const),
+        missed.filter((other) => !alteredBetween(one, other, graph)).map((other) => [one, other] as const),
       );
       const [first] = pairs;
       if (!first) return [];
@@ -44,14 +44,5 @@ export const conflictingObservations: Rule = {
       ];
     });
     return { findings };
-
-    function alteredBetween(a: ObservationRecord, b: ObservationRecord): boolean {
-      const years = [a, b].map((one) => one.values.year ?? graph.provenance(one.id).year ?? Number.NaN);
-      const [from, to] = [Math.min(...years), Math.max(...years)];
-      const things = [...new Set([...a.values.of, ...b.values.of])];
-      return things.some((thing) =>
-        alterations(thing, graph, altering).some((year) => year >= from && year <= to),
-      );
-    }
   },
 };

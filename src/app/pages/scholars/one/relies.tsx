@@ -1,6 +1,7 @@
 import { yearText } from "../../../../base/date/year.ts";
 import type { Looked, Measured } from "../../../../show/scholars/looked.ts";
-import type { Named, Step } from "../../../../show/scholars/reliance.ts";
+import type { Named } from "../../../../show/scholars/named.ts";
+import type { Step } from "../../../../show/scholars/reliance.ts";
 import type { Unanswered } from "../../../../show/scholars/scholar.ts";
 import { RecordLink } from "../../../parts/link.tsx";
 import { StandingMark } from "../../../parts/standing.tsx";

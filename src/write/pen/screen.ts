@@ -1,4 +1,4 @@
-import type { Palette } from "../pen/palette.ts";
+import type { Palette } from "./palette.ts";
 
 /** The palette of the page it is drawn into: its colours change with the room's light. */
 export const ofThePage: Palette = {
