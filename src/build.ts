@@ -8,15 +8,15 @@ import { footings } from "./judge/footing.ts";
 import type { Footing } from "./judge/footing.ts";
 import { judge } from "./judge/judge.ts";
 import type { Judgement } from "./judge/judge.ts";
-import { restsOn } from "./judge/rests-on.ts";
+import { restsOn } from "./judge/resting/rests-on.ts";
 import type { Graph } from "./link/graph.ts";
 import { link } from "./link/link.ts";
 import type { Plugin } from "./plugin.ts";
 import { readCorpus } from "./read/read.ts";
 import type { ReadMemo } from "./read/read.ts";
 import type { SourceFile } from "./read/source-file.ts";
-import { historyOf } from "./show/history/history.ts";
-import type { History } from "./show/history/history.ts";
+import { historyOf } from "./show/judged/history/history.ts";
+import type { History } from "./show/judged/history/history.ts";
 
 export { compute } from "./derive/run.ts";
 export type { Outcome, Run } from "./derive/run.ts";

@@ -7,7 +7,7 @@ import type { PageData } from "../worker/messages.ts";
 import { ArtefactPage } from "./artefacts/artefact.tsx";
 import { ArtefactsPage } from "./artefacts/list.tsx";
 import { FindingsPage } from "./findings.tsx";
-import { HistoryPage } from "./history/history.tsx";
+import { HistoryPage } from "./judged/history/history.tsx";
 import { NumbersPage } from "./numbers/list.tsx";
 import { NumberPage } from "./numbers/number.tsx";
 import { OutlinePage } from "./outline.tsx";
@@ -18,7 +18,7 @@ import { ScholarPage } from "./scholars/one/scholar.tsx";
 import { ScholarsPage } from "./scholars/scholars.tsx";
 import { SearchPage } from "./search/search.tsx";
 import { SheetPage } from "./sheet/sheet.tsx";
-import { StandpointsPage } from "./standpoints/standpoints.tsx";
+import { StandpointsPage } from "./judged/standpoints/standpoints.tsx";
 
 const MapPage = lazy(async () => ({ default: (await import("../map/map-page.tsx")).MapPage }));
 

@@ -3,7 +3,7 @@ import type { Finding } from "../../base/finding.ts";
 import type { Lens, Memo, Model, Run } from "../../build.ts";
 import { artefactPage } from "../../show/artefacts/artefact.ts";
 import { artefactsPage } from "../../show/artefacts/artefacts.ts";
-import { rememberedHistories } from "../../show/history/page.ts";
+import { rememberedHistories } from "../../show/judged/history/page.ts";
 import { rememberedMaps } from "../../show/map/page.ts";
 import type { MapView } from "../../show/map/scene.ts";
 import { wholeWords } from "../../show/map/whole.ts";
@@ -15,7 +15,7 @@ import { questionPage } from "../../show/pages/question.ts";
 import { sheetOf } from "../../show/pages/sheet.ts";
 import { scholarPage } from "../../show/scholars/scholar.ts";
 import { scholarsPage } from "../../show/scholars/scholars.ts";
-import { standpointsPage } from "../../show/standpoints/page.ts";
+import { standpointsPage } from "../../show/judged/standpoints/page.ts";
 
 /** What a page is made from: the model under the address's lens, the one under none, and what there is to say. */
 export interface Desk {

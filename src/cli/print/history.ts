@@ -1,6 +1,6 @@
 import { yearText } from "../../base/date/year.ts";
-import type { History, HistoryStep } from "../../show/history/history.ts";
-import { broughtInWords, changesInWords, wasInWords } from "../../show/history/sentence.ts";
+import type { History, HistoryStep } from "../../show/judged/history/history.ts";
+import { broughtInWords, changesInWords, wasInWords } from "../../show/judged/history/sentence.ts";
 import { paint, standingMark } from "./paint.ts";
 
 /** The dispute publication by publication: what came into print each year, and what that changed. */

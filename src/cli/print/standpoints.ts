@@ -1,10 +1,10 @@
 import type { Model } from "../../build.ts";
 import { yearText } from "../../base/date/year.ts";
 import type { Piece } from "../../show/pages/pieces.ts";
-import type { ComponentPage, Told, Way } from "../../show/standpoints/component.ts";
-import type { FitLine, Named } from "../../show/standpoints/named.ts";
-import { standpointsPage } from "../../show/standpoints/page.ts";
-import type { StandpointsPage } from "../../show/standpoints/page.ts";
+import type { ComponentPage, Told, Way } from "../../show/judged/standpoints/component.ts";
+import type { FitLine, Named } from "../../show/judged/standpoints/named.ts";
+import { standpointsPage } from "../../show/judged/standpoints/page.ts";
+import type { StandpointsPage } from "../../show/judged/standpoints/page.ts";
 import {
   aboutInWords,
   acceptedInWords,
@@ -12,7 +12,7 @@ import {
   misfitInWords,
   settledInWords,
   waysInWords,
-} from "../../show/standpoints/wording.ts";
+} from "../../show/judged/standpoints/wording.ts";
 import { paint, standingMark } from "./paint.ts";
 
 /** The coherent standpoints: what divides them, what tells each alternative from its rivals, and whom each fits. */

@@ -1,10 +1,14 @@
-import type { StandpointsPage as Data } from "../../../show/standpoints/page.ts";
-import { acceptedInWords, countInWords, settledInWords } from "../../../show/standpoints/wording.ts";
-import type { useAddress } from "../../address.ts";
-import { RecordLink } from "../../parts/link.tsx";
-import { StandingMark } from "../../parts/standing.tsx";
-import { YearRod } from "../../parts/year-rod.tsx";
-import { standpointWords as words } from "../../words/standpoints.ts";
+import type { StandpointsPage as Data } from "../../../../show/judged/standpoints/page.ts";
+import {
+  acceptedInWords,
+  countInWords,
+  settledInWords,
+} from "../../../../show/judged/standpoints/wording.ts";
+import type { useAddress } from "../../../address.ts";
+import { RecordLink } from "../../../parts/link.tsx";
+import { StandingMark } from "../../../parts/standing.tsx";
+import { YearRod } from "../../../parts/year-rod.tsx";
+import { standpointWords as words } from "../../../words/standpoints.ts";
 import { FitLists } from "./fits.tsx";
 import { Part } from "./part.tsx";
 

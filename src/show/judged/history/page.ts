@@ -1,7 +1,7 @@
-import type { ComputeMemo, Run } from "../../derive/run.ts";
-import type { Plugin } from "../../plugin.ts";
-import { yearsOf } from "../map/changes.ts";
-import type { Reported } from "../report/report.ts";
+import type { ComputeMemo, Run } from "../../../derive/run.ts";
+import type { Plugin } from "../../../plugin.ts";
+import { yearsOf } from "../../map/changes.ts";
+import type { Reported } from "../../report/report.ts";
 import { historyOf } from "./history.ts";
 import type { History } from "./history.ts";
 

@@ -1,8 +1,8 @@
-import type { FitLine, Named } from "../../../show/standpoints/named.ts";
-import { misfitInWords } from "../../../show/standpoints/wording.ts";
-import { Pieces } from "../../parts/pieces.tsx";
-import { PageLink } from "../../parts/link.tsx";
-import { standpointWords as words } from "../../words/standpoints.ts";
+import type { FitLine, Named } from "../../../../show/judged/standpoints/named.ts";
+import { misfitInWords } from "../../../../show/judged/standpoints/wording.ts";
+import { Pieces } from "../../../parts/pieces.tsx";
+import { PageLink } from "../../../parts/link.tsx";
+import { standpointWords as words } from "../../../words/standpoints.ts";
 
 interface Props {
   readonly fits: readonly FitLine[];

@@ -1,14 +1,14 @@
-import type { Id } from "../../base/finding.ts";
-import { derive } from "../../derive/derive.ts";
-import type { Derivations } from "../../derive/derive.ts";
-import type { Lens } from "../../derive/lens.ts";
-import type { ComputeMemo, Run } from "../../derive/run.ts";
-import { judge } from "../../judge/judge.ts";
-import type { Judgement } from "../../judge/judge.ts";
-import type { AnyLinked, Graph } from "../../link/graph.ts";
-import type { Plugin } from "../../plugin.ts";
-import type { ListName } from "../../read/grammar/field.ts";
-import { withheldIn } from "../withhold.ts";
+import type { Id } from "../../../base/finding.ts";
+import { derive } from "../../../derive/derive.ts";
+import type { Derivations } from "../../../derive/derive.ts";
+import type { Lens } from "../../../derive/lens.ts";
+import type { ComputeMemo, Run } from "../../../derive/run.ts";
+import { judge } from "../../../judge/judge.ts";
+import type { Judgement } from "../../../judge/judge.ts";
+import type { AnyLinked, Graph } from "../../../link/graph.ts";
+import type { Plugin } from "../../../plugin.ts";
+import type { ListName } from "../../../read/grammar/field.ts";
+import { withheldIn } from "../../withhold.ts";
 
 /** Lists of what publications bring; the rest is the corpus's own keeping of books. */
 export const broughtLists = [

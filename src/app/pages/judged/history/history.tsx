@@ -1,8 +1,8 @@
-import type { HistoryPage as Data } from "../../../show/history/page.ts";
-import type { useAddress } from "../../address.ts";
-import { YearRod } from "../../parts/year-rod.tsx";
-import { Looks } from "../../parts/places/looks.tsx";
-import { historyWords as words } from "../../words/history.ts";
+import type { HistoryPage as Data } from "../../../../show/judged/history/page.ts";
+import type { useAddress } from "../../../address.ts";
+import { YearRod } from "../../../parts/year-rod.tsx";
+import { Looks } from "../../../parts/places/looks.tsx";
+import { historyWords as words } from "../../../words/history.ts";
 import { HistoryStep } from "./step.tsx";
 
 interface Props {

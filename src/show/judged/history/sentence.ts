@@ -1,5 +1,5 @@
-import type { Standing } from "../../judge/judge.ts";
-import { kindOf } from "../../read/grammar/kinds.ts";
+import type { Standing } from "../../../judge/judge.ts";
+import { kindOf } from "../../../read/grammar/kinds.ts";
 import type { ClaimChange, Publication } from "./history.ts";
 
 const verbs: readonly (readonly [Standing, string, string])[] = [

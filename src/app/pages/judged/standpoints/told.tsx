@@ -1,7 +1,7 @@
-import type { Way } from "../../../show/standpoints/component.ts";
-import { StandingMark } from "../../parts/standing.tsx";
-import { dirOf } from "../../parts/link.tsx";
-import { standpointWords as words } from "../../words/standpoints.ts";
+import type { Way } from "../../../../show/judged/standpoints/component.ts";
+import { StandingMark } from "../../../parts/standing.tsx";
+import { dirOf } from "../../../parts/link.tsx";
+import { standpointWords as words } from "../../../words/standpoints.ts";
 
 /** The fewest things that tell an alternative from its rivals. */
 export function Told({ way }: { readonly way: Way }) {

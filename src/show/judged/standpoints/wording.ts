@@ -1,5 +1,5 @@
-import type { Piece } from "../pages/pieces.ts";
-import { words } from "../pages/pieces.ts";
+import type { Piece } from "../../pages/pieces.ts";
+import { words } from "../../pages/pieces.ts";
 import type { Accepted, ComponentPage } from "./component.ts";
 import type { FitLine, Named } from "./named.ts";
 import type { StandpointsPage } from "./page.ts";

@@ -1,9 +1,9 @@
-import type { Id } from "../../base/finding.ts";
-import type { Judgement } from "../../judge/judge.ts";
-import { standpointsOf } from "../../judge/standpoints/standpoints.ts";
-import type { Standpoints } from "../../judge/standpoints/standpoints.ts";
-import type { Graph } from "../../link/graph.ts";
-import { withheldIn } from "../withhold.ts";
+import type { Id } from "../../../base/finding.ts";
+import type { Judgement } from "../../../judge/judge.ts";
+import { standpointsOf } from "../../../judge/standpoints/standpoints.ts";
+import type { Standpoints } from "../../../judge/standpoints/standpoints.ts";
+import type { Graph } from "../../../link/graph.ts";
+import { withheldIn } from "../../withhold.ts";
 
 /** What the coherent standpoints follow from. */
 export interface Judged {

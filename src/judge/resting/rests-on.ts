@@ -1,14 +1,14 @@
-import type { Id } from "../base/finding.ts";
-import { derive } from "../derive/derive.ts";
-import type { Derivations } from "../derive/derive.ts";
-import { countsUnder, ofThings } from "../derive/lens.ts";
-import type { Lens } from "../derive/lens.ts";
-import type { ComputeMemo, Run } from "../derive/run.ts";
-import type { Graph } from "../link/graph.ts";
-import type { Plugin } from "../plugin.ts";
-import { judge } from "./judge.ts";
-import type { Judgement } from "./judge.ts";
-import { TRUE, wellFounded } from "./solver/well-founded.ts";
+import type { Id } from "../../base/finding.ts";
+import { derive } from "../../derive/derive.ts";
+import type { Derivations } from "../../derive/derive.ts";
+import { countsUnder, ofThings } from "../../derive/lens.ts";
+import type { Lens } from "../../derive/lens.ts";
+import type { ComputeMemo, Run } from "../../derive/run.ts";
+import type { Graph } from "../../link/graph.ts";
+import type { Plugin } from "../../plugin.ts";
+import { judge } from "../judge.ts";
+import type { Judgement } from "../judge.ts";
+import { TRUE, wellFounded } from "../solver/well-founded.ts";
 
 /** For each claim asked about, the artefacts, sources and scholars without which it would not stand. */
 export interface Resting {

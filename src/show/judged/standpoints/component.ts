@@ -1,11 +1,11 @@
-import type { Id } from "../../base/finding.ts";
-import type { Acceptance } from "../../judge/standpoints/ways/accepted.ts";
-import type { Fate } from "../../judge/standpoints/told/apart.ts";
-import type { Alternative, Component } from "../../judge/standpoints/component.ts";
-import type { Contradiction } from "../../judge/standpoints/told/contradiction.ts";
-import type { Graph } from "../../link/graph.ts";
-import { labelOf, withoutStop } from "../../link/label.ts";
-import { claimText } from "../pages/question.ts";
+import type { Id } from "../../../base/finding.ts";
+import type { Acceptance } from "../../../judge/standpoints/ways/accepted.ts";
+import type { Fate } from "../../../judge/standpoints/told/apart.ts";
+import type { Alternative, Component } from "../../../judge/standpoints/component.ts";
+import type { Contradiction } from "../../../judge/standpoints/told/contradiction.ts";
+import type { Graph } from "../../../link/graph.ts";
+import { labelOf, withoutStop } from "../../../link/label.ts";
+import { claimText } from "../../pages/question.ts";
 import { fitLine, named } from "./named.ts";
 import type { FitLine, Named } from "./named.ts";
 

@@ -1,7 +1,7 @@
-import type { Id } from "../../base/finding.ts";
-import type { Standing } from "../../judge/judge.ts";
-import type { Reported } from "../report/report.ts";
-import { claimText, printYears } from "../pages/question.ts";
+import type { Id } from "../../../base/finding.ts";
+import type { Standing } from "../../../judge/judge.ts";
+import type { Reported } from "../../report/report.ts";
+import { claimText, printYears } from "../../pages/question.ts";
 import { acceptedIn, componentPage } from "./component.ts";
 import type { Accepted, ComponentPage } from "./component.ts";
 import { standpointsIn, tellableIn } from "./found.ts";

@@ -1,11 +1,15 @@
 import { Link } from "wouter";
-import { yearText } from "../../../base/date/year.ts";
-import type { ClaimChange, HistoryStep as Step, Publication } from "../../../show/history/history.ts";
-import { broughtInWords, changesInWords, wasInWords } from "../../../show/history/sentence.ts";
-import { withYear } from "../../address.ts";
-import { RecordLink } from "../../parts/link.tsx";
-import { StandingMark } from "../../parts/standing.tsx";
-import { historyWords as words } from "../../words/history.ts";
+import { yearText } from "../../../../base/date/year.ts";
+import type {
+  ClaimChange,
+  HistoryStep as Step,
+  Publication,
+} from "../../../../show/judged/history/history.ts";
+import { broughtInWords, changesInWords, wasInWords } from "../../../../show/judged/history/sentence.ts";
+import { withYear } from "../../../address.ts";
+import { RecordLink } from "../../../parts/link.tsx";
+import { StandingMark } from "../../../parts/standing.tsx";
+import { historyWords as words } from "../../../words/history.ts";
 
 /** One year: what came into print, which claims changed and which are new, and the ways to see the dispute as it was. */
 export function HistoryStep({ step, asOf }: { readonly step: Step; readonly asOf: number | null }) {

@@ -1,5 +1,5 @@
-import { objectOf } from "../../base/json.ts";
-import type { Report } from "../report/schema.ts";
+import { objectOf } from "../../../base/json.ts";
+import type { Report } from "../../report/schema.ts";
 import type { History } from "./history.ts";
 
 /** The history as the machine-readable result has it. */

@@ -1,10 +1,10 @@
-import type { Id } from "../../base/finding.ts";
-import { objectOf } from "../../base/json.ts";
-import { byText } from "../../base/order.ts";
-import type { Fate, Fates } from "../../judge/standpoints/told/apart.ts";
-import type { Alternative, Component } from "../../judge/standpoints/component.ts";
-import type { Fit } from "../../judge/standpoints/scholars/fit.ts";
-import type { Report } from "../report/schema.ts";
+import type { Id } from "../../../base/finding.ts";
+import { objectOf } from "../../../base/json.ts";
+import { byText } from "../../../base/order.ts";
+import type { Fate, Fates } from "../../../judge/standpoints/told/apart.ts";
+import type { Alternative, Component } from "../../../judge/standpoints/component.ts";
+import type { Fit } from "../../../judge/standpoints/scholars/fit.ts";
+import type { Report } from "../../report/schema.ts";
 import { standpointsIn } from "./found.ts";
 import type { Judged } from "./found.ts";
 
