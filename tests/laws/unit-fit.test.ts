@@ -15,6 +15,7 @@ const size = fc.double({ min: 5, max: 200, noNaN: true });
 const sizes = fc.array(size, { minLength: 6, maxLength: 25 });
 const trial = fc.double({ min: 1, max: 40, noNaN: true });
 const factor = fc.double({ min: 0.01, max: 100, noNaN: true });
+type Phis = Float64Array;
 const plainly = (values: readonly number[]): readonly Length[] => values.map((value) => plain(value));
 
 describe("the quantogram", () => {
@@ -35,6 +36,28 @@ describe("the quantogram", () => {
         const whole = x.map((value) => Math.ceil(value) * q);
         expect(phi(plainly(whole), q)).toBeCloseTo(most, 9);
       }),
+    );
+  });
+
+  test("is the same for two sets at once, by transform or not, as for each by recurrence", () => {
+    const many = fc.integer({ min: 6, max: 120 }).chain((n) => {
+      const set = fc.array(size, { minLength: n, maxLength: n });
+      return fc.tuple(set, set, fc.double({ min: 0.3, max: 3, noNaN: true }));
+    });
+    fc.assert(
+      fc.property(many, ([one, other, qMin]) => {
+        const { grid, fill, fillTwo } = scan(plainly(one), qMin, 12, 8);
+        const phis = Array.from({ length: 4 }, () => new Float64Array(grid.count));
+        const [first, second, firstAlone, secondAlone] = phis as [Phis, Phis, Phis, Phis];
+        fillTwo(Float64Array.from(one), Float64Array.from(other), first, second);
+        fill(Float64Array.from(one), firstAlone);
+        fill(Float64Array.from(other), secondAlone);
+        for (let k = 0; k < grid.count; k += 1) {
+          expect(Math.abs(first[k]! - firstAlone[k]!)).toBeLessThan(1e-9);
+          expect(Math.abs(second[k]! - secondAlone[k]!)).toBeLessThan(1e-9);
+        }
+      }),
+      { numRuns: 60 },
     );
   });
 

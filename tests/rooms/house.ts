@@ -16,7 +16,7 @@ const hall = [
 /** What each face may see beside the rooms of the hall. The app stands alone: it knows the server by its address. */
 const faces: Readonly<Record<string, readonly string[]>> = { server: [], cli: ["server"], app: [] };
 
-const numeric = ["@stdlib/math-base-special-"];
+const numeric = ["@stdlib/math-base-special-", "fft.js"];
 const core = [
   "yaml",
   "zod",

@@ -1,8 +1,10 @@
 import {
-  frequencyGrid,
   addCosines,
+  cosinePairs,
   fraction,
+  frequencyGrid,
   highestBetween,
+  pairsAreQuicker,
   type FrequencyGrid,
 } from "../../../src/plugin.ts";
 import { attenuation, isWeighted, type Length } from "../lengths.ts";
@@ -34,6 +36,13 @@ export interface Scan {
   readonly grid: FrequencyGrid;
   /** Fills `phis` for these values; the i-th value has the weight of the i-th length. */
   readonly fill: (values: Float64Array, phis: Float64Array) => void;
+  /** Fills the phis of two sets at once, which for many lengths and frequencies costs a quarter. */
+  readonly fillTwo: (
+    first: Float64Array,
+    second: Float64Array,
+    firstPhis: Float64Array,
+    secondPhis: Float64Array,
+  ) => void;
 }
 
 /**
@@ -53,15 +62,37 @@ export function scan(lengths: readonly Length[], qMin: number, qMax: number, ste
     }
     scale[k] = squares < FEWEST - 1e-9 ? NaN : Math.sqrt(2 / squares);
   }
-  const fill = (values: Float64Array, phis: Float64Array): void => {
-    phis.fill(0);
-    addCosines(values, grid, phis, 0, weights);
+  const scaled = (phis: Float64Array): void => {
     for (let k = 0; k < phis.length; k += 1) {
       const factor = scale[k] ?? NaN;
       phis[k] = Number.isNaN(factor) ? -Infinity : factor * (phis[k] ?? 0);
     }
   };
-  return { grid, fill };
+  const fill: Scan["fill"] = (values, phis) => {
+    phis.fill(0);
+    addCosines(values, grid, phis, 0, weights);
+    scaled(phis);
+  };
+  if (weights !== null || !pairsAreQuicker(lengths.length, grid)) {
+    return {
+      grid,
+      fill,
+      fillTwo: (first, second, firstPhis, secondPhis) => {
+        fill(first, firstPhis);
+        fill(second, secondPhis);
+      },
+    };
+  }
+  const pairs = cosinePairs(grid);
+  return {
+    grid,
+    fill,
+    fillTwo: (first, second, firstPhis, secondPhis) => {
+      pairs(first, second, firstPhis, secondPhis);
+      scaled(firstPhis);
+      scaled(secondPhis);
+    },
+  };
 }
 
 function weightRows(lengths: readonly Length[], grid: FrequencyGrid): Float64Array {

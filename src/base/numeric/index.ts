@@ -8,6 +8,7 @@ export {
   studentTwoSided,
 } from "./distributions.ts";
 export { squaredUniformTransform } from "./fresnel.ts";
+export { cosinePairs, pairsAreQuicker, type CosinePairs } from "./nufft.ts";
 export { highestBetween } from "./peak.ts";
 export {
   SMALLEST_P,
