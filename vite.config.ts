@@ -1,3 +1,5 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
 import { fileURLToPath } from "node:url";
 import react from "@vitejs/plugin-react";
 import { defineConfig } from "vite";
@@ -27,13 +29,25 @@ function packageList(): Plugin {
   };
 }
 
+/** Puts the interpreter for a corpus's own plug-ins beside the scripts for Node; the app asks for it by its address. */
+function interpreter(): Plugin {
+  return {
+    name: "interpreter",
+    applyToEnvironment: (environment) => environment.name === "node",
+    generateBundle() {
+      const wasm = createRequire(import.meta.url).resolve("@jitl/quickjs-wasmfile-release-sync/wasm");
+      this.emitFile({ type: "asset", fileName: "interpreter.wasm", source: readFileSync(wasm) });
+    },
+  };
+}
+
 /** Two bundles: the app for the browser, the command line with its compute worker for Node. */
 export default defineConfig({
   root: path("src/app"),
   publicDir: false,
   clearScreen: false,
   logLevel: "warn",
-  plugins: [react(), packageList()],
+  plugins: [react(), packageList(), interpreter()],
   resolve: { alias: withoutNetwork },
   worker: { format: "es" },
   builder: { sharedPlugins: true },

@@ -8,9 +8,15 @@ import { footings } from "./judge/footing.ts";
 import type { Footing } from "./judge/footing.ts";
 import { judge } from "./judge/judge.ts";
 import type { Judgement } from "./judge/judge.ts";
+import type { Judged } from "./judge/resting/judged.ts";
+import { lossSets, manyNumbers } from "./judge/resting/loss-sets.ts";
+import type { LossSets } from "./judge/resting/loss-sets.ts";
 import { restsOn } from "./judge/resting/rests-on.ts";
 import type { Graph } from "./link/graph.ts";
 import { link } from "./link/link.ts";
+import { underSupposition } from "./link/suppose/under.ts";
+import type { Plan } from "./plan/plan.ts";
+import { planOf } from "./plan/planning.ts";
 import type { Plugin } from "./plugin.ts";
 import { readCorpus } from "./read/read.ts";
 import type { ReadMemo } from "./read/read.ts";
@@ -38,8 +44,12 @@ export interface Model {
   readonly footings: ReadonlyMap<Id, Footing>;
   /** For claims of questions: the artefacts, sources and scholars each would not stand without. */
   readonly restsOn: ReadonlyMap<Id, readonly Id[]>;
+  /** For claims of questions that stand: the sets of losses that end each; null where it was not asked for. */
+  readonly lossSets: ReadonlyMap<Id, LossSets> | null;
   /** Year by year; null where it was not asked for. */
   readonly history: History | null;
+  /** What to examine next; null where it was not asked for. */
+  readonly plan: Plan | null;
   /** Runs that would give the numbers still missing; those the pages need first come first. */
   readonly missing: readonly Run[];
   readonly files: ReadonlyMap<string, string>;
@@ -53,10 +63,12 @@ export interface Checked<T> {
 
 /** Options of a build that cost more than the pages need. */
 export interface Reach {
-  /** Also tell what claims rest on that answer no question. */
+  /** Also tell what claims rest on that answer no question, and which losses together end those that answer one. */
   readonly allRestsOn?: boolean;
   /** Also tell the dispute publication by publication, with the numbers of every year. */
   readonly history?: boolean;
+  /** Also tell what each examination would decide, with the numbers of every outcome. */
+  readonly plan?: boolean;
 }
 
 /**
@@ -72,7 +84,7 @@ export function build(
 ): Checked<Model> {
   const reading = readCorpus(files, memo.read);
   if (!("settings" in reading)) return { model: null, findings: reading.findings };
-  const graph = link(reading);
+  const { graph, unknown } = underSupposition(link(reading), lens.suppose);
   const derivations = derive(graph, plugins, memo.compute, lens);
   const judgement = judge(graph, derivations, lens);
   const claims = reach.allRestsOn ? graph.list("claims") : [];
@@ -82,7 +94,7 @@ export function build(
       ...claims.map((one) => one.id),
     ]),
   ];
-  const resting = restsOn(graph, plugins, memo.compute, lens, { derivations, judgement }, asked);
+  const resting = restsOn({ graph, plugins, memo: memo.compute, lens, derivations, judgement }, asked);
   const view = {
     graph,
     plugins,
@@ -93,13 +105,19 @@ export function build(
     footings: footings(graph, judgement),
     restsOn: resting.restsOn,
   };
+  const together = reach.allRestsOn ? lossesTogether(view) : null;
   const ruled = findingsOf(view);
   const through = reach.history ? historyOf({ graph, plugins, memo: memo.compute, lens }, judgement) : null;
+  const planned = reach.plan ? planOf(view) : null;
   const missing = new Map(
-    [...derivations.missing, ...resting.missing, ...ruled.missing, ...(through?.missing ?? [])].map((run) => [
-      run.key,
-      run,
-    ]),
+    [
+      ...derivations.missing,
+      ...resting.missing,
+      ...[...(together?.values() ?? [])].flatMap((one) => one.missing),
+      ...ruled.missing,
+      ...(through?.missing ?? []),
+      ...(planned?.missing ?? []),
+    ].map((run) => [run.key, run]),
   );
   return {
     model: {
@@ -109,12 +127,26 @@ export function build(
       judgement,
       footings: view.footings,
       restsOn: resting.restsOn,
+      lossSets: together,
       history: through?.history ?? null,
+      plan: planned?.plan ?? null,
       missing: [...missing.values()],
       files: new Map(files.map((file) => [file.path, file.text])),
     },
-    findings: settled([...reading.findings, ...graph.findings, ...ruled.findings], graph.settings).toSorted(
-      inPlace,
-    ),
+    findings: settled(
+      [...reading.findings, ...graph.findings, ...unknown, ...ruled.findings],
+      graph,
+    ).toSorted(inPlace),
   };
+}
+
+/** The sets of losses that end the claims of questions that stand. */
+function lossesTogether(judged: Judged): ReadonlyMap<Id, LossSets> {
+  const answers = new Set(judged.graph.list("questions").flatMap((one) => one.values.answers));
+  return new Map(
+    [...answers].flatMap((claim) => {
+      const sets = lossSets(judged, claim, manyNumbers);
+      return sets ? [[claim, sets] as const] : [];
+    }),
+  );
 }

@@ -1,18 +1,28 @@
+import type { Chronicle } from "./base/date/chronicle.ts";
 import type { Json } from "./base/json.ts";
 import type { Id } from "./base/finding.ts";
 import type { Quantity, QuantityKind } from "./base/quantity.ts";
 import type { Random } from "./base/random.ts";
-import type { Refusal } from "./base/refusal.ts";
+import type { Figure } from "./base/outcome/figure.ts";
+import type { Refusal } from "./base/outcome/refusal.ts";
 
 export type { Json } from "./base/json.ts";
 export { fieldsOf, membersOf, numberOf, rowsOf, textOf } from "./base/json.ts";
+export { formatDrawnP, isUnsettled } from "./base/outcome/drawn-p.ts";
+export { holm } from "./base/outcome/holm.ts";
+export { commonError, type Factor } from "./base/outcome/propagation.ts";
 export { formatNumber, formatP, writtenUnit } from "./base/quantity/quantity-print.ts";
+export type { Chronicle, DatedEvent, DateStatement } from "./base/date/chronicle.ts";
+export { boundsOf, type Bounds } from "./base/date/differences.ts";
+export { smallestImpossible } from "./base/date/minimal.ts";
+export { yearText } from "./base/date/year.ts";
 export type { Id } from "./base/finding.ts";
 export type { Quantity, QuantityKind, QuantityForm, SharedError } from "./base/quantity.ts";
 export type { Random } from "./base/random.ts";
 export { randomFrom } from "./base/random.ts";
-export type { Refusal } from "./base/refusal.ts";
-export { refuse, isRefusal, refuseFewer, refuseUnlessPositive } from "./base/refusal.ts";
+export type { Pair, Dot, Stretch, Bar, Peak, Mark, Axis, Panel, Figure } from "./base/outcome/figure.ts";
+export type { Refusal } from "./base/outcome/refusal.ts";
+export { refuse, isRefusal, refuseFewer, refuseUnlessPositive } from "./base/outcome/refusal.ts";
 export * from "./base/numeric/index.ts";
 
 /** A measurement as a plug-in sees it: one dimension of one artefact, after selection and merging. */
@@ -25,6 +35,21 @@ export interface Measured {
   readonly state: "complete" | "preserved" | "reconstructed";
   /** First source of the measurement, where it has one. */
   readonly source: Id | null;
+}
+
+/** An observation as a plug-in sees it: of what, of which kind of trace, whether it is there, and who says so. */
+export interface Observed {
+  readonly id: Id;
+  /** The artefact, or several where it is about how they relate. */
+  readonly artefacts: readonly Id[];
+  /** One name for all spellings; null where the kind of trace is not named. */
+  readonly feature: string | null;
+  readonly present: "true" | "false" | "unclear" | "not-reported";
+  /** First source of the observation, where it has one. */
+  readonly source: Id | null;
+  /** Further sources that tell the same of the same thing. */
+  readonly alsoFrom: readonly Id[];
+  readonly by: readonly Id[];
 }
 
 /** A unit as a plug-in sees it: a size in SI with its standard uncertainty, and where it comes from. */
@@ -46,13 +71,20 @@ export type Setting =
 export interface InputDeclaration {
   readonly name: string;
   /** A `number` is another derivation's: one pure number, in a list like the measurements. */
-  readonly kind: "measurements" | "observations" | "number";
+  readonly kind: "measurements" | "observations" | "dates" | "number";
   readonly doc: string;
+  /** The plug-in computes without it too, or on an empty one. */
   readonly optional?: boolean;
   /** The other input whose members are matched one to one with this one's. */
   readonly pairedWith?: string;
   /** Take preserved lengths as the lower bounds they are, instead of leaving bounds out. */
   readonly takesBounds?: boolean;
+  /** Measurements, or instead of them observations of one feature. */
+  readonly takesObservations?: boolean;
+  /** The parameter whose text names one more dimension that the selection takes along. */
+  readonly takesAlong?: string;
+  /** What some source says itself: nothing that an examination is supposed to show is of it. */
+  readonly ofSource?: boolean;
 }
 
 /** A setting of a plug-in, as data. */
@@ -96,102 +128,6 @@ export interface Computation {
   readonly data: Json;
 }
 
-/** Two numbers: a place x, y in a panel, or the lower and the upper end of an interval. */
-export type Pair = readonly [number, number];
-
-/** A point with its 95 % intervals where it has any; `open` for one that stands apart from the rest. */
-export interface Dot {
-  readonly at: Pair;
-  readonly xEnds?: Pair;
-  readonly yEnds?: Pair;
-  readonly label: string;
-  readonly open?: boolean;
-}
-
-/** A stretch of an edge between two features; `open` is the end where the edge is broken off. */
-export interface Stretch {
-  /** Place of the row among the names of the y axis. */
-  readonly row: number;
-  readonly from: number;
-  readonly to: number;
-  readonly open: "start" | "end" | null;
-}
-
-/** A place that is pointed out on a curve, with a line down to the axis. */
-export interface Peak {
-  readonly at: Pair;
-  readonly label: string;
-  readonly detail: string;
-  readonly strong: boolean;
-}
-
-/** Marks a plug-in puts into a panel; positions are in the units of the axes, the drawing is somebody else's. */
-export type Mark =
-  | {
-      readonly mark: "line";
-      readonly points: readonly Pair[];
-      /** `main` is what the panel is about, `other` what it is held against, `null` what chance or one factor would give. */
-      readonly role: "main" | "other" | "null";
-      readonly label: string;
-    }
-  /** Between two curves: x, lower y, upper y. */
-  | {
-      readonly mark: "band";
-      readonly points: readonly (readonly [number, number, number])[];
-      readonly label: string;
-    }
-  /** Across the whole panel, between two places of one axis. */
-  | {
-      readonly mark: "reach";
-      readonly axis: "x" | "y";
-      readonly from: number;
-      readonly to: number;
-      readonly label: string;
-    }
-  | { readonly mark: "dots"; readonly dots: readonly Dot[]; readonly label: string }
-  /** Short strokes across a curve. */
-  | { readonly mark: "strokes"; readonly points: readonly Pair[]; readonly label: string }
-  | {
-      readonly mark: "rule";
-      readonly axis: "x" | "y";
-      readonly at: number;
-      readonly role: "main" | "null" | "zero";
-      readonly label: string;
-      /** Tells the size of a single measurement, in a panel that else shows none. */
-      readonly each?: true;
-    }
-  | { readonly mark: "peaks"; readonly peaks: readonly Peak[]; readonly label: string }
-  | { readonly mark: "edge"; readonly stretches: readonly Stretch[]; readonly label: string };
-
-/** An axis; `unit` is `1` where there is none. Its ends are the marks' own where they are not given. */
-export interface Axis {
-  readonly label: string;
-  readonly unit: string;
-  readonly scale?: "log";
-  readonly from?: number;
-  readonly to?: number;
-  /** Names of the places 0, 1, 2 …, from the top, on an axis that tells things apart. */
-  readonly names?: readonly string[];
-}
-
-/** One coordinate system of a figure, with the words that belong under it. */
-export interface Panel {
-  readonly title: string;
-  /** What is to be seen, in sentences: the caption, and what is read aloud in place of the drawing. */
-  readonly caption: string;
-  /** Whether single measurements can be read off it, or only what they come to together. */
-  readonly shows: "each" | "together";
-  readonly x: Axis;
-  readonly y: Axis;
-  readonly marks: readonly Mark[];
-}
-
-/** A figure as data: panels from top to bottom; the drawing is somebody else's. */
-export interface Figure {
-  readonly title: string;
-  readonly panels: readonly Panel[];
-}
-
 /** What an artefact or another record is called, by its id. */
 export type Naming = (id: Id) => string;
 
@@ -214,6 +150,11 @@ export interface Example {
 
 /** The measurements of each input by its name. */
 export type Inputs = Readonly<Record<string, readonly Measured[]>>;
+/** What has no quantity, by the names of the inputs of these kinds: observations, and what is said of dates. */
+export interface Recorded {
+  readonly observations: Readonly<Record<string, readonly Observed[]>>;
+  readonly dates: Readonly<Record<string, Chronicle>>;
+}
 /** The settings given, by their names. */
 export type Settings = Readonly<Record<string, Setting>>;
 
@@ -237,10 +178,26 @@ export interface Plugin {
   readonly inputs: readonly InputDeclaration[];
   readonly parameters: readonly ParameterDeclaration[];
   readonly numbers: readonly NumberDeclaration[];
-  readonly compute: (inputs: Inputs, settings: Settings, tools: Tools) => Computation | Refusal;
+  /** Gets what is recorded otherwise than as a quantity where an input has any. */
+  readonly compute: (
+    inputs: Inputs,
+    settings: Settings,
+    tools: Tools,
+    recorded?: Recorded,
+  ) => Computation | Refusal;
   readonly figure: (computation: Computation, settings: Settings, name: Naming) => Figure;
-  /** What the review prints in its methods section: one or two sentences with the numbers. */
-  readonly sentence: (computation: Computation, settings: Settings, name: Naming) => string;
+  /**
+   * What the review prints in its methods section: one or two sentences with the numbers. It tells single measurements
+   * and what comes of them only where `tells` is not `together`.
+   */
+  readonly sentence: (
+    computation: Computation,
+    settings: Settings,
+    name: Naming,
+    tells?: "each" | "together",
+  ) => string;
   readonly cautions: readonly Caution[];
   readonly examples: readonly Example[];
+  /** Put in by the host where the plug-in came with a corpus: the hash of its file, and why it cannot be used, if so. */
+  readonly guest?: { readonly hash: string; readonly trouble: string | null };
 }

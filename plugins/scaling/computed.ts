@@ -1,7 +1,9 @@
 import {
+  commonError,
   isRefusal,
   refuse,
   refuseFewer,
+  refuseUnlessPositive,
   type Computation,
   type ComputedNumber,
   type Inputs,
@@ -10,12 +12,14 @@ import {
   type Refusal,
   type Settings,
 } from "../../src/plugin.ts";
-import { oneFactor, type OneFactor, type PairOfDimensions } from "./one-factor.ts";
+import { oneFactor, sharesIn, toleranceNeeded, type OneFactor, type PairOfDimensions } from "./one-factor.ts";
 import { ratioOf } from "./ratio.ts";
 import { fittedLine, unitOfPairs } from "./scatter.ts";
 
 /** From this relative uncertainty of the denominator on, a single ratio gets Fieller's interval (methods C1). */
 const COARSE = 0.1;
+/** Standard uncertainties within which 95 % of normal errors lie. */
+const Z95 = 1.959963984540054;
 /** A dimension further from the common factor than so many of its standard uncertainties departs from it. */
 const DEPARTS = 2;
 
@@ -30,10 +34,15 @@ export function computed(inputs: Inputs, settings: Settings): Computation | Refu
     refuseKinds(larger, smaller);
   if (bad !== null) return bad;
   const pairs = larger.flatMap((one, i) => pairOf(one, smaller[i]));
-  const fit = oneFactor(pairs, shareIn(settings["tolerance"]));
+  const tolerance = shareIn(settings["tolerance"]);
+  const claimed = settings["claimed"]?.kind === "number" ? settings["claimed"].value : null;
+  const wrong = claimed === null ? null : refuseUnlessPositive([claimed], "factors claimed");
+  if (wrong !== null) return wrong;
+  const fit = oneFactor(pairs, tolerance);
   if (isRefusal(fit)) return fit;
   const departing = fit.departures.map((z) => z !== null && Math.abs(z) > DEPARTS);
-  const k = factorOf(fit, pairs);
+  const common = commonIn(larger, smaller, sharesIn(pairs, tolerance));
+  const k = factorOf(fit, pairs, common);
   return {
     numbers: {
       n: bare(pairs.length),
@@ -51,6 +60,9 @@ export function computed(inputs: Inputs, settings: Settings): Computation | Refu
     ],
     data: {
       k: fit.k,
+      common,
+      toleranceNeeded: toleranceNeeded(pairs, tolerance),
+      claimed: claimed === null ? null : { ...heldAgainst(claimed, fit) },
       shown: unitOfPairs([...larger, ...smaller]) as Json,
       fit: fittedLine(pairs),
       rows: pairs.map(({ a, ua, b, ub }, i) => ({
@@ -67,6 +79,14 @@ export function computed(inputs: Inputs, settings: Settings): Computation | Refu
       })),
     },
   };
+}
+
+/** A factor that somebody names beside the ratios: where it lies, and which of them it meets within their errors. */
+function heldAgainst(factor: number, { logRatios, uLog }: OneFactor): { readonly [key: string]: Json } {
+  const log = Math.log(factor);
+  const [least, most] = [Math.min(...logRatios), Math.max(...logRatios)];
+  const meets = logRatios.map((ratio, i) => Math.abs(ratio - log) <= DEPARTS * (uLog[i] ?? 0));
+  return { factor, lies: log < least ? "below" : log > most ? "above" : "between", meets };
 }
 
 function refuseKinds(larger: readonly Measured[], smaller: readonly Measured[]): Refusal | null {
@@ -94,13 +114,30 @@ function shareIn(tolerance: Settings[string] | undefined): number {
   return tolerance?.kind === "quantity" ? tolerance.value.value : 0;
 }
 
-// One ratio with a coarse denominator is skewed: its interval is Fieller's, without ends where 0 is within reach.
-function factorOf(fit: OneFactor, pairs: readonly PairOfDimensions[]): ComputedNumber {
+/** Relative error of the common factor from what the sizes share: an instrument, a survey, a unit; what both sides share cancels. */
+function commonIn(
+  larger: readonly Measured[],
+  smaller: readonly Measured[],
+  shares: readonly number[],
+): number {
+  const sharing = (one: Measured | undefined): Measured["quantity"]["shared"] => one?.quantity.shared ?? [];
+  return commonError(
+    shares.flatMap((share, i) => [
+      { power: share, shared: sharing(larger[i]) },
+      { power: -share, shared: sharing(smaller[i]) },
+    ]),
+  );
+}
+
+// One ratio with a coarse denominator is skewed: its interval is Fieller's, without ends where 0 is within reach. What is
+// shared is no matter of single pairs, and widens the whole.
+function factorOf(fit: OneFactor, pairs: readonly PairOfDimensions[], common: number): ComputedNumber {
   const [pair] = pairs;
   if (pairs.length > 1 || pair === undefined || pair.ub / pair.b <= COARSE) {
-    return { value: fit.k, low: fit.low, high: fit.high };
+    const reach = Math.hypot(Math.log(fit.high / fit.k), Z95 * common);
+    return { value: fit.k, low: fit.k * Math.exp(-reach), high: fit.k * Math.exp(reach) };
   }
-  const single = ratioOf(pair.a, pair.ua, pair.b, pair.ub);
+  const single = ratioOf(pair.a, Math.hypot(pair.ua, common * pair.a), pair.b, pair.ub);
   const [low, high] = isRefusal(single) ? [null, null] : (single.fieller ?? [null, null]);
   return { value: fit.k, low, high };
 }

@@ -13,7 +13,7 @@ import {
   type Panel,
   type Settings,
 } from "../../src/plugin.ts";
-import { oneDimension, pairsIn, type Row } from "./rows.ts";
+import { claimedIn, oneDimension, pairsIn, type Row } from "./rows.ts";
 
 const REACH = 1.96;
 
@@ -49,6 +49,9 @@ function ratios(computation: Computation, rows: readonly Row[]): Panel {
             label: "95 % interval of the common factor",
           },
         ];
+  const held = claimedIn(computation);
+  const named =
+    held === null ? "" : ` Dotted, the factor of ${formatNumber(held.factor, 4)} that is claimed.`;
   return {
     title: `The ratio of each pair of dimensions${single === null || rows.length < 2 ? "" : `: ${single}`}`,
     caption: `Larger over smaller${
@@ -57,7 +60,7 @@ function ratios(computation: Computation, rows: readonly Row[]): Panel {
         : ", without an interval, as one of the sizes is not distinct from 0"
     }; the line is the common factor ${formatNumber(factor, 4)}${
       band.length > 0 ? ", shaded its 95 % interval" : ""
-    }.${departing.length > 0 ? ` Open: further from it than twice the standard uncertainty (${departing.map((row) => row.name).join(", ")}).` : ""}`,
+    }.${named}${departing.length > 0 ? ` Open: further from it than twice the standard uncertainty (${departing.map((row) => row.name).join(", ")}).` : ""}`,
     shows: "each",
     x: { label: "ratio", unit: "1", scale: "log" },
     y: { label: "", unit: "1", names: rows.map((row) => row.name) },
@@ -70,6 +73,7 @@ function ratios(computation: Computation, rows: readonly Row[]): Panel {
         role: "main",
         label: `common factor ${formatNumber(factor, 3)}`,
       },
+      ...claimedRule(computation),
       {
         mark: "dots",
         label: "ratios",
@@ -83,6 +87,18 @@ function ratios(computation: Computation, rows: readonly Row[]): Panel {
       },
     ],
   };
+}
+
+/** The factor that somebody named, beside the common one. */
+function claimedRule(computation: Computation): readonly Mark[] {
+  const held = claimedIn(computation);
+  if (held === null) return [];
+  const ratios = pairsIn(computation, (id) => id).map((row) => row.ratio);
+  const across = Math.log(Math.max(held.factor, ...ratios) / Math.min(held.factor, ...ratios));
+  const apart = Math.abs(Math.log(held.factor / (computation.numbers["k"]?.value ?? 1)));
+  // Close to the common factor its words would run into the other's; the caption names it too.
+  const label = apart > 0.4 * across ? `claimed ${formatNumber(held.factor, 3)}` : "";
+  return [{ mark: "rule", axis: "x", at: held.factor, role: "null", label }];
 }
 
 function sizes(computation: Computation, rows: readonly Row[], unit: string, size: number): Panel {

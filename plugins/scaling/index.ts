@@ -6,11 +6,12 @@ import { scalingSentence } from "./sentence.ts";
 /** Whether two things are one design at two sizes: one scale factor for all homologous dimensions. */
 export const scaling: Plugin = {
   id: "scaling",
-  version: "1.2.0",
+  version: "1.4.0",
   title: "Scaling",
   doc: "Asks whether one scale factor fits all homologous dimensions of two things within their errors.",
   sources: [
     "Cochran 1954, Biometrics 10, 101–129 (heterogeneity, from memory)",
+    "Viechtbauer 2007, Statist. Med. 26, 37–52 (the tolerance that would be needed, from memory)",
     "Fieller 1954, J. R. Statist. Soc. B 16, 175–185 (ratio with a coarse denominator)",
     "Warton, Wright, Falster & Westoby 2006, Biol. Rev. 81, 259–291 (lines through log sizes, for the figure)",
     "JCGM 100:2008 (GUM), section 5 (propagation of uncertainty)",
@@ -26,6 +27,7 @@ export const scaling: Plugin = {
       doc: "Natural variation between products of one maker, a share.",
       default: "0 %",
     },
+    { name: "claimed", kind: "number", doc: "A factor that somebody names, to be held against the ratios." },
   ],
   numbers: [
     { name: "n", kind: "count", doc: "Pairs of dimensions." },

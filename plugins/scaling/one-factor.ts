@@ -1,8 +1,10 @@
 import {
   chiSquareAbove,
+  isRefusal,
   normalQuantileAbove,
   refuseFewer,
   refuseUnlessPositive,
+  rootBetween,
   type Refusal,
 } from "../../src/plugin.ts";
 
@@ -30,6 +32,13 @@ export interface OneFactor {
   readonly uLog: readonly number[];
   /** Distance of each dimension from the common factor in its own standard uncertainties. */
   readonly departures: readonly (number | null)[];
+}
+
+/** The share that each pair has in the common factor, adding up to 1: as 1 / v, with v of methods C3. */
+export function sharesIn(pairs: readonly PairOfDimensions[], tolerance: number): readonly number[] {
+  const weights = pairs.map(({ a, ua, b, ub }) => 1 / ((ua / a) ** 2 + (ub / b) ** 2 + tolerance ** 2));
+  const whole = weights.reduce((sum, weight) => sum + weight, 0);
+  return weights.map((weight) => weight / whole);
 }
 
 /**
@@ -75,4 +84,20 @@ export function oneFactor(
       return df === 0 || rest <= 0 ? null : (value - centre) / Math.sqrt(rest);
     }),
   };
+}
+
+/**
+ * The least natural variation between products of one maker, a share, with which one factor would no longer be rejected
+ * at 5 %; null where it is not, and for one dimension. Where Q falls to its critical value (Viechtbauer 2007,
+ * Statist. Med. 26, 37–52, from memory: the lower limit of the Q profile).
+ */
+export function toleranceNeeded(pairs: readonly PairOfDimensions[], tolerance: number): number | null {
+  const excess = (share: number): number => {
+    const fit = oneFactor(pairs, share);
+    return isRefusal(fit) || fit.p === null ? 1 : fit.p - 0.05;
+  };
+  if (excess(tolerance) >= 0) return null;
+  let high = Math.max(2 * tolerance, 0.01);
+  while (excess(high) < 0) high *= 2;
+  return rootBetween(excess, tolerance, high);
 }

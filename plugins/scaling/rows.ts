@@ -48,6 +48,18 @@ export function pairsIn(computation: Computation, name: Naming): readonly Row[] 
   });
 }
 
+/** A factor that was claimed: where it lies beside the ratios, and the places of the rows that it meets; null where none was. */
+export function claimedIn({ data }: Computation): {
+  readonly factor: number;
+  readonly lies: string;
+  readonly meets: readonly boolean[];
+} | null {
+  const claimed = fieldsOf(fieldsOf(data)["claimed"]);
+  if (claimed["factor"] === undefined) return null;
+  const meets = membersOf(claimed["meets"]).map((one) => one === true);
+  return { factor: numberOf(claimed["factor"]), lies: textOf(claimed["lies"]), meets };
+}
+
 function rowsIn(computation: Computation): readonly { readonly [key: string]: Json }[] {
   return membersOf(fieldsOf(computation.data)["rows"]).map(fieldsOf);
 }

@@ -58,6 +58,16 @@ export const cautions: readonly Caution[] = [
     whenMet: true,
     text: "There are too many relabellings to look at all: the comparison was drawn at random.",
   },
+  {
+    id: "more-draws",
+    whenMet: true,
+    text: "A p from drawn sets lies within twice its own error of 1 % or 5 %: other draws might put it beyond. Raise `draws`.",
+  },
+  {
+    id: "ranges-only",
+    whenMet: true,
+    text: "A range from the smallest to the largest of an unknown number of gaps gives no p: only whether two such ranges meet.",
+  },
 ];
 
 const posts = [62, 58, 65, 60, 71, 57, 63];

@@ -1,6 +1,7 @@
 import {
   SMALLEST_P,
   isRefusal,
+  isUnsettled,
   writtenUnit,
   type Computation,
   type ComputedNumber,
@@ -11,9 +12,10 @@ import {
   type Tools,
 } from "../../src/plugin.ts";
 import { periodOf } from "./period/periods.ts";
-import { regularity } from "./regularity.ts";
+import { exactRegularity, regularity } from "./regularity.ts";
 import { curveOf, edgeOf } from "./curve.ts";
 import { distributionOf, medianOfRanges, positionsOf, refuseKinds, rowOf, type Row } from "./row.ts";
+import { meetingComputed } from "./two-rows/ranges.ts";
 import { compareScaled } from "./two-rows/scaled.ts";
 import { kaplanMeier, type Survival } from "./survival.ts";
 import type { Turnbull } from "./turnbull.ts";
@@ -32,6 +34,8 @@ export function computed(inputs: Inputs, settings: Settings, tools: Tools): Comp
   const asked = settings["draws"];
   const draws = asked?.kind === "number" && asked.value >= 1 ? Math.round(asked.value) : 10_000;
   const observed = row.gaps.filter((gap) => gap.observed).map((gap) => gap.size);
+  const scale = inputs["scale"]?.[0];
+  if (observed.length < 2 && other.gaps.length > 0) return meetingComputed(row, other, scale);
   const survival = kaplanMeier(row.gaps);
   if (isRefusal(survival)) return survival;
   const even = regularity(observed, tools.random, draws);
@@ -41,7 +45,6 @@ export function computed(inputs: Inputs, settings: Settings, tools: Tools): Comp
   const period = periodOf(positions, settings, tools, draws);
   if (period !== null && isRefusal(period)) return period;
   tools.report(0.6);
-  const scale = inputs["scale"]?.[0];
   const compared =
     other.gaps.length === 0 ? null : compareScaled(row.gaps, other.gaps, scale, tools.random, draws);
   if (compared !== null && isRefusal(compared)) return compared;
@@ -72,6 +75,15 @@ export function computed(inputs: Inputs, settings: Settings, tools: Tools): Comp
         ? ["positions-uncertain"]
         : []),
       ...(compared !== null && !compared.test.exact ? ["drawn-relabellings"] : []),
+      ...([
+        ...(even.exact === null ? [[even.pRegular, draws] as const] : []),
+        ...(period === null || period.given ? [] : [[period.p, period.sets] as const]),
+        ...(compared === null || compared.test.exact
+          ? []
+          : [[compared.test.p, compared.test.count] as const]),
+      ].some(([p, sets]) => isUnsettled(p, sets))
+        ? ["more-draws"]
+        : []),
       ...(compared !== null && compared.test.smallest > 0.05 ? ["comparison-too-small"] : []),
       ...(compared !== null && isTorn(compared.differing) ? ["scale-decides"] : []),
     ],
@@ -80,6 +92,9 @@ export function computed(inputs: Inputs, settings: Settings, tools: Tools): Comp
       row: { edge: edgeOf(row.gaps), ...curveOf(row.gaps, survival, ranges) },
       other: otherRow(other),
       draws,
+      // Even gaps that are all alike come out as uneven as their errors are.
+      smallestP: Math.max(SMALLEST_P, exactRegularity(observed.length, row.u / even.mean) ?? 1),
+      drawn: even.exact === null,
       restrictedMean: survival.restrictedMean,
       clustered: even.pClustered,
       period: period === null ? null : { ...period },

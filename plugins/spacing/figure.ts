@@ -14,6 +14,8 @@ import {
   type Panel,
   type Stretch,
 } from "../../src/plugin.ts";
+import { meetingFigure } from "./two-rows/ranges-figure.ts";
+import { meetingIn } from "./two-rows/ranges.ts";
 
 type Fields = { readonly [key: string]: Json };
 
@@ -27,6 +29,8 @@ interface Row {
 
 /** The gaps along the edge with their broken ends, and for each length the share of gaps longer than it. */
 export function spacingFigure(computation: Computation): Figure {
+  const met = meetingIn(computation);
+  if (met !== null) return meetingFigure(met, computation);
   const data = fieldsOf(computation.data);
   const shown = fieldsOf(data["shown"]);
   const unit = textOf(shown["unit"]) || "1";

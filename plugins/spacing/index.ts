@@ -7,7 +7,7 @@ import { spacingSentence } from "./sentence.ts";
 /** Whether features stand at even gaps, at a period, or as another row does; broken ends are taken as what they are. */
 export const spacing: Plugin = {
   id: "spacing",
-  version: "1.2.0",
+  version: "1.4.1",
   title: "Spacing",
   doc: "Asks how even the gaps of a row are, whether they follow a period, and whether two rows are spaced alike.",
   sources: [

@@ -48,7 +48,7 @@ export const cautions: readonly Caution[] = [
   {
     id: "unit-uncertain",
     whenMet: true,
-    text: "Within the unit's own uncertainty p passes 1 % or 5 %: the verdict depends on the exact size taken.",
+    text: "Within the uncertainty of the unit and of what the measurements share p passes 1 % or 5 %: the verdict depends on the exact size taken.",
   },
   {
     id: "constant-offset",
@@ -74,6 +74,16 @@ export const cautions: readonly Caution[] = [
     id: "peak-at-range-edge",
     whenMet: true,
     text: "The best unit lies at the edge of the range searched: a wider range may find a better one.",
+  },
+  {
+    id: "more-draws",
+    whenMet: true,
+    text: "A p from drawn sets lies within twice its own error of 1 % or 5 %: other draws might put it beyond. Raise `draws`.",
+  },
+  {
+    id: "nulls-disagree",
+    whenMet: true,
+    text: "Of the two ways of drawing sets without a unit, one puts p below 5 % and one above: the verdict depends on what is taken for no unit.",
   },
   {
     id: "below-smallest-p",

@@ -9,7 +9,7 @@ import { withUnit } from "./given/with-unit.ts";
 /** Whether lengths or masses are whole multiples of a unit: one given beforehand, or one searched for. */
 export const unitFit: Plugin = {
   id: "unit-fit",
-  version: "1.2.0",
+  version: "1.3.1",
   title: "Unit fit",
   doc: "Asks whether measurements cluster at whole multiples of a unit. A unit given beforehand is tested as it stands; a search pays for having looked at many units.",
   sources: [

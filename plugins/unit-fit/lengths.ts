@@ -43,3 +43,12 @@ export function refuseLengths(values: readonly (number | null)[]): Refusal | nul
 export function expectedPhi(n: number, share: number): number {
   return Math.sqrt(2 * n) * Math.exp(-2 * Math.PI ** 2 * share ** 2);
 }
+
+/**
+ * The error of single lengths, in units (1 s), up to which n of them reach the height `critical` at their unit in about
+ * half of all cases: where the expected phi equals it. Null where even exact multiples would not.
+ */
+export function largestError(n: number, critical: number): number | null {
+  const most = Math.sqrt(2 * n);
+  return critical >= most ? null : Math.sqrt(Math.log(most / critical) / (2 * Math.PI ** 2));
+}

@@ -1,9 +1,11 @@
 import { useMemo } from "react";
 import { useLocation, useSearch } from "wouter";
 import type { Lens } from "../build.ts";
+import { suppositionIn, suppositionText } from "../link/suppose/supposition.ts";
+import type { Supposition } from "../link/suppose/supposition.ts";
 import type { Wanted } from "./worker/messages.ts";
 
-/** What the address says: the page, how it is looked at, and the year as of which. */
+/** What the address says: the page, how it is looked at, and the lens: the year as of which, and what is supposed. */
 export interface Address {
   readonly wanted: Wanted;
   readonly asOf: number | null;
@@ -38,6 +40,7 @@ const pagesAt: Readonly<Record<string, (id: string, query: URLSearchParams) => W
   scholar: (id) => (id === "" ? null : { page: "scholar", id }),
   history: () => ({ page: "history" }),
   standpoints: () => ({ page: "standpoints" }),
+  examinations: () => ({ page: "examinations" }),
   findings: () => ({ page: "findings" }),
   search: () => ({ page: "search" }),
 };
@@ -59,9 +62,35 @@ function decoded(part: string): string {
   }
 }
 
-/** A path with the year kept, so that a look back in time goes along from page to page. */
-export function withYear(path: string, asOf: number | null): string {
-  return asOf === null ? path : `${path}${path.includes("?") ? "&" : "?"}as-of=${asOf}`;
+/**
+ * A path under what is looked at: the year, and the outcome that the present address supposes, go along from page to
+ * page. A path that supposes something itself keeps to that.
+ */
+export function underLens(path: string, asOf: number | null): string {
+  const under = new URLSearchParams(path.split("?")[1]).has("suppose") ? null : supposedAt(presentSearch());
+  const kept = [
+    ...(asOf === null ? [] : [`as-of=${asOf}`]),
+    ...(under === null ? [] : [`suppose=${encodeURIComponent(suppositionText(under))}`]),
+  ];
+  return kept.length === 0 ? path : `${path}${path.includes("?") ? "&" : "?"}${kept.join("&")}`;
+}
+
+/** What stands behind the question mark of the window's address; nothing where there is no window. */
+function presentSearch(): URLSearchParams {
+  return new URLSearchParams(typeof location === "undefined" ? "" : location.search);
+}
+
+/** The outcome that an address supposes, `suppose=EXAMINATION:OUTCOME`; what is not of that form is an outcome of no name. */
+function supposedAt(query: URLSearchParams): Supposition | null {
+  const given = query.get("suppose");
+  if (given === null || given === "") return null;
+  return suppositionIn(given) ?? { examination: given, outcome: "" };
+}
+
+/** A path as it would be looked at if an examination had ended so. */
+export function supposingPath(path: string, supposition: Supposition): string {
+  const under = `suppose=${encodeURIComponent(suppositionText(supposition))}`;
+  return `${path}${path.includes("?") ? "&" : "?"}${under}`;
 }
 
 /** The path of the page of one record: its sheet, or the page of its kind. */
@@ -92,6 +121,7 @@ export function useAddress(): Address & {
     const query = new URLSearchParams(search);
     const given = query.get("as-of");
     const asOf = given !== null && /^-?\d{1,6}$/.test(given) ? Number(given) : null;
+    const suppose = supposedAt(query);
     const toLook = (changes: Readonly<Record<string, string | null>>, kept = "push"): void => {
       const next = new URLSearchParams(search);
       for (const [name, value] of Object.entries(changes)) {
@@ -104,7 +134,7 @@ export function useAddress(): Address & {
     return {
       wanted: wantedAt(path, query),
       asOf,
-      lens: asOf === null ? {} : { asOf },
+      lens: { ...(asOf === null ? {} : { asOf }), ...(suppose === null ? {} : { suppose }) },
       path,
       query,
       toYear: (year) => toLook({ "as-of": year === null ? null : String(year) }, "replace"),

@@ -1,20 +1,23 @@
 import { useEffect, useRef } from "react";
 import { Link } from "wouter";
-import { mapPath, useAddress, withYear } from "./address.ts";
+import { mapPath, useAddress, underLens } from "./address.ts";
 import { useModel } from "./model.ts";
 import { FindingsPage } from "./pages/findings.tsx";
 import { Page } from "./pages/page.tsx";
 import { SearchField } from "./pages/search/field.tsx";
 import { Commands } from "./parts/commands.tsx";
 import { useArrival } from "./parts/places/arrival.ts";
+import { Supposed } from "./parts/places/supposed.tsx";
 import { nameOf, titleOf } from "./parts/places/title.ts";
 import { artefactWords } from "./words/artefacts.ts";
+import { examinationWords } from "./words/judged/examinations.ts";
 import { historyWords } from "./words/history.ts";
 import { mapWords } from "./words/map.ts";
 import { words } from "./words/index.ts";
 import { numberWords } from "./words/numbers.ts";
 import { scholarWords } from "./words/scholars.ts";
 import { standpointWords } from "./words/standpoints.ts";
+import { supposeWords } from "./words/suppose.ts";
 import type { Change } from "./worker/messages.ts";
 
 /** The app's frame: the title and the rooms at the side, the page, and what changed on disk below. */
@@ -23,10 +26,12 @@ export function Frame() {
   const { told, changes, trouble, waiting } = useModel(address.wanted, address.lens);
   const contents = told?.tell === "page" ? told.contents : null;
   const main = useRef<HTMLElement>(null);
-  const arrival = told?.tell === "page" ? nameOf(told.page, address.path) : "";
+  const supposed = told?.tell === "page" ? told.supposed : null;
+  const name = told?.tell === "page" ? nameOf(told.page, address.path) : "";
+  const arrival = supposed?.known ? supposeWords.arrival(name) : name;
   const title =
     told?.tell === "page"
-      ? titleOf(told.page, told.contents, address)
+      ? `${supposed?.known ? `${supposeWords.supposed} · ` : ""}${titleOf(told.page, told.contents, address)}`
       : told === null
         ? "Variorum"
         : words.unreadable;
@@ -39,9 +44,13 @@ export function Frame() {
     document.documentElement.lang = "en";
   }, []);
 
-  const room = (path: string, name: string, count: number | null, here: boolean) => (
+  const room = (path: string, name: string, count: number | null, here: boolean, key?: string) => (
     <li>
-      <Link href={withYear(path, address.asOf)} aria-current={here ? "page" : undefined}>
+      <Link
+        href={underLens(path, address.asOf)}
+        aria-current={here ? "page" : undefined}
+        aria-keyshortcuts={key}
+      >
         <span>{name}</span>
         {count !== null && <span className="count">{count}</span>}
       </Link>
@@ -77,6 +86,7 @@ export function Frame() {
             {room("/scholars", scholarWords.scholars, null, page === "scholars" || page === "scholar")}
             {room("/standpoints", standpointWords.standpoints, null, page === "standpoints")}
             {room("/history", historyWords.history, null, page === "history")}
+            {room("/examinations", examinationWords.examinations, null, page === "examinations", "e")}
             {room("/findings", words.findings, contents?.findings ?? null, page === "findings")}
             {room("/records", words.records, null, records)}
           </ul>
@@ -105,6 +115,7 @@ export function Frame() {
             <FindingsPage findings={told.findings} asOf={null} />
           </>
         )}
+        {supposed && <Supposed told={supposed} address={address} />}
         {told?.tell === "page" && contents && <Page page={told.page} contents={contents} address={address} />}
         <Changed changes={changes} />
         <output className="unseen arrival">{waiting ? "" : arrival}</output>

@@ -16,6 +16,14 @@ export interface Asking extends Known {
   readonly waiting: boolean;
 }
 
+/** The page of examinations with how far its plan has come; any other page stays as it is. */
+function withProgress(before: Known, { number, done, of }: Extract<Told, { tell: "planning" }>): Known {
+  const { told } = before;
+  if (told?.tell !== "page" || told.number !== number || told.page.page !== "examinations") return before;
+  const data = { ...told.page.data, progress: { done, of } };
+  return { ...before, told: { ...told, page: { page: "examinations", data } } };
+}
+
 /** Asks the model's worker for a page, and again whenever files or numbers change. */
 export function useModel(wanted: Wanted, lens: Lens): Asking {
   const [known, setKnown] = useState<Known>({ told: null, changes: [], trouble: null });
@@ -33,6 +41,7 @@ export function useModel(wanted: Wanted, lens: Lens): Asking {
     thread.onmessage = (event: MessageEvent<Told>) => {
       const told = event.data;
       if (told.tell === "changed") setKnown((before) => ({ ...before, changes: told.changes }));
+      else if (told.tell === "planning") setKnown((before) => withProgress(before, told));
       else if (told.number === number.current) {
         setKnown((before) => ({ ...before, told, trouble: null }));
         setToldOf(asked.current);
@@ -40,7 +49,7 @@ export function useModel(wanted: Wanted, lens: Lens): Asking {
     };
     thread.onerror = (event) => setKnown((before) => ({ ...before, trouble: event.message }));
     const stop = followCorpus(
-      (files) => say({ ask: "files", files }),
+      (files, guests) => say({ ask: "files", files, guests }),
       (trouble) => setKnown((before) => ({ ...before, trouble })),
     );
     return () => {

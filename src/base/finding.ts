@@ -16,10 +16,14 @@ export interface Edit {
   readonly text: string;
 }
 
-/** A change that would mend a finding, with the words offered to the user. */
+/**
+ * A change that would certainly mend a finding, with the words offered to the user. Where it is one of several ways
+ * open to the scholar it is a choice, and done only when it is asked for by its rule.
+ */
 export interface Fix {
   readonly label: string;
   readonly edits: readonly Edit[];
+  readonly choice?: true;
 }
 
 /** How much a finding weighs; errors stay errors. */
@@ -32,6 +36,8 @@ export interface Finding {
   readonly about: readonly Id[];
   readonly message: string;
   readonly at: Span | null;
+  /** Further places of the same cause. */
+  readonly also?: readonly Span[];
   readonly fix: Fix | null;
   /** The scholar's reason for living with it, from `accept` in the settings. */
   readonly accepted: string | null;

@@ -5,22 +5,28 @@ import type { Finding } from "../base/finding.ts";
 import { nearest } from "../base/nearest.ts";
 import { ruleDocs } from "../judge/rules/index.ts";
 import { historyReport } from "../show/judged/history/report.ts";
+import { planReport } from "../show/plan/report.ts";
 import { reportOf } from "../show/report/report.ts";
 import { sarifOf } from "../show/report/sarif.ts";
 import { standpointsReport } from "../show/judged/standpoints/report.ts";
 import { shownFindings, withheldIn } from "../show/withhold.ts";
 import { countsText, findingsText, questionsText } from "./print/check.ts";
 import { Stop } from "./fault.ts";
-import { startCorpus } from "./new.ts";
+import { newFolder, startCorpus, startPlugin } from "./new.ts";
 import { historyText } from "./print/history.ts";
 import { numbersText } from "./print/numbers.ts";
+import { restingText } from "./print/resting.ts";
+import { checkFixing, mended } from "./fix.ts";
+import type { Fixing } from "./fix.ts";
+import { planText } from "./print/plan.ts";
 import { openCorpus } from "./open.ts";
 import { evaluated } from "./evaluated.ts";
 import type { Asked } from "./evaluated.ts";
 import { standpointsText } from "./print/standpoints.ts";
+import { supposedText } from "./print/supposed.ts";
 import { whyText } from "./print/why.ts";
 
-interface CheckOptions extends Asked {
+interface CheckOptions extends Asked, Fixing {
   readonly json?: boolean;
   readonly format?: string;
   readonly explain?: string;
@@ -36,6 +42,8 @@ const oneOf =
     if (words.includes(given)) return given;
     throw new InvalidArgumentError(`Expected ${words.join(" or ")}.`);
   };
+
+const supposing = ["--suppose <outcome>", "as if an examination had ended so: EXAMINATION:OUTCOME"] as const;
 
 const program = new Command("variorum")
   .description("Weighs a contested question: who holds what, on what evidence, and what follows from it.")
@@ -54,7 +62,11 @@ Examples:
   variorum demo-corpus                     open a corpus in the browser
   variorum check demo-corpus               what is contradicted, what is unsupported, and why
   variorum check demo-corpus --as-of 1951  as the dispute stood then
+  variorum check demo-corpus --suppose look-at-the-casts:round-ends
+                                           as if the look had been taken
+  variorum check demo-corpus --fix         what can be mended with certainty, line by line
   variorum check demo-corpus --json        the same for a script
+  variorum plan demo-corpus                which examination would decide most
 
 Exit codes: 0 no error among the findings, 1 at least one, 2 nothing could be done, 3 a fault of the program.`,
   );
@@ -70,9 +82,13 @@ program
   );
 
 withCorpus("check", "read, compute and evaluate; print the findings and how the answers stand")
+  .option(...supposing)
   .option("--explain <id>", "why a claim, an argument or a piece of evidence has its standing")
   .option("--standpoints", "the coherent standpoints: what tells them apart, and whom each fits")
   .option("--history", "the dispute publication by publication, and what each changed")
+  .option("--fix", "show the changes that certainly mend a finding; nothing is written")
+  .option("--write", "with --fix: make them in the files")
+  .option("--rule <rule>", "with --fix: those of one rule only, its choices as well")
   .option("--format <format>", "text, json or sarif", oneOf("text", "json", "sarif"))
   .option(
     "--fail-on <level>",
@@ -82,15 +98,28 @@ withCorpus("check", "read, compute and evaluate; print the findings and how the 
   )
   .action(check);
 
-withCorpus("compute", "run the derivations; print their numbers").action(
-  async (folder: string, options: CheckOptions) => {
+withCorpus("compute", "run the derivations; print their numbers")
+  .option(...supposing)
+  .action(async (folder: string, options: CheckOptions) => {
     const { checked, texts } = await evaluated(folder, options);
     if (options.json) printJson(reportOf(checked.model, checked.findings, texts));
-    else if (checked.model) say(numbersText(checked.model));
+    else if (checked.model) say([...supposedText(checked.model), ...numbersText(checked.model)]);
     else say(findingsText(checked.findings, texts));
+    if (checked.model) pointToErrors(checked.findings);
     process.exitCode = codeFor(checked.findings, "error");
-  },
-);
+  });
+
+withCorpus("plan", "which examination would decide most")
+  .option("--all", "print every examination that the record suggests, not only the first ten")
+  .action(async (folder: string, options: CheckOptions & { readonly all?: boolean }) => {
+    const { checked, texts, plugins } = await evaluated(folder, { ...options, plan: true });
+    const { model, findings } = checked;
+    if (options.json) printJson(reportOf(model, findings, texts, model?.plan ? planReport(model.plan) : {}));
+    else if (model?.plan) say(planText(model, plugins, model.plan, options.all === true));
+    else say(findingsText(findings, texts));
+    if (model) pointToErrors(findings);
+    process.exitCode = codeFor(findings, "error");
+  });
 
 program
   .command("explain")
@@ -112,11 +141,14 @@ program
 
 program
   .command("new")
-  .description("start a corpus in a new folder")
-  .argument("<folder>", "where")
-  .action((folder: string) => {
+  .description("start a corpus in a new folder, or a plug-in in a corpus")
+  .argument("[folder]", "where; with --plugin the folder of the corpus")
+  .option("--plugin <name>", "write a plug-in to begin from")
+  .action((given: string | undefined, { plugin }: { readonly plugin?: string }) => {
+    if (plugin !== undefined) return say(startPlugin(given ?? ".", plugin));
+    const folder = newFolder(given);
     const files = startCorpus(folder);
-    say([`${folder}: ${files.join(", ")}`, `Next: variorum check ${folder}`]);
+    return say([`${folder}: ${files.join(", ")}`, `Next: variorum check ${folder}`]);
   });
 
 function withCorpus(name: string, description: string): Command {
@@ -126,14 +158,29 @@ function withCorpus(name: string, description: string): Command {
     .argument("[corpus]", "the folder of the corpus", ".")
     .option("--json", "print one JSON document")
     .option("--as-of <year>", "what was in print by the end of that year: 1951, or 480 BC")
-    .option("--rests-on", "also tell what claims rest on that answer no question")
-    .option("--no-memo", "compute every number anew");
+    .option(
+      "--rests-on",
+      "what every claim rests on; of answers also which losses together end them, and the lines that lead there",
+    )
+    .option("--no-memo", "compute every number anew")
+    .option("--allow-plugin <name>", "let this plug-in of the corpus run, as its file now is");
+}
+
+async function mend(folder: string, options: CheckOptions): Promise<void> {
+  const { checked, texts, lines } = await mended(folder, options);
+  const asJson = options.json === true || options.format === "json";
+  if (asJson) printJson(reportOf(checked.model, checked.findings, texts));
+  else say(lines);
+  process.exitCode = codeFor(checked.findings, options.failOn ?? "error");
 }
 
 async function check(folder: string, options: CheckOptions): Promise<void> {
+  checkFixing(options);
+  if (options.fix) return mend(folder, options);
+  const format = options.json ? "json" : (options.format ?? "text");
+  checkLooks(options, format);
   const { checked, texts } = await evaluated(folder, options);
   const { model, findings } = checked;
-  const format = options.json ? "json" : (options.format ?? "text");
   if (format !== "text") {
     const more = {
       ...(model?.history ? { history: historyReport(model.history) } : {}),
@@ -146,16 +193,41 @@ async function check(folder: string, options: CheckOptions): Promise<void> {
     const withheld = withheldIn(model.graph);
     const known = [...model.judgement.standings.keys()].filter((id) => !withheld(id));
     if (lines.length === 0) throw new Stop(unknownId(options.explain, known));
-    say(lines);
+    say([...supposedText(model), ...lines]);
   } else if (model && options.standpoints) {
-    say(standpointsText(model));
+    say([...supposedText(model), ...standpointsText(model)]);
   } else if (model?.history) {
-    say(historyText(model.history));
+    say([...supposedText(model), ...historyText(model.history)]);
   } else if (model) {
     const shown = shownFindings(model.graph, findings);
-    say([...findingsText(shown, texts), ...questionsText(model), countsText(model, shown)]);
+    say([
+      ...supposedText(model),
+      ...findingsText(shown, texts),
+      ...questionsText(model),
+      ...restingText(model),
+      countsText(model, shown),
+    ]);
   } else say(findingsText(findings, texts));
   process.exitCode = codeFor(findings, options.failOn ?? "error");
+}
+
+/** What would be printed in place of one another is asked for one at a time. */
+function checkLooks(options: CheckOptions, format: string): void {
+  if (options.json && options.format !== undefined && options.format !== "json")
+    throw new Stop(`Unexpected --format ${options.format} beside --json, expected one of them`);
+  if (options.explain !== undefined && format !== "text")
+    throw new Stop("Unexpected --explain beside another format, expected it for text alone");
+  const looks = (["explain", "standpoints", "history"] as const).filter((one) => options[one]);
+  if (format === "text" && looks.length > 1)
+    throw new Stop(`Unexpected ${looks.map((one) => `--${one}`).join(" and ")}, expected one of them`);
+}
+
+/** Where the result leaves errors out, standard error says where they are told. */
+function pointToErrors(findings: readonly Finding[]): void {
+  const errors = findings.filter((one) => one.level === "error").length;
+  if (errors === 0) return;
+  const many = errors === 1 ? "One error" : `${errors} errors`;
+  process.stderr.write(`${many} among the findings; variorum check prints them\n`);
 }
 
 function unknownId(id: string, known: readonly string[]): string {

@@ -3,11 +3,17 @@ import type { Graph } from "../link/graph.ts";
 import type { Plugin } from "../plugin.ts";
 import { bearingOn } from "./bearing.ts";
 import type { Bearing } from "./bearing.ts";
-import { derive } from "./derive.ts";
+import { derive, unitFromTheseData } from "./derive.ts";
 import type { Derived } from "./derive.ts";
 import type { Choice, Lens } from "./lens.ts";
 import type { ComputeMemo, Run } from "./run.ts";
 import { anotherTaken } from "./select.ts";
+import { drawsIn, fewDraws } from "./trials/draws.ts";
+import { leavingsOf } from "./trials/leave-out.ts";
+import type { Leaving } from "./trials/leave-out.ts";
+import { isNearLimit } from "./trials/near.ts";
+import { variantsOf } from "./trials/unit-variants.ts";
+import { sameAsBefore, signatureOf } from "./trials/remembered.ts";
 
 /** What is needed to compute a derivation again with other readings. */
 export interface Bench {
@@ -17,9 +23,8 @@ export interface Bench {
   readonly lens: Lens;
 }
 
-/** A derivation under another choice of readings, and what it then says of claims where that is something else. */
-export interface Trial {
-  readonly choice: Choice;
+/** What a derivation says of claims when it is computed otherwise, where that is something else. */
+export interface Turned {
   /** Null while its outcome is not in the memo. */
   readonly other: Derived | null;
   readonly missing: readonly Run[];
@@ -27,41 +32,122 @@ export interface Trial {
   readonly turned: ReadonlyMap<Id, Bearing | "says nothing of">;
 }
 
+/** A derivation under another choice of readings. */
+export interface Trial extends Turned {
+  readonly choice: Choice;
+}
+
+/** A derivation without what some of its evidence has in common. */
+export interface Loss extends Turned {
+  readonly leaving: Leaving;
+  /** Sets drawn, where that is fewer than for the number itself. */
+  readonly draws: number | null;
+}
+
+/** What comes of leaving out one artefact, source or survey after another, and how many were too many to try. */
+export interface Losses {
+  readonly each: readonly Loss[];
+  readonly untried: number;
+}
+
+/** Readings that another choice would take, in the order in which they were met. */
+function alternativesOf({ merged, leftOut }: Derived): readonly Id[] {
+  return [...merged.flat(), ...leftOut.filter((one) => one.why === anotherTaken).map((one) => one.id)];
+}
+
+function isComputed(graph: Graph, { id, status }: Derived): boolean {
+  return status === "computed" && graph.records.get(id)?.list === "derivations";
+}
+
 /**
- * The other choices a computed derivation leaves: each source that has a reading where there are several, throughout,
+ * The other choices a computed derivation leaves: each other size of its unit, each source that has a reading where there are several, throughout,
  * and each single such reading. Readings that do not stand are no choice.
  */
 export function choicesFor(graph: Graph, derived: Derived, stands: (id: Id) => boolean): readonly Choice[] {
-  if (derived.status !== "computed" || graph.records.get(derived.id)?.list !== "derivations") return [];
-  const alternatives = [
-    ...derived.merged.flat(),
-    ...derived.leftOut.filter((one) => one.why === anotherTaken).map((one) => one.id),
-  ].filter(stands);
+  if (!isComputed(graph, derived)) return [];
+  const alternatives = alternativesOf(derived).filter(stands);
   const sources = new Set(alternatives.flatMap((id) => graph.provenance(id).sources.slice(0, 1)));
   return [
+    ...unitsFor(graph, derived).map((unit) => ({ derivation: derived.id, unit })),
     ...[...sources].map((prefer) => ({ derivation: derived.id, prefer })),
     ...alternatives.map((use) => ({ derivation: derived.id, use })),
   ];
 }
 
+/** Other sizes of the unit tested, as far as they were not found in these very data. */
+function unitsFor(graph: Graph, { run, used }: Derived): readonly NonNullable<Choice["unit"]>[] {
+  const tested = Object.values(run?.settings ?? {}).find((one) => one.kind === "unit");
+  if (tested?.kind !== "unit") return [];
+  return variantsOf(graph, tested.value.name)
+    .filter(({ name }) => unitFromTheseData(graph, [name], used) === null || name === tested.value.name)
+    .map(({ name, kind, size, u, source }) => ({ name, kind, size, u, source }));
+}
+
+/** Readings that would be a choice if they stood. */
+export function beatenChoices(graph: Graph, derived: Derived, stands: (id: Id) => boolean): readonly Id[] {
+  return isComputed(graph, derived) ? alternativesOf(derived).filter((id) => !stands(id)) : [];
+}
+
 /** A derivation that bears on something, tried with every other choice of readings. */
 export function trialsOf(bench: Bench, derived: Derived, stands: (id: Id) => boolean): readonly Trial[] {
   if (derived.bearings.length === 0) return [];
-  return choicesFor(bench.graph, derived, stands).map((choice) => tried(bench, derived, choice));
+  return choicesFor(bench.graph, derived, stands).map((choice) => ({
+    choice,
+    ...tried(bench, derived, [choice]),
+  }));
 }
 
-function tried({ graph, plugins, memo, lens }: Bench, derived: Derived, choice: Choice): Trial {
-  const asked = { ...lens, instead: [...(lens.instead ?? []), choice] };
+/**
+ * A derivation that bears on something, computed without each artefact, source and survey in turn, the derivations it
+ * leans on likewise. Where sets are drawn, a thousand do; as many as for the number itself are drawn only near a limit.
+ */
+export function lossesOf(bench: Bench, derived: Derived, stands: (id: Id) => boolean): Losses {
+  const { graph } = bench;
+  if (derived.bearings.length === 0 || !isComputed(graph, derived)) return { each: [], untried: 0 };
+  const leant = leansOn(bench, derived);
+  const leavings = leavingsOf(graph, leant, stands);
+  const signature = signatureOf(graph, bench.lens, leant, leavings);
+  return sameAsBefore(bench.memo, `${derived.id}\n${JSON.stringify(bench.lens)}`, signature, () => {
+    const each = leavings.each.map((leaving) => lossOf(bench, derived, leant, leaving, leavings.never));
+    const isWhole = each.every(({ other }) => other !== null);
+    return { result: { each, untried: leavings.untried }, isWhole };
+  });
+}
+
+function lossOf(
+  bench: Bench,
+  derived: Derived,
+  leant: readonly Derived[],
+  leaving: Leaving,
+  never: readonly Id[],
+): Loss {
+  const gone = [...leaving.ids, ...never];
+  const without = leant.map(({ id }): Choice => ({ derivation: id, without: gone }));
+  const all = derived.run === null ? null : drawsIn(derived.run);
+  if (all === null || all <= fewDraws) return { leaving, draws: null, ...tried(bench, derived, without) };
+  const few = without.map((choice) => ({ ...choice, draws: fewDraws }));
+  const quick = tried(bench, derived, few);
+  if (quick.other === null || !isNearLimit(bench.graph, bench.plugins, quick.other))
+    return { leaving, draws: fewDraws, ...quick };
+  return { leaving, draws: null, ...tried(bench, derived, without) };
+}
+
+/** A derivation and all whose numbers it takes, its own first. */
+function leansOn({ graph, plugins, memo, lens }: Bench, derived: Derived): readonly Derived[] {
+  if (!derived.used.some((id) => graph.records.get(id)?.list === "derivations")) return [derived];
+  const { byId } = derive(graph, plugins, memo, lens, (one) => one === derived.id);
+  return [derived, ...[...byId.values()].filter(({ id }) => id !== derived.id)];
+}
+
+function tried({ graph, plugins, memo, lens }: Bench, derived: Derived, choices: readonly Choice[]): Turned {
+  const asked = { ...lens, instead: [...(lens.instead ?? []), ...choices] };
   const { byId, missing } = derive(graph, plugins, memo, asked, (one) => one === derived.id);
   const other = byId.get(derived.id) ?? null;
-  if (other === null || other.status === "pending") {
-    const own = missing.filter((run) => other?.run?.key === run.key);
-    return { choice, other: null, missing: own, turned: new Map() };
-  }
-  return { choice, other, missing: [], turned: turnedBy(derived, other) };
+  if (other === null || other.status === "pending") return { other: null, missing, turned: new Map() };
+  return { other, missing: [], turned: turnedBy(derived, other) };
 }
 
-function turnedBy(one: Derived, other: Derived): Trial["turned"] {
+function turnedBy(one: Derived, other: Derived): Turned["turned"] {
   const claims = [...new Set(one.bearings.map((bearing) => bearing.claim))];
   return new Map(
     claims.flatMap((claim) => {

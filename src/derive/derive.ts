@@ -7,9 +7,12 @@ import type { Bearing } from "./bearing.ts";
 import { countsUnder } from "./lens.ts";
 import type { Lens } from "./lens.ts";
 import { prepare } from "./prepare.ts";
+import { givenUnder } from "./recorded/dates/chronicle.ts";
 import type { Prepared } from "./prepare.ts";
+import { discreet } from "./run.ts";
 import type { ComputeMemo, Outcome, Run } from "./run.ts";
 import type { NumberLookup } from "./settings.ts";
+import { asChosen } from "./trials/draws.ts";
 
 /** A derivation's state: its numbers with their units, or why there are none. */
 export interface Derived {
@@ -72,7 +75,7 @@ export function derive(
 ): Derivations {
   const counts = countsUnder(graph, lens);
   const lost = new Set(lens.without ?? []);
-  const sight = { graph, counts, choices: lens.instead ?? [] };
+  const sight = { graph, counts, choices: lens.instead ?? [], givenBy: givenUnder(graph, lens) };
   const byId = new Map<Id, Derived>();
   const missing = new Map<string, Run>();
   const open: Id[] = [];
@@ -106,7 +109,8 @@ export function derive(
       return { why: `Unknown number \`${reference}\`, expected DERIVATION.NUMBER` };
     const other = derived(record);
     if (other.status === "pending") return "pending";
-    const number = other.numbers[reference.slice(dot + 1)];
+    const name = reference.slice(dot + 1);
+    const number = Object.hasOwn(other.numbers, name) ? other.numbers[name] : undefined;
     if (!number) {
       const why = `Missing number \`${reference}\`: ${other.why ?? "the plug-in does not give it"}`;
       return { why, refused: other.status === "refused" };
@@ -118,10 +122,11 @@ export function derive(
     const { next, used, leftOut, merged } = prepared;
     const common = { used, leftOut, merged };
     if (next === "pending") return { ...stateOf(derivation.id, "pending", null), ...common };
+    if ("withheld" in next) return { ...stateOf(derivation.id, "withheld", next.withheld), ...common };
     if ("failed" in next) return { ...stateOf(derivation.id, "failed", next.failed), ...common };
     if ("refused" in next)
       return { ...stateOf(derivation.id, "refused", next.why), ...common, reason: next.refused };
-    const { run } = next;
+    const run = asChosen(next.run, derivation.id, plugins, sight.choices);
     const gone = prepared.units.find((name) => unitIsLost(graph, name, lost));
     if (gone !== undefined)
       return { ...stateOf(derivation.id, "failed", `The unit ${gone} is lost with its source`), ...common };
@@ -134,11 +139,13 @@ export function derive(
         run,
       };
     }
-    const outcome = memo.get(run.key) ?? null;
-    if (outcome === null) {
+    const kept = memo.get(run.key) ?? null;
+    if (kept === null) {
       missing.set(run.key, run);
       return { ...stateOf(derivation.id, "pending", null), ...common, run };
     }
+    const plugin = plugins.find((one) => one.id === run.plugin);
+    const outcome = discreet(kept, plugin, { run, used }, graph);
     if (outcome.status === "failed")
       return { ...stateOf(derivation.id, "failed", outcome.why), ...common, run, outcome };
     if (outcome.status === "refused") {
@@ -150,7 +157,6 @@ export function derive(
         outcome,
       };
     }
-    const plugin = plugins.find((one) => one.id === run.plugin);
     if (!plugin) throw new Error(`derive: an outcome of the plug-in ${run.plugin}, which is not there`);
     return {
       ...stateOf(derivation.id, "computed", null),
@@ -231,8 +237,12 @@ function unitIsLost(graph: Graph, name: string, lost: ReadonlySet<Id>): boolean 
   return unit !== undefined && unit.from.some((source) => lost.has(source));
 }
 
-/** Why a unit may not be tested on these data: it was found in them, or named by a source that measured them. */
-function unitFromTheseData(graph: Graph, units: readonly string[], used: readonly Id[]): string | null {
+/** Why one of some units may not be tested on these data: it was found in them, or named by a source that measured them. */
+export function unitFromTheseData(
+  graph: Graph,
+  units: readonly string[],
+  used: readonly Id[],
+): string | null {
   for (const unit of graph.settings.units.filter((one) => units.includes(one.name))) {
     const found = new Set(unit.foundIn.flatMap((thing) => graph.withParts(thing)));
     const overlapping = used.some((id) => {

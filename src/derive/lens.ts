@@ -1,5 +1,7 @@
 import type { Id } from "../base/finding.ts";
 import type { AnyLinked, Graph } from "../link/graph.ts";
+import type { Supposition } from "../link/suppose/supposition.ts";
+import type { UnitValue } from "../plugin.ts";
 
 /** Another reading than the one a derivation takes by itself: a source's throughout, or one measurement's. */
 export interface Choice {
@@ -10,15 +12,21 @@ export interface Choice {
   readonly use?: Id;
   /** Measurements left out, as if the selection named them in `without`. */
   readonly without?: readonly Id[];
+  /** At most so many sets are drawn, where any are. */
+  readonly draws?: number;
+  /** Another size of the unit that is tested, and where that is from. */
+  readonly unit?: UnitValue & { readonly source: string };
 }
 
-/** The one way to ask what if: a year, a loss, another choice. */
+/** The one way to ask what if: a year, a loss, another choice, a supposed outcome. */
 export interface Lens {
   /** Astronomical year: what was in print by its end. */
   readonly asOf?: number;
   /** Artefacts, sources and scholars, without what came from them. */
   readonly without?: readonly Id[];
   readonly instead?: readonly Choice[];
+  /** Put into the graph itself before anything is derived from it. */
+  readonly suppose?: Supposition;
 }
 
 /** Lists whose records go when what they came from is lost. */
@@ -55,4 +63,17 @@ export function countsUnder(graph: Graph, lens: Lens): (id: Id) => boolean {
 export function ofThings(record: AnyLinked): readonly Id[] {
   if (record.list === "observations") return record.values.of;
   return record.list === "measurements" ? [record.values.of] : [];
+}
+
+/** The artefacts, sources and scholars any of which takes a record away when it is lost. */
+export function lostWith(graph: Graph, record: AnyLinked): readonly Id[] {
+  const found = new Set<Id>();
+  for (const thing of ofThings(record)) {
+    for (let at: Id | undefined = thing; at !== undefined; at = graph.wholeOf.get(at)) found.add(at);
+  }
+  if (fromSources.includes(record.list)) {
+    const said = graph.provenance(record.id);
+    for (const origin of [...said.sources, ...said.via, ...said.scholars]) found.add(origin);
+  }
+  return [...found];
 }

@@ -18,12 +18,21 @@ export function pairsIn(
   const first = plugin.inputs.find((input) => input.pairedWith !== undefined);
   if (!first?.pairedWith) return { chosen, leftOut: [] };
   const second = first.pairedWith;
-  if (pairs !== undefined) return byHand(first.name, second, pairs, chosen, sight);
+  const bounds = plugin.inputs.every(
+    (input) => (input.name !== first.name && input.name !== second) || input.takesBounds === true,
+  );
+  if (pairs !== undefined) return byHand({ first: first.name, second, bounds }, pairs, chosen, sight);
   const left = chosen.get(first.name) ?? [];
   const right = chosen.get(second) ?? [];
-  const counterpart = new Map(right.map((one) => [keyOf(one), one]));
+  // Wholes named in a row all have the place of a whole: the first belongs to the first, and nothing enters twice.
+  const counterparts = new Map<string, Selected[]>();
+  for (const one of right) {
+    const alike = counterparts.get(keyOf(one));
+    if (alike) alike.push(one);
+    else counterparts.set(keyOf(one), [one]);
+  }
   const matched = left.flatMap((one) => {
-    const other = counterpart.get(keyOf(one));
+    const other = counterparts.get(keyOf(one))?.shift();
     return other ? [[one, other] as const] : [];
   });
   const used = new Set(matched.flat());
@@ -46,10 +55,9 @@ function keyOf(one: Selected): string {
   return `${one.measured.dimension}\n${one.place}`;
 }
 
-/** Pairs given as `[[a, b], …]`: first for the first declared input. */
+/** Pairs given as `[[a, b], …]`: first for the first declared input; with bounds only where both inputs take them. */
 function byHand(
-  first: string,
-  second: string,
+  { first, second, bounds }: { readonly first: string; readonly second: string; readonly bounds: boolean },
   pairs: Json,
   chosen: ReadonlyMap<string, readonly Selected[]>,
   sight: Sight,
@@ -62,7 +70,7 @@ function byHand(
     const both = listed(row, sight);
     leftOut.push(...both.leftOut);
     const [one, other] = both.selected;
-    if ([one, other].some((single) => single && isCensored(single))) {
+    if (!bounds && [one, other].some((single) => single && isCensored(single))) {
       leftOut.push(...both.selected.flatMap((single) => single.ids.map((id) => ({ id, why: "bound" }))));
     } else if (one && other) {
       left.push(one);

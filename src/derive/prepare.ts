@@ -4,7 +4,11 @@ import type { DerivationRecord } from "../link/graph.ts";
 import { derivationOf } from "../link/inputs.ts";
 import type { Inputs, LeftOut, Measured, Plugin } from "../plugin.ts";
 import { pairsIn } from "./pair.ts";
-import { runOf } from "./run.ts";
+import { dimensionsNamed, takingAlong } from "./recorded/along.ts";
+import type { GivenBy } from "./recorded/dates/chronicle.ts";
+import { leftOutOf, recordedFor, recordedIn, sizeOf } from "./recorded/recorded.ts";
+import type { RecordedEntry } from "./recorded/recorded.ts";
+import { notAllowed, runOf } from "./run.ts";
 import type { Run } from "./run.ts";
 import { isCensored, select } from "./select.ts";
 import type { Selected, Sight } from "./select.ts";
@@ -13,7 +17,7 @@ import type { NoNumber, NumberLookup } from "./settings.ts";
 
 /** What a derivation would compute on, before it is computed. */
 export interface Prepared {
-  /** Measurements and derivations that enter, in order. */
+  /** Measurements, observations, relations and derivations that enter, in order. */
   readonly used: readonly Id[];
   readonly leftOut: readonly LeftOut[];
   readonly merged: readonly (readonly Id[])[];
@@ -23,6 +27,7 @@ export interface Prepared {
     | { readonly run: Run }
     | { readonly refused: string; readonly why: string }
     | { readonly failed: string }
+    | { readonly withheld: string }
     | "pending";
 }
 
@@ -30,11 +35,13 @@ export interface Prepared {
 export function prepare(
   derivation: DerivationRecord,
   plugins: readonly Plugin[],
-  sight: Sight,
+  sight: Sight & { readonly givenBy: GivenBy },
   numberOf: NumberLookup,
 ): Prepared {
   const { values } = derivation;
   const plugin = plugins.find((one) => one.id === values.plugin);
+  const file = sight.graph.pluginFiles.find((one) => one.name === values.plugin);
+  if (!plugin && file) return { ...failed(""), next: { withheld: notAllowed(file) } };
   if (!plugin) {
     const known = plugins.map((one) => one.id);
     const near = nearest(values.plugin, known);
@@ -42,6 +49,7 @@ export function prepare(
       `Unknown plug-in \`${values.plugin}\`, expected ${(near.length > 0 ? near : known).join(" or ")}`,
     );
   }
+  if (plugin.guest && plugin.guest.trouble !== null) return failed(plugin.guest.trouble);
   const given = asMap(values.inputs);
   const names = plugin.inputs.map((input) => input.name);
   const unknown = Object.keys(given).find((name) => name !== "pairs" && !names.includes(name));
@@ -55,6 +63,7 @@ export function prepare(
   const leftOut: LeftOut[] = [];
   const merged: (readonly Id[])[] = [];
   const numbers: Id[] = [];
+  const recorded = new Map<string, RecordedEntry>();
   for (const input of plugin.inputs) {
     const selection = given[input.name];
     if (selection === undefined) continue;
@@ -67,7 +76,14 @@ export function prepare(
       chosen.set(input.name, [{ measured: asMeasured(reference, number), ids: [], place: "" }]);
       continue;
     }
-    const { selected, leftOut: out, merged: together } = select(selection, own);
+    const entry = recordedFor(input, selection, own, sight.givenBy);
+    if (entry !== null && "why" in entry) return failed(entry.why);
+    if (entry !== null) {
+      recorded.set(input.name, entry);
+      continue;
+    }
+    const asked = takingAlong(input, selection, values.parameters);
+    const { selected, leftOut: out, merged: together } = select(asked, own);
     leftOut.push(...out);
     merged.push(...together);
     const admitted = input.takesBounds ? selected : selected.filter((one) => !isCensored(one));
@@ -87,19 +103,28 @@ export function prepare(
     const entering = paired.chosen.get(input.name) ?? [];
     inputs[input.name] = entering.map((one) => one.measured);
     used.push(...entering.flatMap((one) => one.ids));
+    used.push(...(recorded.get(input.name)?.used ?? []));
   }
+  leftOut.push(...leftOutOf(recorded, used));
   const read = readSettingsOf(plugin, values.parameters, sight.graph.settings, numberOf);
   const before = { used: [...new Set([...used, ...numbers.map(derivationOf)])], leftOut, merged, units: [] };
   if (read === "pending") return { ...before, next: "pending" };
   if ("why" in read) return { ...before, next: withoutNumber(read) };
-  const { settings, units, references } = read;
+  const { units, references } = read;
+  const settings = dimensionsNamed(plugin, read.settings, sight.graph);
   const common = { ...before, used: [...new Set([...before.used, ...references.map(derivationOf)])] };
-  const empty = plugin.inputs.find((input) => !input.optional && (inputs[input.name] ?? []).length === 0);
+  const empty = plugin.inputs.find(({ name, optional }) => {
+    const entry = recorded.get(name);
+    return !optional && (entry ? sizeOf(entry) : (inputs[name] ?? []).length) === 0;
+  });
   if (empty) {
-    const why = `Missing measurements for \`${empty.name}\`, expected at least one that the selection takes`;
+    const what =
+      empty.kind === "dates" ? "dates" : recorded.has(empty.name) ? "observations" : "measurements";
+    const why = `Missing ${what} for \`${empty.name}\`, expected at least one that the selection takes`;
     return { ...common, units, next: { refused: "empty-selection", why } };
   }
-  return { ...common, units, next: { run: runOf(plugin, inputs as Inputs, settings, values.looks ?? 1) } };
+  const computedOn = { inputs: inputs as Inputs, settings, looks: values.looks ?? 1 };
+  return { ...common, units, next: { run: runOf(plugin, { ...computedOn, ...recordedIn(recorded) }) } };
 }
 
 function failed(why: string): Prepared {

@@ -1,8 +1,11 @@
 import type { Id } from "../base/finding.ts";
-import { hashOf } from "../base/hash.ts";
+import { hashOf } from "../base/text/hash.ts";
 import { canonical } from "../base/json.ts";
 import type { Json } from "../base/json.ts";
-import type { ComputedNumber, Inputs, LeftOut, Plugin, Refusal, Settings } from "../plugin.ts";
+import type { PluginFile } from "../read/source-file.ts";
+import type { Graph } from "../link/graph.ts";
+import { withheldIn } from "../link/withheld.ts";
+import type { ComputedNumber, Inputs, LeftOut, Plugin, Recorded, Refusal, Settings } from "../plugin.ts";
 import { isRefusal, randomFrom } from "../plugin.ts";
 
 /** One computation, whole: all it needs and nothing of the graph. */
@@ -13,6 +16,8 @@ export interface Run {
   readonly inputs: Inputs;
   readonly settings: Settings;
   readonly looks: number;
+  /** Only where the plug-in computes on something that is no quantity. */
+  readonly recorded?: Recorded;
 }
 
 /** What came of a run: its numbers, or why there are none. Plain data, kept in the memo. */
@@ -25,12 +30,13 @@ export type Outcome =
       readonly data: Json;
     }
   | { readonly status: "refused"; readonly reason: string; readonly why: string }
-  | { readonly status: "failed"; readonly why: string };
+  /** `passing`: it might go well another time, so it is not kept. */
+  | { readonly status: "failed"; readonly why: string; readonly passing?: true };
 
 /** A run with its key; two runs on the same inputs and settings are the same run. */
-export function runOf(plugin: Plugin, inputs: Inputs, settings: Settings, looks: number): Run {
-  const parts = { plugin: plugin.id, version: plugin.version, inputs, settings, looks };
-  return { key: hashOf(canonical(parts as unknown as Json)), plugin: plugin.id, inputs, settings, looks };
+export function runOf(plugin: Plugin, computedOn: Omit<Run, "key" | "plugin">): Run {
+  const parts = { plugin: plugin.id, version: plugin.version, ...computedOn };
+  return { key: hashOf(canonical(parts as unknown as Json)), plugin: plugin.id, ...computedOn };
 }
 
 /** Runs one derivation to its end; a throw in the plug-in is an outcome that failed. `report` gets 0 to 1. */
@@ -40,7 +46,8 @@ export function compute(run: Run, plugins: readonly Plugin[], report: (done: num
   const random = randomFrom(Number.parseInt(run.key.slice(0, 8), 16) | 0);
   let result;
   try {
-    result = plugin.compute(run.inputs, run.settings, { random, report, looks: run.looks });
+    const tools = { random, report, looks: run.looks };
+    result = plugin.compute(run.inputs, run.settings, tools, run.recorded);
   } catch (error) {
     return { status: "failed", why: error instanceof Error ? error.message : String(error) };
   }
@@ -61,4 +68,42 @@ export type ComputeMemo = ReadonlyMap<string, Outcome>;
 export interface NumberReference {
   readonly derivation: Id;
   readonly number: string;
+}
+
+/** Why a derivation by a plug-in of the corpus has no number before the user allowed that very file. */
+export function notAllowed({ name, file, hash }: PluginFile): string {
+  return `The plug-in \`${name}\` of this corpus has not been allowed, so nothing of it was run: ${file}, SHA-256 ${hash}. Read it; then allow it on the page of the number, or with \`variorum compute --allow-plugin ${name}\``;
+}
+
+/** What a stranger's plug-in said, without its own words where it read something withheld: they could tell it. */
+export function discreet(
+  outcome: Outcome,
+  plugin: Plugin | undefined,
+  { run, used }: { readonly run: Run; readonly used: readonly Id[] },
+  graph: Graph,
+): Outcome {
+  if (plugin?.guest === undefined || ![...used, ...idsIn(run)].some(withheldIn(graph))) return outcome;
+  const why = "the plug-in said why, which is not told, since it read something withheld";
+  if (outcome.status === "refused") return { ...outcome, reason: "not-told", why };
+  if (outcome.status !== "computed") return { ...outcome, why };
+  return {
+    ...outcome,
+    leftOut: outcome.leftOut.map(({ id }) => ({ id, why: "left out by the plug-in" })),
+    data: { figure: { title: plugin.title, panels: [] }, sentence: "" },
+  };
+}
+
+/** Every id that a run hands over. */
+function idsIn({ inputs, recorded }: Run): readonly Id[] {
+  const measured = Object.values(inputs).flat();
+  const observed = Object.values(recorded?.observations ?? {}).flat();
+  const dates = Object.values(recorded?.dates ?? {});
+  return [
+    ...measured.flatMap((one) => [one.id, one.artefact, one.source]),
+    ...observed.flatMap((one) => [one.id, ...one.artefacts, one.source, ...one.alsoFrom, ...one.by]),
+    ...dates.flatMap((one) => [
+      ...one.events.map((event) => event.record),
+      ...one.statements.map((statement) => statement.record),
+    ]),
+  ].filter((id) => id !== null);
 }

@@ -4,6 +4,7 @@ import type { Json } from "../base/json.ts";
 import type { Graph, MeasurementRecord } from "../link/graph.ts";
 import { folded } from "../link/dimension.ts";
 import type { LeftOut, Measured } from "../plugin.ts";
+import { isSupposed } from "../link/label.ts";
 import { merged } from "./merge.ts";
 import type { Choice } from "./lens.ts";
 
@@ -69,7 +70,8 @@ function described(input: { readonly [key: string]: Json }, sight: Sight): Selec
     ...texts(input["without"]),
     ...sight.choices.flatMap((choice) => choice.without ?? []),
   ]);
-  const preferred = [...sight.choices.flatMap((choice) => choice.prefer ?? []), ...texts(input["prefer"])];
+  const choices = sight.choices.flatMap((choice) => choice.prefer ?? []);
+  const preferred = texts(input["prefer"]);
   const chosen = new Set(sight.choices.flatMap((choice) => choice.use ?? []));
 
   const order = new Map<Id, { readonly at: number; readonly place: string }>();
@@ -102,7 +104,7 @@ function described(input: { readonly [key: string]: Json }, sight: Sight): Selec
     if (values.repeats !== undefined) return "repeats another";
     if (bases.length > 0 && !bases.includes(values.basis ?? "")) return "another basis";
     if (by.length > 0 && !said.scholars.some((scholar) => by.includes(scholar))) return "by somebody else";
-    if (from.length > 0 && !said.sources.some((source) => from.includes(source)))
+    if (from.length > 0 && !isSupposed(graph, id) && !said.sources.some((source) => from.includes(source)))
       return "from another source";
     const state = values.state ?? "complete";
     if (states.length > 0 && !states.includes(state)) return "another state";
@@ -118,7 +120,7 @@ function described(input: { readonly [key: string]: Json }, sight: Sight): Selec
     return order.get(group[0]?.values.of ?? "") ?? { at: 0, place: "" };
   }
   for (const group of inOrder) {
-    const entered = preferredOf(group, preferred, chosen, sight.graph);
+    const entered = preferredOf(group, { chosen, choices, preferred }, graph);
     for (const record of group) {
       if (!entered.includes(record)) leftOut.push({ id: record.id, why: anotherTaken });
     }
@@ -133,16 +135,26 @@ function described(input: { readonly [key: string]: Json }, sight: Sight): Selec
   return { selected, leftOut, merged: mergedGroups };
 }
 
-/** Of several readings of one dimension: the chosen one, else the first by preference, else the values before bounds. */
+/** What comes first among several readings: single ones, sources another choice names, sources the selection names. */
+interface Preference {
+  readonly chosen: ReadonlySet<Id>;
+  readonly choices: readonly Id[];
+  readonly preferred: readonly Id[];
+}
+
+/**
+ * Of several readings of one dimension: the chosen one, else the first by preference, else the values before bounds.
+ * What is supposed comes before every source that the selection prefers.
+ */
 function preferredOf(
   group: readonly MeasurementRecord[],
-  preferred: readonly Id[],
-  chosen: ReadonlySet<Id>,
+  { chosen, choices, preferred }: Preference,
   graph: Graph,
 ): readonly MeasurementRecord[] {
   const picked = group.filter((record) => chosen.has(record.id));
   if (picked.length > 0) return picked;
-  for (const source of preferred) {
+  const supposed = graph.supposed ? [graph.supposed.examination.id] : [];
+  for (const source of [...choices, ...supposed, ...preferred]) {
     const its = group.filter((record) => graph.provenance(record.id).sources.includes(source));
     if (its.length > 0) return its;
   }

@@ -1,21 +1,22 @@
-import { lstatSync, readFileSync, readdirSync } from "node:fs";
+import { lstatSync, readFileSync, readdirSync, realpathSync } from "node:fs";
 import { join } from "node:path";
 import { byText } from "../base/order.ts";
-import { largestTable, largestYaml } from "../read/source-file.ts";
+import { largestPlugin, largestTable, largestYaml, pluginPath } from "../read/source-file.ts";
 import type { SourceFile } from "../read/source-file.ts";
 
-/** Endings of the files that can say something about a corpus, with the most bytes that are read of one. */
+/** Paths of the files that can say something about a corpus, with the most bytes that are read of one. */
 const readable: readonly (readonly [RegExp, number])[] = [
   [/\.ya?ml$/, largestYaml],
   [/\.(bib|ris|json|csv)$/, largestTable],
+  [pluginPath, largestPlugin],
 ];
 
 /** Why a folder is no corpus; the message names the folder as the user did. */
 export class NoCorpus extends Error {}
 
-/** The files of a corpus, ordered by path. Links are not followed, and a folder with a `corpus.yaml` of its own is another corpus. */
+/** The files of a corpus, ordered by path. The folder named may be a link; those in it are not followed, and a folder with a `corpus.yaml` of its own is another corpus. */
 export function readCorpusFolder(folder: string): readonly SourceFile[] {
-  const about = lookAt(folder);
+  const about = lookAt(followed(folder));
   if (!about) throw new NoCorpus(`Unknown folder \`${folder}\`, expected the folder of a corpus`);
   if (!about.isDirectory())
     throw new NoCorpus(`Unexpected file \`${folder}\`, expected the folder of a corpus`);
@@ -27,6 +28,15 @@ export function readCorpusFolder(folder: string): readonly SourceFile[] {
   const files: SourceFile[] = [];
   walk(folder, "", files);
   return files.sort((a, b) => byText(a.path, b.path));
+}
+
+/** Where a link leads; what leads nowhere stays as it is named. */
+function followed(path: string): string {
+  try {
+    return realpathSync(path);
+  } catch {
+    return path;
+  }
 }
 
 function lookAt(path: string): ReturnType<typeof lstatSync> | null {
@@ -51,7 +61,7 @@ function walk(folder: string, below: string, files: SourceFile[]): void {
     const path = below === "" ? entry.name : `${below}/${entry.name}`;
     if (entry.isDirectory()) walk(folder, path, files);
     else if (entry.isFile()) {
-      const limit = readable.find(([ending]) => ending.test(entry.name))?.[1];
+      const limit = readable.find(([pattern]) => pattern.test(path))?.[1];
       if (limit !== undefined) files.push(fileAt(folder, path, limit));
     }
   }
@@ -62,8 +72,7 @@ function fileAt(folder: string, path: string, limit: number): SourceFile {
   const absolute = join(folder, path);
   const size = lookAt(absolute)?.size ?? 0;
   if (size > limit) {
-    const mib = limit / 1024 / 1024;
-    const problem = `Unexpected size of more than ${mib} MiB, expected the records divided among several files`;
+    const problem = `Unexpected size of more than ${sizeText(limit)}, expected ${limit === largestPlugin ? "a smaller plug-in" : "the records divided among several files"}`;
     return { path, text: "", problem };
   }
   let bytes: Buffer;
@@ -73,6 +82,10 @@ function fileAt(folder: string, path: string, limit: number): SourceFile {
     return { path, text: "", problem: "The file cannot be opened, expected one that may be read" };
   }
   return textOf(path, bytes);
+}
+
+function sizeText(bytes: number): string {
+  return bytes < 1024 * 1024 ? `${bytes / 1024} KiB` : `${bytes / 1024 / 1024} MiB`;
 }
 
 /** Bytes as text; anything but UTF-8 is a problem with the file. A byte-order mark stays in the text. */

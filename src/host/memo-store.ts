@@ -1,7 +1,7 @@
 import { mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { homedir } from "node:os";
 import { join, resolve } from "node:path";
-import { hashOf } from "../base/hash.ts";
+import { hashOf } from "../base/text/hash.ts";
 import type { Outcome } from "../derive/run.ts";
 
 /** The outcomes of earlier runs, kept in the user's cache folder; it may be deleted at any time. */
@@ -27,13 +27,18 @@ export function memoStoreFor(corpus: string, cache: string = cacheFolder()): Mem
       const beside = `${file}.${process.pid}.part`;
       try {
         mkdirSync(cache, { recursive: true });
-        writeFileSync(beside, JSON.stringify({ version: 1, compute: Object.fromEntries(outcomes) }));
+        writeFileSync(beside, JSON.stringify({ version: 1, compute: Object.fromEntries(lasting(outcomes)) }));
         renameSync(beside, file);
       } catch {
         rmSync(beside, { force: true });
       }
     },
   };
+}
+
+/** The outcomes that another try would give again. */
+function lasting(outcomes: ReadonlyMap<string, Outcome>): readonly (readonly [string, Outcome])[] {
+  return [...outcomes].filter(([, outcome]) => outcome.status !== "failed" || outcome.passing !== true);
 }
 
 /** What a cache file holds, as far as it is what this version writes. */

@@ -2,40 +2,56 @@ import { availableParallelism } from "node:os";
 import { Worker } from "node:worker_threads";
 import type { Outcome, Run } from "../derive/run.ts";
 import type { Computing } from "./evaluate.ts";
-
-type Said = { readonly key: string; readonly outcome?: Outcome };
+import type { Declared } from "./guest/guest.ts";
+import { answered } from "./guest/node-thread.ts";
+import { endedBy, notTried } from "./guest/work.ts";
 
 /** Computing in threads of their own, as many as the machine has cores; they end with the last run. */
-export function computingInThreads(script: URL): Computing {
+export function computingInThreads(script: URL, guests: readonly Declared[] = []): Computing {
+  const slow = new Set<string>();
   return async (runs, done) => {
     const waiting = [...runs];
     const outcomes = new Map<string, Outcome>();
+    const keep = (run: Run, outcome: Outcome): void => {
+      if (outcome.status === "failed" && outcome.passing) slow.add(run.plugin);
+      outcomes.set(run.key, outcome);
+      done(outcomes.size);
+    };
+    const next = (): Piece | null => {
+      for (let run = waiting.shift(); run; run = waiting.shift()) {
+        const plugin = run.plugin;
+        const guest = guests.find((one) => one.name === plugin) ?? null;
+        if (guest === null || !slow.has(plugin)) return { run, guest };
+        // A guest that once took all its time would take it again for each of what may be hundreds of runs.
+        keep(run, notTried(guest));
+      }
+      return null;
+    };
     const hands = Math.min(runs.length, Math.max(1, availableParallelism()));
-    await Promise.all(Array.from({ length: hands }, () => work(script, waiting, outcomes, done)));
+    await Promise.all(Array.from({ length: hands }, () => hand(script, next, keep)));
     return outcomes;
   };
 }
 
-function work(
+interface Piece {
+  readonly run: Run;
+  readonly guest: Declared | null;
+}
+
+/** One thread, which does piece after piece; where a guest brought it down, another takes its place. */
+async function hand(
   script: URL,
-  waiting: Run[],
-  outcomes: Map<string, Outcome>,
-  done: (finished: number) => void,
+  next: () => Piece | null,
+  keep: (run: Run, outcome: Outcome) => void,
 ): Promise<void> {
-  return new Promise((resolve, reject) => {
-    const worker = new Worker(script);
-    const next = (): void => {
-      const run = waiting.shift();
-      if (run) worker.postMessage(run);
-      else void worker.terminate().then(() => resolve());
-    };
-    worker.on("message", (said: Said) => {
-      if (!said.outcome) return;
-      outcomes.set(said.key, said.outcome);
-      done(outcomes.size);
-      next();
-    });
-    worker.on("error", reject);
-    next();
-  });
+  let thread = new Worker(script);
+  for (let piece = next(); piece; piece = next()) {
+    const said = await answered(thread, piece);
+    if (said && "outcome" in said) keep(piece.run, said.outcome);
+    else if (piece.guest) {
+      thread = new Worker(script);
+      keep(piece.run, endedBy(piece.guest));
+    }
+  }
+  await thread.terminate();
 }

@@ -1,5 +1,5 @@
 import type { Id } from "../base/finding.ts";
-import type { Derivations } from "../derive/derive.ts";
+import type { Derivations, Derived } from "../derive/derive.ts";
 import type { ArgumentRecord, Graph } from "../link/graph.ts";
 import { spokenBy } from "../link/spoken.ts";
 
@@ -24,38 +24,46 @@ export function argumentsIn(
   graph: Graph,
   derivations: Derivations,
   counts: (id: Id) => boolean,
-  taken: (id: Id, strength: Strength) => Strength,
 ): readonly Argument[] {
   const found: Argument[] = [];
-  for (const record of graph.list("arguments")) {
-    if (!counts(record.id)) continue;
-    const { because, therefore, against, strength } = record.values;
-    found.push({
-      id: record.id,
-      because: [...new Set(because)],
-      therefore: therefore ?? null,
-      against: [...new Set(against ?? [])],
-      strength: taken(record.id, strength ?? "ordinary"),
-      silent: isSilent(record, graph),
-      from: record.id,
-    });
+  for (const record of graph.list("arguments")) if (counts(record.id)) found.push(argumentOf(record, graph));
+  for (const derived of derivations.byId.values()) found.push(...argumentsOfNumber(derived, counts));
+  if (graph.settings.testimony) {
+    for (const stance of latestPositions(graph, counts)) found.push(...argumentsOfStance(stance));
   }
-  for (const derived of derivations.byId.values()) {
-    for (const { claim, bearing, strength } of derived.bearings) {
-      if (bearing === "inconclusive" || !counts(claim)) continue;
-      found.push({
+  return found;
+}
+
+/** The argument of a record. */
+export function argumentOf(record: ArgumentRecord, graph: Graph): Argument {
+  const { because, therefore, against, strength } = record.values;
+  return {
+    id: record.id,
+    because: [...new Set(because)],
+    therefore: therefore ?? null,
+    against: [...new Set(against ?? [])],
+    strength: strength ?? "ordinary",
+    silent: isSilent(record, graph),
+    from: record.id,
+  };
+}
+
+/** What a number argues: one argument for each claim on which it is not inconclusive. */
+export function argumentsOfNumber(derived: Derived, counts: (id: Id) => boolean): readonly Argument[] {
+  return derived.bearings.flatMap(({ claim, bearing, strength }): readonly Argument[] => {
+    if (bearing === "inconclusive" || !counts(claim)) return [];
+    return [
+      {
         id: spokenBy(derived.id, claim),
         because: [derived.id],
         therefore: bearing === "supports" ? claim : null,
         against: bearing === "disputes" ? [claim] : [],
-        strength: taken(spokenBy(derived.id, claim), strength),
+        strength,
         silent: false,
         from: derived.id,
-      });
-    }
-  }
-  if (graph.settings.testimony) found.push(...testimony(graph, counts));
-  return found;
+      },
+    ];
+  });
 }
 
 /** All its premises pass a thing over in silence, or it says that it argues so. */
@@ -67,22 +75,20 @@ function isSilent(record: ArgumentRecord, graph: Graph): boolean {
   });
 }
 
-/** Each scholar's latest position on each claim as a weak argument with nothing under it. */
-function testimony(graph: Graph, counts: (id: Id) => boolean): readonly Argument[] {
-  return latestPositions(graph, counts).flatMap(({ position, claim, stance }): readonly Argument[] => {
-    if (stance !== "holds" && stance !== "rejects") return [];
-    return [
-      {
-        id: spokenBy(position, claim),
-        because: [],
-        therefore: stance === "holds" ? claim : null,
-        against: stance === "holds" ? [] : [claim],
-        strength: "weak",
-        silent: false,
-        from: position,
-      },
-    ];
-  });
+/** Where testimony counts, what a scholar's word argues: a weak argument with nothing under it, or none. */
+export function argumentsOfStance({ position, claim, stance }: Stance): readonly Argument[] {
+  if (stance !== "holds" && stance !== "rejects") return [];
+  return [
+    {
+      id: spokenBy(position, claim),
+      because: [],
+      therefore: stance === "holds" ? claim : null,
+      against: stance === "holds" ? [] : [claim],
+      strength: "weak",
+      silent: false,
+      from: position,
+    },
+  ];
 }
 
 /** A scholar's present stance on a claim. */
@@ -112,8 +118,13 @@ export function stances(graph: Graph, counts: (id: Id) => boolean): readonly Sta
 
 /** Of each scholar's stances on each claim the one with the latest year; of two in one year, the later in the corpus. */
 export function latestPositions(graph: Graph, counts: (id: Id) => boolean): readonly Stance[] {
+  return latestOf(stances(graph, counts));
+}
+
+/** Of stances in the order of the corpus, the latest of each scholar on each claim. */
+export function latestOf(taken: readonly Stance[]): readonly Stance[] {
   const latest = new Map<string, Stance>();
-  for (const stance of stances(graph, counts)) {
+  for (const stance of taken) {
     const key = `${stance.scholar}\n${stance.claim}`;
     const known = latest.get(key);
     if (!known || (stance.year ?? -Infinity) >= (known.year ?? -Infinity)) latest.set(key, stance);

@@ -1,7 +1,18 @@
 import type { Id } from "../base/finding.ts";
 import type { Derivations } from "../derive/derive.ts";
 import type { Graph } from "../link/graph.ts";
-import type { Argument, Strength } from "./argument.ts";
+import type { Argument } from "./argument.ts";
+import {
+  attackersOf,
+  clauseOfArgument,
+  clauseOfEvidence,
+  clausesOfConclusion,
+  clausesOfDerivation,
+  clausesOfSilence,
+  silenceOf,
+} from "./clauses/clauses.ts";
+import type { Clause, Dispute } from "./clauses/clauses.ts";
+import { disputeOf } from "./clauses/dispute.ts";
 import { programOf } from "./solver/program.ts";
 import type { Program, Rule } from "./solver/program.ts";
 
@@ -15,11 +26,12 @@ export interface Compiled {
   readonly contra: ReadonlyMap<Id, readonly number[]>;
   /** The places of the arguments that attack each argument, by its place. */
   readonly attackers: readonly (readonly number[])[];
+  /** The same arguments as clauses are made from them. */
+  readonly dispute: Dispute;
 }
 
-const rank: Readonly<Record<Strength, number>> = { weak: 0, ordinary: 1, strong: 2 };
-
-const evidence = ["observations", "measurements", "relations"] as const;
+/** The lists of what holds unless it is attacked. */
+export const evidenceLists = ["observations", "measurements", "relations", "positions"] as const;
 
 /** Puts the record into rules, as format.md 5 has them. */
 export function compile(
@@ -35,7 +47,7 @@ export function compile(
     atoms.set(id, atoms.size);
     return atoms.size - 1;
   };
-  for (const list of ["claims", ...evidence, "positions"] as const) {
+  for (const list of ["claims", ...evidenceLists] as const) {
     for (const record of graph.list(list)) if (counts(record.id)) atomOf(record.id);
   }
   for (const id of derivations.byId.keys()) atomOf(id);
@@ -43,95 +55,45 @@ export function compile(
 
   const pro = new Map<Id, number[]>();
   const contra = new Map<Id, number[]>();
+  const places = new Map<Argument, number>();
   argued.forEach((argument, place) => {
+    places.set(argument, place);
     if (argument.therefore !== null) append(pro, argument.therefore, place);
     for (const target of argument.against) append(contra, target, place);
   });
-  const attackers = argued.map((argument) => attackersOf(argument, argued, pro, contra, graph));
+  const dispute = disputeOf(graph, derivations, argued);
+  const attackers = argued.map((argument) =>
+    Array.from(attackersOf(argument, dispute), (attacker) => places.get(attacker) ?? -1).sort(
+      (a, b) => a - b,
+    ),
+  );
 
   const rules: Rule[] = [];
-  const works = (places: readonly number[]): readonly number[] =>
-    places.map((place) => atomOf(argued[place]?.id ?? ""));
-  const unlessAttacked = (id: Id, positive: readonly number[]): void => {
-    rules.push({ head: atomOf(id), positive, negative: works(contra.get(id) ?? []) });
-  };
-  for (const list of [...evidence, "positions"] as const) {
-    for (const record of graph.list(list)) if (counts(record.id)) unlessAttacked(record.id, []);
-  }
-  for (const derived of derivations.byId.values()) {
-    if (derived.status === "computed") unlessAttacked(derived.id, derived.used.map(atomOf));
-  }
-  const silence = silenceAtoms(graph, derivations, atoms, rules);
-  argued.forEach((argument, place) => {
-    const positive = argument.because.map(atomOf);
-    if (argument.silent) positive.push(silence(argument));
-    rules.push({ head: atomOf(argument.id), positive, negative: works(attackers[place] ?? []) });
-    if (argument.therefore !== null) {
-      rules.push({ head: atomOf(argument.therefore), positive: [atomOf(argument.id)], negative: [] });
-    }
+  const ruleOf = ({ head, positive, negative }: Clause): Rule => ({
+    head: atomOf(head),
+    positive: positive.map(atomOf),
+    negative: negative.map(atomOf),
   });
-  return { program: programOf(atoms.size, rules), atoms, arguments: argued, pro, contra, attackers };
-}
-
-/** Every argument against it, and every one whose conclusion conflicts with its own and that is as strong at least. */
-function attackersOf(
-  argument: Argument,
-  all: readonly Argument[],
-  pro: ReadonlyMap<Id, readonly number[]>,
-  contra: ReadonlyMap<Id, readonly number[]>,
-  graph: Graph,
-): readonly number[] {
-  const places = new Set(contra.get(argument.id) ?? []);
-  const conflicting: number[] = [];
-  if (argument.therefore !== null) {
-    conflicting.push(...(contra.get(argument.therefore) ?? []));
-    for (const rival of graph.rivalsOf(argument.therefore)) conflicting.push(...(pro.get(rival) ?? []));
-  }
-  for (const target of argument.against) {
-    if (graph.records.get(target)?.list === "claims") conflicting.push(...(pro.get(target) ?? []));
-  }
-  for (const place of conflicting) {
-    const other = all[place];
-    if (other && rank[other.strength] >= rank[argument.strength]) places.add(place);
-  }
-  return [...places].sort((a, b) => a - b);
-}
-
-/**
- * The atom that an argument from silence leans on besides: some `silence` derivation that bears on the same claim
- * the same way holds. It has no rule where there is none, or where the argument is against anything but a claim.
- */
-function silenceAtoms(
-  graph: Graph,
-  derivations: Derivations,
-  atoms: Map<Id, number>,
-  rules: Rule[],
-): (argument: Argument) => number {
-  const weighed = new Map<string, readonly Id[]>();
-  for (const derived of derivations.byId.values()) {
-    const record = graph.records.get(derived.id);
-    if (record?.list !== "derivations" || record.values.plugin !== "silence") continue;
-    for (const { claim, bearing } of derived.bearings) {
-      const key = `${bearing} ${claim}`;
-      weighed.set(key, [...(weighed.get(key) ?? []), derived.id]);
-    }
-  }
-  const made = new Map<string, number>();
-  return (argument) => {
-    const targets = argument.therefore !== null ? [argument.therefore] : argument.against;
-    const way = argument.therefore !== null ? "supports" : "disputes";
-    const onlyClaims = targets.every((id) => graph.records.get(id)?.list === "claims");
-    const key = onlyClaims && targets.length === 1 ? `${way} ${targets[0] ?? ""}` : "nothing";
-    const known = made.get(key);
-    if (known !== undefined) return known;
-    const atom = atoms.size;
-    atoms.set(`silence: ${key}`, atom);
-    made.set(key, atom);
-    for (const id of weighed.get(key) ?? []) {
-      rules.push({ head: atom, positive: [atoms.get(id) ?? atom], negative: [] });
-    }
-    return atom;
+  const add = (clauses: readonly Clause[]): void => {
+    for (const clause of clauses) rules.push(ruleOf(clause));
   };
+  for (const list of evidenceLists) {
+    for (const { id } of graph.list(list)) if (counts(id)) add([clauseOfEvidence(id, dispute)]);
+  }
+  for (const derived of derivations.byId.values()) add(clausesOfDerivation(derived, dispute));
+  const silences = new Set<Id>();
+  argued.forEach((argument, place) => {
+    const by = (attackers[place] ?? []).flatMap((at) => argued[at] ?? []);
+    const rule = ruleOf(clauseOfArgument(argument, by, dispute));
+    const silence = argument.silent ? silenceOf(argument, dispute) : null;
+    if (silence !== null && !silences.has(silence)) {
+      silences.add(silence);
+      add(clausesOfSilence(silence, dispute));
+    }
+    rules.push(rule);
+    add(clausesOfConclusion(argument));
+  });
+  return { program: programOf(atoms.size, rules), atoms, arguments: argued, pro, contra, attackers, dispute };
 }
 
 function append(lists: Map<Id, number[]>, key: Id, place: number): void {

@@ -4,7 +4,8 @@ import { countsUnder } from "../derive/lens.ts";
 import type { Lens } from "../derive/lens.ts";
 import type { Graph } from "../link/graph.ts";
 import { argumentsIn } from "./argument.ts";
-import type { Strength } from "./argument.ts";
+import { isSilence } from "./clauses/clauses.ts";
+import type { Dispute } from "./clauses/clauses.ts";
 import { compile } from "./compile.ts";
 import type { Compiled } from "./compile.ts";
 import { FALSE, TRUE, UNDEFINED, leastWithoutAttacks, wellFounded } from "./solver/well-founded.ts";
@@ -21,40 +22,42 @@ export interface Judgement {
   readonly listed: (claim: Id) => boolean;
 }
 
-/** Judges a corpus; `taken` may take arguments as stronger or weaker than they are recorded. */
-export function judge(
-  graph: Graph,
-  derivations: Derivations,
-  lens: Lens,
-  taken: (id: Id, strength: Strength) => Strength = (_, strength) => strength,
-): Judgement {
+/** Judges a corpus under a lens. */
+export function judge(graph: Graph, derivations: Derivations, lens: Lens): Judgement {
   const inPrint = countsUnder(graph, lens);
   const named = namedClaims(graph, inPrint, lens);
   // A claim that a dated record names is there, though the source of its wording be later.
   const counts = (id: Id): boolean => inPrint(id) || named?.has(id) === true;
-  const argued = argumentsIn(graph, derivations, counts, taken);
+  const argued = argumentsIn(graph, derivations, counts);
   const compiled = compile(graph, derivations, argued, counts);
   const model = wellFounded(compiled.program);
   const unattacked = leastWithoutAttacks(compiled.program);
-  const isClaim = (id: Id): boolean => graph.records.get(id)?.list === "claims";
-
+  const works = (id: Id): boolean => model[compiled.atoms.get(id) ?? -1] === TRUE;
   const standings = new Map<Id, Standing>();
   for (const [id, atom] of compiled.atoms) {
-    const list = graph.records.get(id)?.list;
-    if (id.startsWith("silence: ") || list === "positions") continue;
-    if (model[atom] === TRUE) standings.set(id, "stands");
-    else if (model[atom] === UNDEFINED) standings.set(id, "open");
-    else {
-      const disputed = isClaim(id) && (compiled.contra.get(id) ?? []).some((place) => works(place) === TRUE);
-      standings.set(id, unattacked[atom] === 1 || disputed ? "falls" : "unsupported");
-    }
-  }
-  function works(place: number): number {
-    const argument = compiled.arguments[place];
-    const atom = argument ? compiled.atoms.get(argument.id) : undefined;
-    return atom === undefined ? FALSE : (model[atom] ?? FALSE);
+    if (!hasStanding(id, graph)) continue;
+    const value = model[atom] ?? FALSE;
+    const disputed = (): boolean => isDisputed(id, compiled.dispute, works);
+    standings.set(id, standingFrom(value, unattacked[atom] === 1, disputed));
   }
   return { standings, compiled, counts, listed: (claim) => named === null || named.has(claim) };
+}
+
+/** Whether what has an atom has a standing: a position has none of its own, nor has the weight of a silence. */
+export function hasStanding(id: Id, graph: Graph): boolean {
+  return !isSilence(id) && graph.records.get(id)?.list !== "positions";
+}
+
+/** Whether something is a claim against which an argument works. */
+export function isDisputed(id: Id, dispute: Dispute, works: (argument: Id) => boolean): boolean {
+  return dispute.isClaim(id) && dispute.argumentsAgainst(id).some((argument) => works(argument.id));
+}
+
+/** A standing from the value of an atom, whether it would be true if nothing attacked, and, asked last, a dispute. */
+export function standingFrom(value: number, unattacked: boolean, disputed: () => boolean): Standing {
+  if (value === TRUE) return "stands";
+  if (value === UNDEFINED) return "open";
+  return unattacked || disputed() ? "falls" : "unsupported";
 }
 
 /** With a year, the claims that a dated record in print by then names; without one, null: all of them. */

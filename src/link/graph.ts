@@ -2,8 +2,10 @@ import type { Finding, Id } from "../base/finding.ts";
 import type { QuantityKind } from "../base/quantity.ts";
 import type { Source } from "../read/bibliography/read.ts";
 import type { ListName } from "../read/grammar/field.ts";
-import type { RecordOf } from "../read/record.ts";
+import type { PluginFile } from "../read/source-file.ts";
+import type { RecordOf, Spoilt } from "../read/record.ts";
 import type { Settings } from "../read/settings.ts";
+import type { Supposed } from "./suppose/outcome.ts";
 
 /** A record with its name and its references checked. */
 export type Linked<L extends ListName> = {
@@ -44,6 +46,8 @@ export interface Graph {
   readonly records: ReadonlyMap<Id, AnyLinked>;
   /** Records that were read and left out, since what they cannot do without is not there. */
   readonly leftOut: readonly AnyLinked[];
+  /** Records that could not be read, as far as it is known where they stand. */
+  readonly spoilt?: readonly Spoilt[];
   /** The records of a list, in the order of the corpus. */
   readonly list: <L extends ListName>(list: L) => readonly Linked<L>[];
   readonly provenance: (id: Id) => Provenance;
@@ -58,5 +62,9 @@ export interface Graph {
   readonly featureName: (written: string) => string;
   /** Claims that cannot be right together with a claim, both ways, by `incompatible-with` or a shared exclusive question. */
   readonly rivalsOf: (claim: Id) => readonly Id[];
+  /** Plug-ins that came with the corpus, whether they may run or not. */
+  readonly pluginFiles: readonly PluginFile[];
   readonly findings: readonly Finding[];
+  /** The outcome of an examination that is taken as found; null for the record as it is. */
+  readonly supposed: Supposed<Graph> | null;
 }

@@ -3,8 +3,8 @@ import { isList } from "../base/json.ts";
 import type { Json } from "../base/json.ts";
 import type { Target } from "../read/grammar/field.ts";
 import type { Step } from "../read/yaml/tree.ts";
-import { pointsTo } from "./check.ts";
-import type { Known } from "./check.ts";
+import { pointsTo } from "./references/points-to.ts";
+import type { Known } from "./references/points-to.ts";
 import type { DerivationRecord } from "./graph.ts";
 
 const things: readonly Target[] = ["artefacts"];
@@ -45,10 +45,25 @@ export function inputReferences(record: DerivationRecord, known: Known, findings
     return check(id, ["derivations"], path);
   };
 
+  // What is dated may be an event in words, which leads nowhere; of a record it must be an artefact.
+  const dated = (value: Json, path: readonly Step[]): boolean => {
+    if (isList(value)) return value.map((id, place) => dated(id, [...path, place])).every(Boolean);
+    if (typeof value === "string") return !known.names.records.has(value) || check(value, things, path);
+    if (value === null || typeof value !== "object") return true;
+    return Object.entries(value)
+      .map(([word, ids]) =>
+        word === "of"
+          ? dated(ids, [...path, word])
+          : word !== "without" || entries(ids, ["relations"], [...path, word]),
+      )
+      .every(Boolean);
+  };
+
   const inputs = record.values.inputs;
   if (inputs === null || typeof inputs !== "object" || isList(inputs)) return true;
   const good = Object.entries(inputs).map(([name, value]) => {
     const path = ["inputs", name];
+    if (name === "of") return dated(value, path);
     if (name !== "pairs" || !isList(value)) return input(value, path);
     return value.map((pair, place) => entries(pair, listed, [...path, place])).every(Boolean);
   });

@@ -4,14 +4,14 @@ import type { AnyLinked, Graph } from "./graph.ts";
 import { speakerOf } from "./spoken.ts";
 import { withheldIn } from "./withheld.ts";
 
-/** What a record is called in a sentence: its `short`, its text or name, never its id. */
+/** What a record is called in a sentence: its `short`, its text or name, never its id; what is only supposed says so. */
 export function labelOf(graph: Graph, id: Id): string {
   if (withheldIn(graph)(id)) return "something withheld";
   const source = graph.sources.get(id);
   if (source) return source.label;
   const record = graph.records.get(id);
   if (!record) return bearingLabel(graph, id);
-  return record.values.short ?? ownLabel(graph, record);
+  return asSupposed(graph, id, record.values.short ?? ownLabel(graph, record));
 }
 
 function ownLabel(graph: Graph, record: AnyLinked): string {
@@ -83,6 +83,7 @@ export function schemeWords(scheme: string): string {
 
 /** Whose a record is, with its year: `Oyelaran 2004`; the corpus's own where nobody is named. */
 export function authorLabel(graph: Graph, id: Id): string {
+  if (isSupposed(graph, id)) return "the supposed outcome";
   const { scholars, sources, year } = graph.provenance(id);
   const first = sources[0];
   const authors = first === undefined ? [] : graph.authorsOf(first);
@@ -108,6 +109,19 @@ export function familyName(name: string): string {
 function bearingLabel(graph: Graph, id: Id): string {
   const derivation = speakerOf(id);
   return graph.records.has(derivation) ? `the number ${labelOf(graph, derivation)}` : id;
+}
+
+/** Whether a record is there only because an outcome is taken as found. */
+export function isSupposed(graph: Graph, id: Id): boolean {
+  return graph.supposed?.records.has(id) === true;
+}
+
+/** What is cited from an examination that is supposed to be made is no more than supposed. */
+function asSupposed(graph: Graph, id: Id, label: string): string {
+  const marked = isSupposed(graph, id)
+    ? graph.records.get(id)?.list !== "arguments"
+    : graph.supposed?.examination.id === id;
+  return marked ? `${label} (supposed)` : label;
 }
 
 function labelOr(graph: Graph, words: string): string {

@@ -3,15 +3,15 @@ import type { Finding, Id } from "../base/finding.ts";
 import type { Source } from "../read/bibliography/read.ts";
 import type { ListName } from "../read/grammar/field.ts";
 import type { Reading } from "../read/read.ts";
-import { spanOf } from "../read/record.ts";
-import { checkReferences } from "./check.ts";
 import { dimensionKinds, namesOf, valueTrouble } from "./dimension.ts";
 import type { AnyLinked, Graph, Linked } from "./graph.ts";
 import { inputReferences } from "./inputs.ts";
 import { nameRecords } from "./name.ts";
-import { authorship } from "./people.ts";
-import { provenanceOf } from "./provenance.ts";
+import { authorship } from "./origin/people.ts";
+import { provenanceOf } from "./origin/provenance.ts";
 import { partsOf } from "./parts.ts";
+import { checkReferences } from "./references/check.ts";
+import { misplacedSettings } from "./references/settings.ts";
 
 /** Ties records to one another: an immutable graph in which every reference leads somewhere. */
 export function link(reading: Reading): Graph {
@@ -47,13 +47,18 @@ export function link(reading: Reading): Graph {
     const source = sources.get(key);
     return source ? authors(source).scholars : [];
   };
-  const lists = new Map<ListName, readonly AnyLinked[]>();
-  for (const record of kept.values()) lists.set(record.list, [...(lists.get(record.list) ?? []), record]);
+  const lists = new Map<ListName, AnyLinked[]>();
+  for (const record of kept.values()) {
+    const list = lists.get(record.list);
+    if (list) list.push(record);
+    else lists.set(record.list, [record]);
+  }
 
   return {
     settings,
     sources,
     records: kept,
+    spoilt: reading.spoilt,
     leftOut: [...names.records.values()].filter((one) => !kept.has(one.id)),
     list: <L extends ListName>(list: L) => (lists.get(list) ?? []) as unknown as readonly Linked<L>[],
     provenance: provenanceOf(kept, sources, authorsOf),
@@ -64,7 +69,9 @@ export function link(reading: Reading): Graph {
     dimensionKind: (name) => kinds.get(name) ?? null,
     featureName,
     rivalsOf: rivals(listIn(kept, "claims"), listIn(kept, "questions")),
+    pluginFiles: reading.pluginFiles,
     findings: [...findings, ...misplacedSettings(settings, kept, sources)],
+    supposed: null,
   };
 }
 
@@ -131,34 +138,4 @@ function rivals(
   }
   const lists = new Map([...sets].map(([claim, others]) => [claim, [...others]] as const));
   return (claim) => lists.get(claim) ?? [];
-}
-
-/** Ids in the settings that lead nowhere. */
-function misplacedSettings(
-  settings: Reading["settings"],
-  records: ReadonlyMap<Id, AnyLinked>,
-  sources: ReadonlyMap<Id, Source>,
-): readonly Finding[] {
-  const place = { file: settings.file, node: settings.node };
-  const known = (id: Id): boolean => records.has(id) || sources.has(id);
-  const tell = (id: Id, path: readonly (string | number)[]): readonly Finding[] =>
-    known(id)
-      ? []
-      : [
-          finding(
-            "unknown-reference",
-            `Unknown id \`${id}\`, expected a record or a source`,
-            spanOf(place, ...path),
-          ),
-        ];
-  return [
-    ...settings.withhold.flatMap((id, at) => tell(id, ["withhold", at])),
-    ...settings.accept.flatMap((one, at) =>
-      one.about.flatMap((id, n) => tell(id, ["accept", at, "about", n])),
-    ),
-    ...settings.units.flatMap((unit) => [
-      ...unit.foundIn.flatMap((id, at) => tell(id, ["units", unit.name, "found-in", at])),
-      ...unit.from.flatMap((id, at) => tell(id, ["units", unit.name, "from", at])),
-    ]),
-  ];
 }

@@ -9,8 +9,6 @@ import type { AnyLinked } from "./graph.ts";
 export interface Names {
   readonly records: ReadonlyMap<Id, AnyLinked>;
   readonly lost: ReadonlySet<Id>;
-  /** Made names that several records share: a reference to them may change its meaning. */
-  readonly shared: ReadonlySet<Id>;
   readonly findings: readonly Finding[];
 }
 
@@ -27,7 +25,6 @@ export function nameRecords(
   }
   const named = new Map<Id, AnyLinked>();
   const findings: Finding[] = [];
-  const shared = new Set<Id>();
   const made = new Map<Id, number>();
 
   for (const record of records) {
@@ -41,13 +38,12 @@ export function nameRecords(
     const base = madeName(record, passages);
     const count = (made.get(base) ?? 0) + 1;
     made.set(base, count);
-    if (count === 2) shared.add(base);
     let id = count === 1 ? base : `${base}#${count}`;
     while (named.has(id)) id = `${id}#`;
     named.set(id, { ...record, id, named: false } as AnyLinked);
   }
   const lost = new Set(spoilt.map((one) => one.id).filter((id) => id !== "" && !named.has(id)));
-  return { records: inOrder(records, named), lost, shared, findings };
+  return { records: inOrder(records, named), lost, findings };
 }
 
 /** `OF:DIMENSION@KEY` of a measurement, `WHO:CLAIM@KEY` of a position, a plain number for a reading. */

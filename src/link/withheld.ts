@@ -1,4 +1,6 @@
-import type { Id } from "../base/finding.ts";
+import type { Id, Span } from "../base/finding.ts";
+import { spanOf } from "../read/record.ts";
+import type { Node } from "../read/yaml/tree.ts";
 import type { AnyLinked, Graph } from "./graph.ts";
 import { speakerOf } from "./spoken.ts";
 
@@ -18,6 +20,34 @@ export function placeWithheld(graph: Graph, artefact: Id): boolean {
     if (record?.list === "artefacts" && record.values["withhold-location"] === true) return true;
   }
   return false;
+}
+
+/** Where what is withheld is written, read or not. */
+export function withheldSpans(graph: Graph): readonly Span[] {
+  const withheld = withheldIn(graph);
+  const read = [...graph.records.values()].filter((one) => withheld(one.id));
+  return [...read.map((one) => spanOf(one)), ...unreadSpans(graph)];
+}
+
+/** Records that are in no graph, since they could not be read whole or cannot do without what is not there. */
+export function unread(graph: Graph): readonly Pick<AnyLinked, "file" | "node">[] {
+  return [...graph.leftOut, ...(graph.spoilt ?? []).flatMap(({ written }) => written ?? [])];
+}
+
+/** Where those are written that name something withheld. */
+export function unreadSpans(graph: Graph): readonly Span[] {
+  const ids = withheldIn(graph);
+  const names = (text: string): boolean => {
+    const id = text.split(/\s/u)[0] ?? "";
+    return ids(id) || graph.settings.withhold.some((whole) => id.startsWith(`${whole}/`));
+  };
+  const mentions = (node: Node): boolean =>
+    node.is === "text"
+      ? names(node.text)
+      : node.is === "list"
+        ? node.items.some(mentions)
+        : node.entries.some(({ value }) => mentions(value));
+  return unread(graph).flatMap((one) => (mentions(one.node) ? [spanOf(one)] : []));
 }
 
 function closedOver(graph: Graph): ReadonlySet<Id> {

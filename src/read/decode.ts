@@ -1,19 +1,22 @@
 import { finding } from "../base/finding.ts";
-import type { Finding, Fix } from "../base/finding.ts";
+import type { Edit, Finding, Fix, Id } from "../base/finding.ts";
 import type { Json } from "../base/json.ts";
 import { nearest } from "../base/nearest.ts";
 import type { QuantityContext } from "../base/quantity/quantity-text.ts";
+import { slipFor } from "../base/text/slip.ts";
 import type { Field, Fields } from "./grammar/field.ts";
 import { choiceOf, leavesIn } from "./leaf.ts";
 import type { IssueFacts, Leaves } from "./leaf.ts";
 import { isEmpty, plainOf, valueAt } from "./yaml/tree.ts";
 import type { Entry, MapNode, Node } from "./yaml/tree.ts";
-import { quoted } from "./yaml/text.ts";
+import { quoted } from "./yaml/split.ts";
 
 /** Turns one file's trees into values by the grammar's fields, telling what does not fit. */
 export interface Decoder {
   /** The good fields of a map, or null when a required one is missing or bad. */
   readonly map: (node: MapNode, fields: Fields, open?: Open) => Record<string, unknown> | null;
+  /** Says which record is being read: what is told is about it. */
+  readonly concerning: (id: Id | null) => void;
   /** Adds a finding about a whole record. */
   readonly tell: (message: string, node: Node) => void;
   readonly findings: readonly Finding[];
@@ -27,9 +30,19 @@ interface Open {
   readonly whole?: readonly string[];
 }
 
+/** The edits that put another text in the place of a value; null where none is certain. */
+export type Putting = (node: Node & { is: "text" }, text: string) => readonly Edit[] | null;
+
 /** A decoder for one file, reading quantities in the given context. */
-export function decoderFor(file: string, context: QuantityContext): Decoder {
+export function decoderFor(
+  file: string,
+  context: QuantityContext,
+  putting: Putting = (node, text) => [
+    { file, start: node.start, end: node.end, text: node.plain ? text : quoted(text) },
+  ],
+): Decoder {
   const findings: Finding[] = [];
+  let about: readonly Id[] = [];
   const standard = leavesIn(context);
   const covered = new Map<1 | 2, Leaves>();
 
@@ -40,7 +53,7 @@ export function decoderFor(file: string, context: QuantityContext): Decoder {
     rule = "bad-value",
     fix: Fix | null = null,
   ): void => {
-    findings.push(finding(rule, message, { file, start, end }, { fix }));
+    findings.push(finding(rule, message, { file, start, end }, { fix, about }));
   };
 
   const leavesFor = (node: MapNode): Leaves => {
@@ -74,20 +87,10 @@ export function decoderFor(file: string, context: QuantityContext): Decoder {
       const inside = node.plain && params?.start !== undefined && node.end - node.start === node.text.length;
       const start = inside ? node.start + (params?.start ?? 0) : node.start;
       const end = inside && params?.end !== undefined ? node.start + params.end : node.end;
-      const fix =
-        params?.replacement === undefined
-          ? null
-          : {
-              label: `Write ${params.replacement}`,
-              edits: [
-                {
-                  file,
-                  start: node.start,
-                  end: node.end,
-                  text: node.plain ? params.replacement : quoted(params.replacement),
-                },
-              ],
-            };
+      // The line end of a text under its key stays where it is.
+      const put = params?.replacement?.trim();
+      const edits = put === undefined ? null : putting(node, put);
+      const fix = put === undefined || edits === null ? null : { label: `Write ${put}`, edits };
       tell(message, start, end, params?.rule, fix);
     }
     return null;
@@ -106,7 +109,7 @@ export function decoderFor(file: string, context: QuantityContext): Decoder {
   };
 
   const mapOf = (
-    type: "text" | "number",
+    type: "text" | "amount" | "chance",
     node: Node,
     leaves: Leaves,
   ): ReadonlyMap<string, unknown> | null => {
@@ -148,9 +151,9 @@ export function decoderFor(file: string, context: QuantityContext): Decoder {
       case "textMap":
         return mapOf("text", node, leaves);
       case "numberMap":
-        return mapOf("number", node, leaves);
+        return mapOf("amount", node, leaves);
       case "probability":
-        return node.is === "map" ? mapOf("number", node, leaves) : leaf("number", node, leaves);
+        return node.is === "map" ? mapOf("chance", node, leaves) : leaf("chance", node, leaves);
       case "choice":
         return node.is === "text"
           ? checked(choiceOf(field.of).safeParse(node.text), node)
@@ -163,18 +166,27 @@ export function decoderFor(file: string, context: QuantityContext): Decoder {
         return namedOf(field, node);
       case "json":
         return plainOf(node) as Json;
-      default:
-        return leaf(field.type, node, leaves);
+      default: {
+        const read = leaf(field.type, node, leaves);
+        const letters = typeof read === "string" ? [...read].length : 0;
+        if (field.most === undefined || letters <= field.most) return read;
+        tell(`Unexpected length of ${letters} letters, expected at most ${field.most}`, node.start, node.end);
+        return null;
+      }
     }
   };
 
-  const unknownField = (entry: Entry, names: readonly string[]): void => {
+  const unknownField = (entry: Entry, fields: Fields, node: MapNode): void => {
+    const names = Object.keys(fields);
     const near = nearest(entry.key, names);
+    const meant = slipFor(entry.key, names);
+    const field = meant === null ? undefined : fields[meant];
+    const free = meant !== null && valueAt(node, meant) === null;
     const fix =
-      near.length === 1 && near[0] !== undefined
+      field !== undefined && free && reads(field, entry.value, node)
         ? {
-            label: `Write ${near[0]}`,
-            edits: [{ file, start: entry.keyStart, end: entry.keyEnd, text: near[0] }],
+            label: `Write ${meant}`,
+            edits: [{ file, start: entry.keyStart, end: entry.keyEnd, text: meant }],
           }
         : null;
     const expected = near.length > 0 ? near.join(" or ") : `one of ${names.join(", ")}`;
@@ -187,6 +199,15 @@ export function decoderFor(file: string, context: QuantityContext): Decoder {
     );
   };
 
+  /** Whether a value is what a field takes; nothing is told. */
+  const reads = (field: Field, node: Node, within: MapNode): boolean => {
+    const told = findings.length;
+    value(field, node, leavesFor(within), true);
+    const good = findings.length === told;
+    findings.length = told;
+    return good;
+  };
+
   const map = (node: MapNode, fields: Fields, open: Open = {}): Record<string, unknown> | null => {
     const leaves = leavesFor(node);
     const values = Object.create(null) as Record<string, unknown>;
@@ -194,8 +215,7 @@ export function decoderFor(file: string, context: QuantityContext): Decoder {
     for (const entry of node.entries) {
       const field = Object.hasOwn(fields, entry.key) ? fields[entry.key] : undefined;
       if (!field) {
-        if (!entry.key.startsWith("x-") && !open.also?.includes(entry.key))
-          unknownField(entry, Object.keys(fields));
+        if (!entry.key.startsWith("x-") && !open.also?.includes(entry.key)) unknownField(entry, fields, node);
         continue;
       }
       if (isEmpty(entry.value)) continue;
@@ -221,7 +241,12 @@ export function decoderFor(file: string, context: QuantityContext): Decoder {
     return whole && missing.length === 0 ? values : null;
   };
 
-  return { map, findings, tell: (message, node) => tell(message, node.start, node.start + 1) };
+  return {
+    map,
+    findings,
+    concerning: (id) => (about = id === null ? [] : [id]),
+    tell: (message, node) => tell(message, node.start, node.start + 1),
+  };
 }
 
 function hasValue(node: MapNode, name: string): boolean {

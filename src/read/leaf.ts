@@ -3,6 +3,7 @@ import { parseEdtf } from "../base/date/edtf.ts";
 import { parseQuantity } from "../base/quantity/quantity-text.ts";
 import type { QuantityContext } from "../base/quantity/quantity-text.ts";
 import { parseYear } from "../base/date/year.ts";
+import { slipFor } from "../base/text/slip.ts";
 import type { Citation } from "./grammar/field.ts";
 
 /** Extra facts of an issue: the rule, the stretch of the text it is about, and what would certainly mend it. */
@@ -18,7 +19,12 @@ const idPattern = /^[a-z0-9][a-z0-9-]*(\/[a-z0-9][a-z0-9-]*)*$/;
 const text = z.string();
 
 const flag = z
-  .enum(["true", "false"], { error: "Unexpected value, expected true or false" })
+  .enum(["true", "false"], {
+    error: (issue) =>
+      typeof issue.input === "string"
+        ? `Unexpected \`${issue.input}\`, expected true or false`
+        : "Unexpected value, expected true or false",
+  })
   .transform((t) => t === "true");
 
 const number = z
@@ -30,6 +36,18 @@ const number = z
     const value = Number(t.replace("−", "-").replace(/ ?%$/, ""));
     return t.endsWith("%") ? value / 100 : value;
   });
+
+/** A number within limits, both included. */
+const within = (low: number, high: number, expected: string) =>
+  z.string().transform((t, issues): number => {
+    const read = number.safeParse(t);
+    if (read.success && read.data >= low && read.data <= high) return read.data;
+    issues.addIssue({ code: "custom", message: `Unexpected \`${t}\`, expected ${expected}` });
+    return z.NEVER;
+  });
+
+const amount = within(0, Infinity, "a number, 0 or more");
+const chance = within(0, 1, "a probability from 0 to 1");
 
 const whole = z
   .string()
@@ -70,8 +88,10 @@ function quantityIn(context: QuantityContext) {
   return z.string().transform((t, issues) => {
     const read = parseQuantity(t, context);
     if ("ok" in read) return read.ok;
-    const { message, start, end, replacement } = read.problem;
-    const facts: IssueFacts = { start, end, ...(replacement === undefined ? {} : { replacement }) };
+    const { code, message, start, end, replacement, otherwise } = read.problem;
+    // A number with two readings, or an uncertainty below 0, is asked about and never guessed.
+    const certain = replacement !== undefined && otherwise === undefined && code !== "negative-uncertainty";
+    const facts: IssueFacts = { start, end, ...(certain ? { replacement } : {}) };
     issues.addIssue({ code: "custom", message, params: facts });
     return z.NEVER;
   });
@@ -79,7 +99,20 @@ function quantityIn(context: QuantityContext) {
 
 /** The zod schema of each plain type: a text as written in, its meaning out. */
 export function leavesIn(context: QuantityContext) {
-  return { text, flag, number, whole, id, ref, citation, year, date, quantity: quantityIn(context) };
+  return {
+    text,
+    flag,
+    number,
+    amount,
+    chance,
+    whole,
+    id,
+    ref,
+    citation,
+    year,
+    date,
+    quantity: quantityIn(context),
+  };
 }
 
 /** The schemas of all plain types in one context. */
@@ -87,7 +120,15 @@ export type Leaves = ReturnType<typeof leavesIn>;
 
 /** The zod schema of a choice. */
 export function choiceOf(of: readonly string[]) {
-  return z.enum(of as readonly [string, ...string[]], {
-    error: (issue) => `Unexpected \`${String(issue.input)}\`, expected one of ${of.join(", ")}`,
+  return z.string().transform((t, issues) => {
+    if (of.includes(t)) return t;
+    const replacement = slipFor(t, of);
+    const params: IssueFacts = replacement === null ? {} : { replacement };
+    issues.addIssue({
+      code: "custom",
+      message: `Unexpected \`${t}\`, expected one of ${of.join(", ")}`,
+      params,
+    });
+    return z.NEVER;
   });
 }

@@ -1,6 +1,6 @@
 import { finding } from "../base/finding.ts";
-import type { Finding } from "../base/finding.ts";
-import { hashOf } from "../base/hash.ts";
+import type { Finding, Span } from "../base/finding.ts";
+import { hashOf } from "../base/text/hash.ts";
 import { byText } from "../base/order.ts";
 import { readBibliography } from "./bibliography/read.ts";
 import type { Source } from "./bibliography/read.ts";
@@ -8,8 +8,8 @@ import type { AnyRecord, FileRecords, Spoilt } from "./record.ts";
 import { readRecords } from "./records.ts";
 import { readSettings } from "./settings.ts";
 import type { Settings } from "./settings.ts";
-import { largestTable, largestYaml } from "./source-file.ts";
-import type { SourceFile } from "./source-file.ts";
+import { largestPlugin, largestTable, largestYaml, pluginFilesIn, pluginPath } from "./source-file.ts";
+import type { PluginFile, SourceFile } from "./source-file.ts";
 import { readTableRecords } from "./table/rows.ts";
 
 /** Everything the files say, before anything is tied to anything. */
@@ -18,6 +18,7 @@ export interface Reading {
   readonly sources: readonly Source[];
   readonly records: readonly AnyRecord[];
   readonly spoilt: readonly Spoilt[];
+  readonly pluginFiles: readonly PluginFile[];
   readonly findings: readonly Finding[];
 }
 
@@ -56,11 +57,19 @@ export function readCorpus(
     spoilt.push(...read.spoilt);
     findings.push(...read.findings);
   };
+  const met = new Set<string>();
   const named = (field: string, path: string, place: number): SourceFile | null => {
-    const file = byPath.get(path);
-    if (file) return file;
-    findings.push(missingFile(settings, field, path, place));
-    return null;
+    const file = byPath.get(path) ?? null;
+    const again = met.has(path);
+    met.add(path);
+    const trouble = again
+      ? file && `Duplicate file \`${path}\`, expected it once; it is read the first time`
+      : !file && `Missing file \`${path}\`, expected it below the corpus's folder`;
+    if (trouble)
+      findings.push(
+        finding(again ? "bad-value" : "unreadable-file", trouble, namedAt(settings, field, place)),
+      );
+    return again ? null : file;
   };
 
   settings.bibliography.forEach((path, place) => {
@@ -95,7 +104,11 @@ export function readCorpus(
     const read = remembered(memo, file, manner, () => readRecords(file, settings.quantities));
     if ("records" in read) take(read);
   }
-  return { settings, sources, records, spoilt, findings };
+  const code = files.filter((file) => pluginPath.test(file.path));
+  const unread = code.map((file) => problemOf(file) ?? tooLarge(file, largestPlugin));
+  findings.push(...unread.filter((one) => one !== null));
+  const pluginFiles = pluginFilesIn(code.filter((_, place) => unread[place] === null));
+  return { settings, sources, records, spoilt, pluginFiles, findings };
 }
 
 function remembered<
@@ -133,9 +146,9 @@ function tooLarge(file: SourceFile, limit: number): Finding | null {
   return finding("unreadable-file", message, { file: file.path, start: 0, end: 0 });
 }
 
-function missingFile(settings: Settings, field: string, path: string, place: number): Finding {
+/** Where the settings name a file. */
+function namedAt(settings: Settings, field: string, place: number): Span {
   const list = settings.node.entries.find((entry) => entry.key === field)?.value;
   const node = list?.is === "list" ? (list.items[place] ?? list) : (list ?? settings.node);
-  const at = { file: settings.file, start: node.start, end: node.end };
-  return finding("unreadable-file", `Missing file \`${path}\`, expected it below the corpus's folder`, at);
+  return { file: settings.file, start: node.start, end: node.end };
 }

@@ -26,6 +26,8 @@ export type AnyRecord = RecordOf<ListName>;
 /** A record whose required fields are missing or bad: not loaded, but its id is known. */
 export interface Spoilt {
   readonly id: Id;
+  /** Where it stands, as it is written; left out where the file could not be read at all. */
+  readonly written?: { readonly file: string; readonly node: MapNode };
 }
 
 /** What one file of records gives. */

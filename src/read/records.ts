@@ -2,6 +2,8 @@ import { finding } from "../base/finding.ts";
 import type { Finding, Id } from "../base/finding.ts";
 import { nearest } from "../base/nearest.ts";
 import type { QuantityContext } from "../base/quantity/quantity-text.ts";
+import { slipFor } from "../base/text/slip.ts";
+import { mendIn } from "./grammar/quoting.ts";
 import { decoderFor } from "./decode.ts";
 import type { Decoder } from "./decode.ts";
 import type { ListName } from "./grammar/field.ts";
@@ -15,29 +17,51 @@ import { readYaml } from "./yaml/text.ts";
 
 /** Reads a file of records: a map of lists, each named after its kind. */
 export function readRecords(file: SourceFile, context: QuantityContext): FileRecords {
-  const yaml = readYaml(file.path, file.text);
+  const yaml = readYaml(file.path, file.text, mendIn(context));
   if (!yaml.root) return { records: [], spoilt: idsIn(file.text), findings: yaml.findings };
   const decoder = decoderFor(file.path, context);
   const records: AnyRecord[] = [];
   const spoilt: Spoilt[] = [];
-  const findings: Finding[] = [...yaml.findings];
-  const source = yaml.root.entries.find((entry) => entry.key === "source") ?? null;
+  const findings: Finding[] = [];
+  const owners = new Map<number, Id>();
+  const apart = (node: Node): boolean => {
+    const inside = yaml.split.filter(({ start }) => start >= node.start && start < node.end);
+    const id = idOf(node);
+    for (const { start } of inside) if (id !== null) owners.set(start, id);
+    return inside.length > 0;
+  };
+  const source = yaml.root.entries.find((entry) => entry.key === "source" && !apart(entry.value)) ?? null;
   for (const entry of yaml.root.entries) {
     if (entry.key === "source" || entry.key.startsWith("x-")) continue;
     const list = listNames.find((name) => name === entry.key);
-    if (!list) findings.push(unknownList(file.path, entry));
+    if (!list) findings.push(unknownList(file.path, entry, yaml.root));
     else if (entry.value.is === "list") {
       for (const node of entry.value.items) {
-        if (node.is === "map") keep(readRecord(list, node, source, file.path, decoder));
+        if (apart(node))
+          spoilt.push({
+            id: idOf(node) ?? "",
+            ...(node.is === "map" ? { written: { file: file.path, node } } : {}),
+          });
+        else if (node.is === "map") keep(readRecord(list, node, source, file.path, decoder));
         else findings.push(notARecord(file.path, node));
       }
     } else if (!isEmpty(entry.value)) findings.push(notARecord(file.path, entry.value));
   }
   function keep(read: AnyRecord | Spoilt): void {
     if ("list" in read) records.push(read);
-    else if (read.id !== "") spoilt.push(read);
+    else spoilt.push(read);
   }
-  return { records, spoilt, findings: [...findings, ...decoder.findings] };
+  const split = yaml.findings.map((one) => {
+    const owner = one.rule === "split-value" ? owners.get(one.at?.start ?? -1) : undefined;
+    return owner === undefined ? one : { ...one, about: [owner] };
+  });
+  return { records, spoilt, findings: [...split, ...findings, ...decoder.findings] };
+}
+
+/** The id that a record is written with. */
+function idOf(node: Node): Id | null {
+  const written = node.is === "map" ? valueAt(node, "id") : null;
+  return written?.is === "text" && written.text !== "" ? written.text : null;
 }
 
 /** One record from its tree; what is spoilt keeps its id, so that references to it are not blamed again. */
@@ -50,11 +74,11 @@ export function readRecord(
 ): AnyRecord | Spoilt {
   const kind = kindOf(list);
   const node = withSource(written, source, "from" in kind.fields);
+  const id = idOf(node);
+  decoder.concerning("id" in kind.fields ? id : null);
   const read = decoder.map(node, { ...kind.fields, ...everywhere }, { whole: ["because"] });
   const values = read && meetsNeeds(kind, node, read, decoder) ? read : null;
-  const idNode = valueAt(node, "id");
-  const id: Id | null = idNode?.is === "text" && idNode.text !== "" ? idNode.text : null;
-  if (values === null) return { id: id ?? "" };
+  if (values === null) return { id: id ?? "", written: { file, node } };
   // The decoder gave each field the meaning that the grammar's table has for it.
   return { list, id: "id" in values ? id : null, values, file, node } as unknown as AnyRecord;
 }
@@ -85,12 +109,13 @@ function withSource(node: MapNode, source: Entry | null, hasFrom: boolean): MapN
   return { ...node, entries: [...node.entries, { ...source, key: "from" }] };
 }
 
-function unknownList(file: string, entry: Entry): Finding {
+function unknownList(file: string, entry: Entry, root: MapNode): Finding {
   const near = nearest(entry.key, listNames);
   const expected = near.length > 0 ? near.join(" or ") : `one of ${listNames.join(", ")}`;
   const at = { file, start: entry.keyStart, end: entry.keyEnd };
-  const only = near.length === 1 ? near[0] : undefined;
-  const fix = only === undefined ? null : { label: `Write ${only}`, edits: [{ ...at, text: only }] };
+  const only = slipFor(entry.key, listNames);
+  const free = only !== null && valueAt(root, only) === null;
+  const fix = free ? { label: `Write ${only}`, edits: [{ ...at, text: only }] } : null;
   return finding("unknown-field", `Unknown list \`${entry.key}\`, expected ${expected}`, at, { fix });
 }
 

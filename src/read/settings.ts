@@ -6,6 +6,7 @@ import { unitTable } from "../base/unit/unit-table.ts";
 import { ownUnit } from "../base/unit/unit.ts";
 import type { Unit } from "../base/unit/unit.ts";
 import { decoderFor } from "./decode.ts";
+import { mendIn } from "./grammar/quoting.ts";
 import { settingsFields } from "./grammar/settings.ts";
 import type { SettingsValues } from "./grammar/settings.ts";
 import type { SourceFile } from "./source-file.ts";
@@ -67,7 +68,7 @@ const startingContext: QuantityContext = { units: unitTable([]), approximate: 0.
 
 /** Reads `corpus.yaml`; null settings when it cannot be read at all. */
 export function readSettings(file: SourceFile): { settings: Settings | null; findings: readonly Finding[] } {
-  const yaml = readYaml(file.path, file.text);
+  const yaml = readYaml(file.path, file.text, mendIn(startingContext));
   if (!yaml.root) return { settings: null, findings: yaml.findings };
   const decoder = decoderFor(file.path, startingContext);
   const values = (decoder.map(yaml.root, settingsFields) ?? {

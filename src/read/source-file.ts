@@ -1,3 +1,5 @@
+import { hashOf } from "../base/text/hash.ts";
+
 /** A file of the corpus as the host found it; `problem` says why its text could not be had. */
 export interface SourceFile {
   /** Path below the corpus's folder, parted by `/`. */
@@ -9,5 +11,30 @@ export interface SourceFile {
 /** Largest YAML file read, in bytes. */
 export const largestYaml = 8 * 1024 * 1024;
 
+/** Largest plug-in of a corpus, in bytes. */
+export const largestPlugin = 256 * 1024;
+
 /** Largest bibliography or table read, in bytes. */
 export const largestTable = 64 * 1024 * 1024;
+
+/** A plug-in that came with the corpus: a stranger's code, which reading never runs. */
+export interface PluginFile {
+  /** The name derivations use: that of the file, without its ending. */
+  readonly name: string;
+  readonly file: string;
+  /** SHA-256 of the file's text. */
+  readonly hash: string;
+  readonly text: string;
+}
+
+/** The path of a plug-in's file below the corpus's folder. */
+export const pluginPath = /^plugins\/([a-z0-9]+(?:-[a-z0-9]+)*)\.js$/;
+
+/** The plug-ins among the files of a corpus, as texts; one that could not be read is left out. */
+export function pluginFilesIn(files: readonly SourceFile[]): readonly PluginFile[] {
+  return files.flatMap(({ path, text, problem }) => {
+    const name = pluginPath.exec(path)?.[1];
+    if (name === undefined || problem !== undefined) return [];
+    return [{ name, file: path, hash: hashOf(text), text }];
+  });
+}

@@ -2,12 +2,17 @@ import { randomBytes } from "node:crypto";
 import { createReadStream, existsSync, statSync } from "node:fs";
 import { extname, join, normalize } from "node:path";
 import { Readable } from "node:stream";
-import { fileURLToPath } from "node:url";
+import { fileURLToPath, pathToFileURL } from "node:url";
 import { serve as listen } from "@hono/node-server";
 import type { ServerType } from "@hono/node-server";
 import { Hono } from "hono";
 import { streamSSE } from "hono/streaming";
 import { NoCorpus, readCorpusFolder } from "../host/corpus-folder.ts";
+import { declaredInThreads } from "../host/guest/node-thread.ts";
+import type { Declared } from "../host/guest/guest.ts";
+import { allowedGuests } from "../host/permissions.ts";
+import { plugins } from "../../plugins/index.ts";
+import { allowing } from "./allow.ts";
 import { watchFolder } from "./watch.ts";
 
 /** A corpus being served: its address with the token in it, and how to end it. */
@@ -17,7 +22,7 @@ export interface Served {
 }
 
 const policy =
-  "default-src 'none'; script-src 'self'; style-src 'self'; font-src 'self'; img-src 'self' data:; " +
+  "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; font-src 'self'; img-src 'self' data:; " +
   "worker-src 'self'; connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 
 const types: Readonly<Record<string, string>> = {
@@ -28,6 +33,7 @@ const types: Readonly<Record<string, string>> = {
   ".woff": "font/woff",
   ".json": "application/json",
   ".svg": "image/svg+xml",
+  ".wasm": "application/wasm",
 };
 
 /** Serves the app and one corpus to this machine alone; port 0 takes a free one. */
@@ -36,6 +42,8 @@ export async function serve(
   options: { readonly port?: number; readonly app?: URL } = {},
 ): Promise<Served> {
   const app = fileURLToPath(options.app ?? new URL("./app/", import.meta.url));
+  const worker = new URL("../compute-worker.js", pathToFileURL(app));
+  const asked = new Map<string, Declared>();
   const token = randomBytes(16).toString("hex");
   const watcher = watchFolder(folder);
   const hono = new Hono();
@@ -59,13 +67,21 @@ export async function serve(
     await next();
     return undefined;
   });
-  hono.get("/corpus/files", (context) => {
+  hono.get("/corpus/files", async (context) => {
     try {
-      return context.json({ files: readCorpusFolder(folder) });
+      const files = readCorpusFolder(folder);
+      const guests = await declaredInThreads(worker, allowedGuests(folder, files, plugins), asked);
+      return context.json({ files, guests });
     } catch (error) {
       if (error instanceof NoCorpus) return context.json({ files: [], gone: error.message });
       throw error;
     }
+  });
+  hono.post("/corpus/allow", async (context) => {
+    const refused = await allowing(folder, context.req);
+    if (refused !== null) return context.text(refused, 409);
+    watcher.tell();
+    return context.body(null, 204);
   });
   hono.get("/corpus/changes", (context) =>
     streamSSE(context, async (stream) => {
@@ -77,7 +93,9 @@ export async function serve(
     }),
   );
   hono.get("*", (context) => {
-    const path = normalize(decodeURIComponent(new URL(context.req.url).pathname)).replace(/^[/\\]+/, "");
+    const given = pathIn(context.req.url);
+    if (given === null) return context.notFound();
+    const path = normalize(given).replace(/^[/\\]+/, "");
     const wanted = join(app, path);
     const file =
       path !== "" && wanted.startsWith(app) && existsSync(wanted) && statSync(wanted).isFile()
@@ -105,4 +123,13 @@ export async function serve(
       await closed;
     },
   };
+}
+
+/** The path of an address, its signs decoded; null where they are written wrongly. */
+function pathIn(url: string): string | null {
+  try {
+    return decodeURIComponent(new URL(url).pathname);
+  } catch {
+    return null;
+  }
 }

@@ -3,6 +3,8 @@ import { watch } from "chokidar";
 /** Tells when something in a folder changed on disk; several changes at once are told once. */
 export interface Watcher {
   readonly onChange: (tell: () => void) => () => void;
+  /** Tells of a change that is none of a file that is read. */
+  readonly tell: () => void;
   readonly close: () => Promise<void>;
 }
 
@@ -17,18 +19,20 @@ export function watchFolder(folder: string): Watcher {
     ignoreInitial: true,
     followSymlinks: false,
   });
+  const tellAll = (): void => {
+    for (const tell of listeners) tell();
+  };
   let waiting: NodeJS.Timeout | undefined;
   watcher.on("all", () => {
     clearTimeout(waiting);
-    waiting = setTimeout(() => {
-      for (const tell of listeners) tell();
-    }, quiet);
+    waiting = setTimeout(tellAll, quiet);
   });
   return {
     onChange: (tell) => {
       listeners.add(tell);
       return () => void listeners.delete(tell);
     },
+    tell: tellAll,
     close: async () => {
       clearTimeout(waiting);
       await watcher.close();

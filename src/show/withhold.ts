@@ -2,8 +2,9 @@ import type { Finding, Id, Span } from "../base/finding.ts";
 import type { Lens } from "../derive/lens.ts";
 import type { Judgement } from "../judge/judge.ts";
 import type { AnyLinked, Graph } from "../link/graph.ts";
-import { placeWithheld, withheldIn } from "../link/withheld.ts";
+import { placeWithheld, unread, unreadSpans, withheldIn, withheldSpans } from "../link/withheld.ts";
 import { spanOf } from "../read/record.ts";
+import { plainOf } from "../read/yaml/tree.ts";
 
 export { placeWithheld, withheldIn } from "../link/withheld.ts";
 
@@ -41,15 +42,21 @@ export function citableUnder({
   };
 }
 
-/** Findings that may be shown: one about something withheld goes, for its words would name it; of an error, that there is one stays. */
+/** Findings that may be shown: one that is about something withheld, or names it, goes; of an error, that there is one stays. */
 export function shownFindings(graph: Graph | null, findings: readonly Finding[]): readonly Finding[] {
   if (!graph || graph.settings.withhold.length === 0) return findings;
-  const withheld = withheldIn(graph);
-  const spans = [...graph.records.values()].filter((one) => withheld(one.id)).map((one) => spanOf(one));
+  const ids = withheldIn(graph);
+  // A part that could not be read is in no graph, and is withheld all the same.
+  const withheld = (id: Id): boolean =>
+    ids(id) || graph.settings.withhold.some((whole) => id.startsWith(`${whole}/`));
+  const spans = withheldSpans(graph);
   const within = (at: Span): boolean =>
     spans.some((span) => span.file === at.file && span.start <= at.start && at.start < span.end);
+  const names = (message: string): boolean =>
+    [...message.matchAll(/`([^`]+)`/gu)].some(([, id = ""]) => withheld(id));
   return findings.flatMap((one) => {
-    if (!one.about.some(withheld) && (one.at === null || !within(one.at))) return [one];
+    if (!one.about.some(withheld) && (one.at === null || !within(one.at)) && !names(one.message))
+      return [one];
     return one.level === "error" ? [masked(one)] : [];
   });
 }
@@ -61,7 +68,11 @@ function masked({ rule, level }: Finding): Finding {
 
 /** The texts for excerpts: what may not be shown is dotted out, so that every offset stays what it was. */
 export function shownTexts(graph: Graph, texts: ReadonlyMap<string, string>): ReadonlyMap<string, string> {
-  const spans = [...graph.records.values()].flatMap((record) => hiddenSpans(graph, record));
+  const spans = [
+    ...[...graph.records.values()].flatMap((record) => hiddenSpans(graph, record)),
+    ...unreadSpans(graph),
+    ...unreadPlaces(graph),
+  ];
   const files = new Set(spans.map((span) => span.file));
   return new Map(
     [...texts].map(([file, text]) => [
@@ -86,6 +97,15 @@ function dotted(text: string, spans: readonly Span[]): string {
     at = end;
   }
   return [...parts, text.slice(at)].join("");
+}
+
+/** The exact places that records give which could not be read whole. */
+function unreadPlaces(graph: Graph): readonly Span[] {
+  return unread(graph).flatMap((one) => {
+    const kept = plainOf(one.node) as Readonly<Record<string, unknown>>;
+    const fields = kept["withhold-location"] === "true" ? ["coordinates", "found-at"] : ["coordinates"];
+    return fields.flatMap((field) => (kept[field] === undefined ? [] : [spanOf(one, field)]));
+  });
 }
 
 function hiddenSpans(graph: Graph, record: AnyLinked): readonly Span[] {

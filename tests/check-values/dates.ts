@@ -1,7 +1,7 @@
 import { parseYear } from "../../src/base/date/year.ts";
-import { boundsOf } from "../../src/judge/dates/differences.ts";
-import type { Difference, Statement } from "../../src/judge/dates/differences.ts";
-import { allImpossible } from "../../src/judge/dates/minimal.ts";
+import { boundsOf } from "../../src/base/date/differences.ts";
+import type { Difference, Statement } from "../../src/base/date/differences.ts";
+import { allImpossible } from "../../src/base/date/minimal.ts";
 import type { Methods } from "./case.ts";
 
 interface Written {

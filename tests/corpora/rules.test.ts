@@ -13,6 +13,18 @@ test("every rule that can be explained has its example corpora, and there are no
   expect(new Set(ids).size).toBe(ids.length);
 });
 
+test.each(ruleDocs.map((one) => [one.id, one] as const))(
+  "%s is explained in whole sentences, in British spelling and neutral words",
+  (_, { title, doc }) => {
+    expect(title).toMatch(/^[A-Z].*\.$/);
+    expect(doc).toMatch(/^[A-Z].*\.$/);
+    const said = `${title} ${doc}`;
+    expect(said).not.toMatch(/refut|debunk|demolish|disprov|claims to|alleged|obvious|wrongly/i);
+    expect(said).not.toMatch(/\b(?:colou?rize|center|gray|analyze|artifact|favor|recognize|meter)/i);
+    expect(said).not.toMatch(/[a-z]+-[0-9]{4}|@/);
+  },
+);
+
 /** What a rule finds in a corpus, a line each. */
 async function told(folder: string, rule: string): Promise<readonly string[]> {
   const { findings } = await evaluated(folder);

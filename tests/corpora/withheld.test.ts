@@ -54,6 +54,9 @@ test.each([
   ["check", "--explain", "dry"],
   ["check", "--explain", "by-sprin"],
   ["compute"],
+  ["plan"],
+  ["plan", "--all"],
+  ["plan", "--json"],
 ])("%s %s %s: nothing withheld is printed", (command, ...options) => {
   const printed = outputOf(command, place, ...options);
   expect(printed).not.toBe("");

@@ -1,7 +1,7 @@
 import * as fc from "fast-check";
 import { expect, test } from "vitest";
-import { boundsOf } from "../../src/judge/dates/differences.ts";
-import { allImpossible, canAllBeTrue, smallestImpossible } from "../../src/judge/dates/minimal.ts";
+import { boundsOf } from "../../src/base/date/differences.ts";
+import { allImpossible, canAllBeTrue, smallestImpossible } from "../../src/base/date/minimal.ts";
 import { closes, events, randomStatements, truePlacings } from "../oracle/moments.ts";
 
 test("statements can all be true where events can be placed so, and their bounds are those of all placings", () => {
@@ -55,6 +55,29 @@ test("among many statements the set is minimal too, and no longer than a contrad
       expect(set.map((one) => one.id).sort()).toEqual(["back", "step 20"]);
     }),
   );
+});
+
+test("among many statements one that cannot be true by itself is told alone", () => {
+  const between = (event: string, low: number, high: number) => [
+    { from: event, to: "0", most: -low },
+    { from: "0", to: event, most: high + 1, strict: true },
+  ];
+  // Two dates clash over the order of a and b; that c is before d and no year apart is impossible by itself.
+  const dates = Array.from({ length: 20 }, (_, n) => ({ id: `date ${n}`, says: between(`e${n}`, n, n) }));
+  const order = { id: "order", says: [{ from: "e0", to: "e9", most: 0, strict: true }] };
+  const itself = {
+    id: "itself",
+    says: [
+      { from: "d", to: "c", most: 0, strict: true },
+      { from: "c", to: "d", most: 0 },
+    ],
+  };
+  expect(
+    smallestImpossible([order, ...dates])
+      ?.map((one) => one.id)
+      .sort(),
+  ).toEqual(["date 0", "date 9", "order"]);
+  expect(smallestImpossible([order, ...dates, itself])).toEqual([itself]);
 });
 
 test("a statement more never widens the bounds", () => {

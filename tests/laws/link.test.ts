@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { build } from "../../src/build.ts";
 import type { Model, SourceFile } from "../../src/build.ts";
 import { emptyMemo } from "../../src/host/evaluate.ts";
-import { foldedName } from "../../src/link/people.ts";
+import { foldedName } from "../../src/link/origin/people.ts";
 
 const main = {
   path: "corpus.yaml",
@@ -100,4 +100,49 @@ test("what refers to a lost record is not reported again", () => {
   expect(told.filter((one) => one.startsWith("unknown-reference"))).toEqual([]);
   expect(told.filter((one) => one.startsWith("bad-value"))).toHaveLength(1);
   expect(graph.list("arguments").map((one) => one.id)).toEqual([]);
+});
+
+describe("examinations and questions", () => {
+  const answers = `${things}claims: [{ id: c, text: Old. }, { id: d, text: New. }, { id: e, text: Red. }]\n`;
+  const question = (prior: string): string =>
+    `questions: [{ id: q, text: When?, answers: [c, d], prior: { ${prior} } }]\n`;
+  const outcomes = (...each: readonly string[]): string =>
+    `examinations:\n  - id: x\n    of: [ring]\n    method: look\n    outcomes:\n${each.map((one) => `      - { ${one} }\n`).join("")}`;
+  const wrongs = (told: readonly string[]): readonly string[] =>
+    told.filter((one) => /^(bad-value|duplicate-id)/.test(one));
+
+  test("two outcomes of one name are told, and the first is kept", () => {
+    const { graph, told } = modelOf(
+      `${answers}${outcomes("id: a, text: So.", "id: a, text: Or so.", "id: b, text: Else.")}`,
+    );
+    expect(wrongs(told)).toEqual([
+      "duplicate-id: Duplicate outcome `a`, expected another name; the first is kept",
+    ]);
+    const [kept] = graph.list("examinations");
+    expect(kept?.values.outcomes.map((one) => one.text)).toEqual(["So.", "Else."]);
+  });
+
+  test("a probability lies between 0 and 1, a cost and a prior are 0 or more", () => {
+    const { graph, told } = modelOf(
+      `${answers}${question("c: -0.5, d: 2")}${outcomes("id: a, text: So., probability: 1.5", "id: b, text: Else., probability: { c: 40 %, d: -0.1 }")}    cost: -3\n`,
+    );
+    expect(wrongs(told)).toEqual([
+      "bad-value: Unexpected `-0.5`, expected a number, 0 or more",
+      "bad-value: Unexpected `1.5`, expected a probability from 0 to 1",
+      "bad-value: Unexpected `-0.1`, expected a probability from 0 to 1",
+      "bad-value: Unexpected `-3`, expected a number, 0 or more",
+    ]);
+    expect([...(graph.list("questions")[0]?.values.prior ?? [])]).toEqual([["d", 2]]);
+    expect(graph.list("examinations")[0]?.values.outcomes[1]?.probability).toEqual(new Map([["c", 0.4]]));
+  });
+
+  test("a prior is of the question's own answers, a probability of answers alone", () => {
+    const { told } = modelOf(
+      `${answers}${question("c: 0.5, e: 0.5")}${outcomes("id: a, text: So., probability: { d: 0.4, e: 0.5 }")}`,
+    );
+    expect(wrongs(told)).toEqual([
+      "bad-value: Unexpected `e`, expected one of the question's answers",
+      "bad-value: Unexpected `e`, expected an answer of some question",
+    ]);
+  });
 });

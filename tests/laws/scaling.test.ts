@@ -1,7 +1,7 @@
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { allometry } from "../../plugins/scaling/allometry.ts";
-import { oneFactor } from "../../plugins/scaling/one-factor.ts";
+import { oneFactor, toleranceNeeded } from "../../plugins/scaling/one-factor.ts";
 import { predictAllometric, predictIsometric } from "../../plugins/scaling/prediction.ts";
 import { ratioOf, ratioOfIntervals } from "../../plugins/scaling/ratio.ts";
 import { isRefusal, linearRegression, randomFrom } from "../../src/plugin.ts";
@@ -75,6 +75,22 @@ describe("one factor", () => {
         expect(lenient.detectable ?? 0).toBeGreaterThan(strict.detectable ?? 0);
       }),
     );
+  });
+
+  test("is no longer rejected with the tolerance that is needed, and is with a little less", () => {
+    let needed = 0;
+    fc.assert(
+      fc.property(pairs, fc.constantFrom(0, 0.02), (all, given) => {
+        const share = toleranceNeeded(all, given);
+        expect(share === null).toBe((certain(oneFactor(all, given)).p ?? 1) >= 0.05);
+        if (share === null) return;
+        needed += 1;
+        expect(share).toBeGreaterThanOrEqual(given);
+        expect(certain(oneFactor(all, share)).p).toBeCloseTo(0.05, 6);
+        expect(certain(oneFactor(all, 0.99 * share)).p).toBeLessThan(0.05);
+      }),
+    );
+    expect(needed).toBeGreaterThan(20);
   });
 
   test("rejects a true factor about as often as the level says", () => {

@@ -1,5 +1,6 @@
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { meetingOf } from "../../plugins/spacing/two-rows/ranges.ts";
 import { compareCensored } from "../../plugins/spacing/two-rows/compare.ts";
 import { spacing } from "../../plugins/spacing/index.ts";
 import { periodogram, rayleigh } from "../../plugins/spacing/period/period.ts";
@@ -210,5 +211,38 @@ describe("the plug-in", () => {
     );
     expect(numbers["p"]?.value).toBeGreaterThan(0);
     expect(warnings).toEqual(expect.arrayContaining(["as-even-as-measured", "below-smallest-p"]));
+  });
+});
+
+describe("two rows of which only the reach is known", () => {
+  const end = fc.double({ min: 1, max: 200, noNaN: true });
+  const reach = fc
+    .tuple(end, fc.option(end))
+    .map(([a, b]): readonly [number, number | null] =>
+      b === null ? [a, null] : [Math.min(a, b), Math.max(a, b)],
+    );
+
+  test("meet with the factors needed, and with no others", () => {
+    fc.assert(
+      fc.property(reach, reach, fc.double({ min: 0.2, max: 5, noNaN: true }), (own, other, factor) => {
+        const met = certain(meetingOf(own, other, [factor, factor]));
+        const [low, high] = [own[0] * factor, (own[1] ?? Infinity) * factor];
+        const common = high >= other[0] && low <= (other[1] ?? Infinity);
+        expect(met.meetEnlarged).toBe(common ? "all" : "none");
+        const near =
+          Math.abs(factor - met.needed[0]) < 1e-9 || Math.abs(factor - (met.needed[1] ?? 0)) < 1e-9;
+        if (!near) expect(common).toBe(factor > met.needed[0] && factor < (met.needed[1] ?? Infinity));
+      }),
+    );
+  });
+
+  test("meet with some of a range of factors where its ends do not agree", () => {
+    expect(certain(meetingOf([50, 60], [75, 90], [1, 1.5]))).toMatchObject({
+      meet: false,
+      meetEnlarged: "some",
+    });
+    expect(certain(meetingOf([50, 60], [75, 90], [1.25, 1.8])).meetEnlarged).toBe("all");
+    expect(certain(meetingOf([50, 60], [75, null], [0.5, 1])).meetEnlarged).toBe("none");
+    expect(isRefusal(meetingOf([0, 60], [75, 90]))).toBe(true);
   });
 });

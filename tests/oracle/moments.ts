@@ -1,5 +1,5 @@
 import * as fc from "fast-check";
-import { zero, type Difference, type Statement } from "../../src/judge/dates/differences.ts";
+import { zero, type Difference, type Statement } from "../../src/base/date/differences.ts";
 
 /** Events of the random systems. Four moments to a year let as many as three of them come one after another within it. */
 export const events = ["a", "b", "c"] as const;

@@ -162,6 +162,21 @@ test("gaps known as ranges: the share is left undetermined exactly where Turnbul
   }
 });
 
+test.each(["E1-snug", "E1-loose", "E2-ranges"])("a pivot and its socket: the clearance of %s with its ends", async (id) => {
+  const { input, expected } = caseOf(id);
+  const written = (part: "slot" | "peg", error: "uSlot" | "uPeg"): string => {
+    const stated = input[part] as number | readonly [number, number];
+    return typeof stated === "number" ? `${stated} ± ${String(input[error])} mm` : `${stated.join("–")} mm`;
+  };
+  const lists = { slot: [written("slot", "uSlot")], peg: [written("peg", "uPeg")] };
+  const figure = await figureOver(lists, "clearance", (ids) => ({ pairs: [[ids["slot"]?.[0], ids["peg"]?.[0]]] }));
+  const dot = marksOf(figure, 1, "dots")[0]?.dots[0];
+  const [low, high] = (expected["ci95"] ?? expected["clearance"]) as readonly [number, number];
+  near(dot?.at[0], (low + high) / 2, 1e-9);
+  near(dot?.xEnds?.[0], low, 1e-9);
+  near(dot?.xEnds?.[1], high, 1e-9);
+});
+
 /** The height of a curve between two of its points. */
 function between(curve: readonly (readonly [number, number])[], x: number): number {
   const next = curve.findIndex((point) => point[0] >= x);

@@ -28,6 +28,8 @@ const core = [
   ...numeric,
 ];
 const drawing = ["@observablehq/plot"];
+/** The interpreter that a corpus's own plug-ins run in. */
+const sandbox = ["quickjs-emscripten-core", "@jitl/quickjs-wasmfile-release-sync"];
 const node = [
   "node:",
   "commander",
@@ -37,6 +39,7 @@ const node = [
   "hono/",
   "@hono/node-server",
   "linkedom",
+  ...sandbox,
   ...core,
 ];
 const browser = [
@@ -50,6 +53,7 @@ const browser = [
   "zod",
   "cytoscape",
   "lunr",
+  "@jitl/quickjs-wasmfile-release-sync/",
 ];
 
 /** The packages a room may import; an entry that ends in `/`, `:` or `-` means everything that begins so. */

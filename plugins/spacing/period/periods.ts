@@ -6,6 +6,8 @@ export interface PeriodResult {
   readonly period: number;
   readonly p: number;
   readonly given: boolean;
+  /** Sets of positions at random that were searched alike; 0 for a period given. */
+  readonly sets: number;
   readonly power: number;
   readonly atHalf: number;
   readonly atTwice: number;
@@ -24,10 +26,18 @@ export function periodOf(
     const test = rayleigh(positions, period);
     if (isRefusal(test)) return test;
     const [atHalf, atTwice] = [powerAt(positions, period / 2), powerAt(positions, period * 2)];
-    return { period, p: Math.max(SMALLEST_P, test.exact), given: true, power: test.z, atHalf, atTwice };
+    return {
+      period,
+      p: Math.max(SMALLEST_P, test.exact),
+      given: true,
+      sets: 0,
+      power: test.z,
+      atHalf,
+      atTwice,
+    };
   }
   if (low?.kind !== "quantity" || high?.kind !== "quantity") return null;
   const sets = Math.max(1000, draws);
   const found = periodogram(positions, low.value.value, high.value.value, tools.random, sets);
-  return isRefusal(found) ? found : { ...found, given: false };
+  return isRefusal(found) ? found : { ...found, given: false, sets };
 }

@@ -3,7 +3,8 @@ import { compareCensored, gehanTest, type Permutation } from "./compare.ts";
 import type { Gap } from "../survival.ts";
 
 const FACTORS = 200;
-const DRAWS = 2_000;
+const MOST_DRAWS = 2_000;
+const FEWEST_DRAWS = 200;
 
 /** Two rows compared, the first enlarged by a factor that has an uncertainty of its own (methods D5). */
 export interface ScaledComparison {
@@ -29,9 +30,10 @@ export function compareScaled(
   if (isRefusal(compared)) return compared;
   if (!(u > 0)) return { test: compared.gehan, factor, differing: null, agreeing: null };
   const agreeing: number[] = [];
+  const each = Math.min(MOST_DRAWS, Math.max(FEWEST_DRAWS, Math.round(draws / 5)));
   for (let k = 0; k < FACTORS; k += 1) {
     const drawn = factor * Math.exp((u / factor) * random.normal());
-    if (gehanTest(enlarged(gaps, drawn), other, random, DRAWS, DRAWS).p >= 0.05) agreeing.push(drawn);
+    if (gehanTest(enlarged(gaps, drawn), other, random, each, MOST_DRAWS).p >= 0.05) agreeing.push(drawn);
   }
   return {
     test: compared.gehan,

@@ -44,3 +44,19 @@ export function estimateUnit(
     sameTo: Math.min(...values.map((value, i) => ((n[i] ?? 0) > 1 ? value / ((n[i] ?? 0) - 0.5) : Infinity))),
   };
 }
+
+/** The interval of an estimated unit, widened by the relative error that the lengths share (an instrument, a survey, a unit). */
+export function widened(
+  { q, low, high }: UnitEstimate,
+  common: number,
+): { readonly low: number; readonly high: number } {
+  const shared = 1.959964 * common * q;
+  return { low: q - Math.hypot(q - low, shared), high: q + Math.hypot(high - q, shared) };
+}
+
+/** The exponent with which each length enters the estimate, adding up to 1: n X / (q Σ n²). */
+export function powersIn(values: readonly number[], n: readonly number[]): readonly number[] {
+  const products = values.map((value, i) => value * (n[i] ?? 0));
+  const whole = products.reduce((sum, product) => sum + product, 0);
+  return products.map((product) => product / whole);
+}

@@ -47,14 +47,20 @@ export function vTestP(values: readonly number[], q: number): number {
  * the normal approximation on, whose density there serves as the slope.
  */
 export function criticalPhi(n: number): number {
+  const known = criticalPhis.get(n);
+  if (known !== undefined) return known;
   let phi = 1.6449;
   for (let step = 0; step < 6; step += 1) {
     const excess = cosineSumAbove(n, phi * Math.sqrt(n / 2)) - 0.05;
     if (Math.abs(excess) < 1e-6) break;
     phi += excess / 0.1031;
   }
+  criticalPhis.set(n, phi);
   return phi;
 }
+
+// One constant for each n, which costs more than all the rest of a run.
+const criticalPhis = new Map<number, number>();
 
 function floored(p: number): number | null {
   return p < SMALLEST_P ? null : p;

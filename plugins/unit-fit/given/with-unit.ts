@@ -1,19 +1,21 @@
 import {
   SMALLEST_P,
+  commonError,
   refuse,
   refuseFewer,
   writtenUnit,
   type Computation,
+  type Factor,
   type Json,
   type Measured,
   type Refusal,
   type UnitValue,
 } from "../../../src/plugin.ts";
-import { estimateUnit } from "./estimate.ts";
+import { estimateUnit, powersIn, widened } from "./estimate.ts";
 import { criticalPhi, lumpedVariance, vTest, vTestP } from "./given-unit.ts";
 import { itemFits, type ItemFits } from "./item-fits.ts";
 import { itemOf, itemsNamed, lengthOf } from "../measured.ts";
-import { attenuation, plain, type Length } from "../lengths.ts";
+import { attenuation, largestError, plain, type Length } from "../lengths.ts";
 import { curveOf, familyOf } from "../search/curve.ts";
 import { lowestAllowed } from "../search/search.ts";
 
@@ -38,7 +40,13 @@ export function withUnit(all: readonly Measured[], unit: UnitValue, looks: numbe
   const lumped = lumpedVariance(values, q);
   const estimate = estimateUnit(values, lumped.n);
   const fits = itemFits(measured.map(itemOf), q, unit.u, 2);
-  const span = spanOfP(values, unit);
+  const powers = powersIn(values, lumped.n);
+  const factors = measured.map((one, i): Factor => ({ power: powers[i] ?? 0, shared: one.quantity.shared }));
+  // Lengths written in the very unit share its error, which then bears on no phase.
+  const own: Factor = { power: -1, shared: [{ with: `unit:${unit.name}`, relative: unit.u / unit.size }] };
+  const span = spanOfP(values, { ...unit, u: unit.size * commonError([...factors, own]) });
+  const interval = widened(estimate, commonError(factors));
+  const critical = criticalPhi(values.length);
   const rayleigh = test.rayleighExact ?? SMALLEST_P;
   return {
     numbers: {
@@ -46,7 +54,7 @@ export function withUnit(all: readonly Measured[], unit: UnitValue, looks: numbe
       phi: bare(test.phi),
       p: bare(p),
       "lumped-p": bare(lumped.exact),
-      q: { value: estimate.q, low: estimate.low, high: estimate.high },
+      q: { value: estimate.q, ...interval },
       "p-adjusted": bare(Math.min(1, p * looks)),
     },
     leftOut: all
@@ -65,7 +73,8 @@ export function withUnit(all: readonly Measured[], unit: UnitValue, looks: numbe
       looks,
       q,
       reach: [unit.size - 1.96 * unit.u, unit.size + 1.96 * unit.u],
-      null: criticalPhi(values.length),
+      null: critical,
+      largestError: largestError(values.length, critical),
       curve: curveAround(measured.map(lengthOf), q),
       residuals: values.map((value, i) => [value, lumped.residuals[i] ?? 0]),
       multiples: [...lumped.n],

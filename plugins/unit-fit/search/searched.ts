@@ -1,5 +1,7 @@
 import {
+  commonError,
   isRefusal,
+  isUnsettled,
   refuse,
   writtenUnit,
   type Computation,
@@ -9,8 +11,9 @@ import {
   type Tools,
 } from "../../../src/plugin.ts";
 import { restsOnOne, sharesOf } from "./artefacts.ts";
-import { estimateUnit } from "../given/estimate.ts";
+import { estimateUnit, powersIn, widened } from "../given/estimate.ts";
 import { multipleOf } from "../given/given-unit.ts";
+import { largestError } from "../lengths.ts";
 import { itemsNamed, lengthOf } from "../measured.ts";
 import { curveOf, familyOf } from "./curve.ts";
 import { searchUnit } from "./search.ts";
@@ -44,7 +47,11 @@ export function searched(
   const gamma = significance(trial, "gamma", tools.random, (done) => tools.report((1 + done) / 2));
   const values = lengths.map((one) => one.value);
   const multiples = values.map((value) => multipleOf(value, best.q));
-  const estimate = estimateUnit(values, multiples);
+  const powers = powersIn(values, multiples);
+  const common = commonError(
+    measured.map((one, i) => ({ power: powers[i] ?? 0, shared: one.quantity.shared })),
+  );
+  const interval = widened(estimateUnit(values, multiples), common);
   const shares = sharesOf(lengths, best.q, qMin, limit);
   const several = shares.length > 1;
   return {
@@ -52,13 +59,15 @@ export function searched(
       n: bare(lengths.length),
       phi: bare(best.phi),
       p: bare(kernel.p),
-      q: { value: best.q, low: Math.min(best.q, estimate.low), high: Math.max(best.q, estimate.high) },
+      q: { value: best.q, low: Math.min(best.q, interval.low), high: Math.max(best.q, interval.high) },
       "p-adjusted": bare(Math.min(1, kernel.p * tools.looks)),
     },
     leftOut: [],
     warnings: [
       ...found.warnings,
       ...(kernel.raised ? ["bandwidth-raised"] : []),
+      ...(isUnsettled(kernel.p, count) ? ["more-draws"] : []),
+      ...(kernel.p < 0.05 !== gamma.p < 0.05 ? ["nulls-disagree"] : []),
       ...(best.atRangeEdge ? ["peak-at-range-edge"] : []),
       ...(several && restsOnOne(shares, best.q) ? ["rests-on-one-artefact"] : []),
     ],
@@ -74,7 +83,8 @@ export function searched(
       bandwidth: kernel.bandwidth,
       range: [qMin, limit, qMax],
       null: kernel.crit95,
-      reach: [Math.min(best.q, estimate.low), Math.max(best.q, estimate.high)],
+      largestError: largestError(lengths.length, kernel.crit95),
+      reach: [Math.min(best.q, interval.low), Math.max(best.q, interval.high)],
       curve: curveOf(lengths, qMin, qMax, familyOf(best.q)),
       residuals: values.map((value, i) => [value, value - (multiples[i] ?? 0) * best.q]),
       multiples: [...multiples],

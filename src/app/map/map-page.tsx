@@ -4,7 +4,7 @@ import { yearText } from "../../base/date/year.ts";
 import type { Id } from "../../base/finding.ts";
 import type { MapPage as Scene } from "../../show/map/scene.ts";
 import type { WholeWords } from "../../show/map/whole.ts";
-import { recordPath, withYear } from "../address.ts";
+import { recordPath, underLens } from "../address.ts";
 import type { useAddress } from "../address.ts";
 import { useActions } from "../parts/actions.tsx";
 import { Empty } from "../parts/empty.tsx";
@@ -109,7 +109,7 @@ function useDoes({ view }: Shown, { asOf, toLook }: Props["address"]): MapDoes {
     leave,
     open: (record, at) => {
       leave(at);
-      go(withYear(recordPath(record), asOf));
+      go(underLens(recordPath(record), asOf));
     },
     focus: (record) => toLook({ focus: record, only: null }),
     only: (record) => toLook({ focus: record, only: "1", open: null }),

@@ -1,6 +1,6 @@
 import { Link } from "wouter";
 import type { MapPage } from "../../show/map/scene.ts";
-import { withYear } from "../address.ts";
+import { underLens } from "../address.ts";
 import { StandingMark } from "../parts/standing.tsx";
 import { mapWords } from "../words/map.ts";
 import { fullest } from "./widget/said.ts";
@@ -12,7 +12,7 @@ export function NarrowStart({ page, asOf }: { readonly page: MapPage; readonly a
     <>
       <p className="lead">{mapWords.narrow}</p>
       <p className="map-outline">
-        <Link href={withYear("/outline", asOf)}>{mapWords.outline}</Link>
+        <Link href={underLens("/outline", asOf)}>{mapWords.outline}</Link>
       </p>
       <h2 className="label">{mapWords.narrowAnswers}</h2>
       <ul className="map-answers">
@@ -21,7 +21,7 @@ export function NarrowStart({ page, asOf }: { readonly page: MapPage; readonly a
           const focus = encodeURIComponent(box.records[0] ?? box.id);
           return (
             <li key={box.id}>
-              <Link className="sentence" dir="auto" href={withYear(`/map?focus=${focus}&narrow=1`, asOf)}>
+              <Link className="sentence" dir="auto" href={underLens(`/map?focus=${focus}&narrow=1`, asOf)}>
                 {fullest(box)}
               </Link>
               {standing !== null && <StandingMark standing={standing} />}

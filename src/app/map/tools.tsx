@@ -2,7 +2,7 @@ import type { ReactNode } from "react";
 import { Link } from "wouter";
 import type { Id } from "../../base/finding.ts";
 import type { MapPage } from "../../show/map/scene.ts";
-import { withYear } from "../address.ts";
+import { underLens } from "../address.ts";
 import { mapWords } from "../words/map.ts";
 import { stepOfZoom } from "./widget/keys.ts";
 import type { Stage } from "./stage/stage.ts";
@@ -69,7 +69,7 @@ export function Tools({ page, asOf, move, choose, foldAll, save, children }: Pro
         <button type="button" onClick={save}>
           {mapWords.save}
         </button>
-        <Link href={withYear("/outline", asOf)}>{mapWords.outline}</Link>
+        <Link href={underLens("/outline", asOf)}>{mapWords.outline}</Link>
       </span>
     </div>
   );

@@ -1,4 +1,4 @@
-import type { FindingLine } from "../../show/pages/findings.ts";
+import type { Change, FindingLine } from "../../show/pages/findings.ts";
 import { RecordLink } from "../parts/link.tsx";
 import { words } from "../words/index.ts";
 
@@ -13,7 +13,7 @@ const few = 8;
 /** All findings, errors first, with jumps to what they are about. */
 export function FindingsPage({ findings, asOf }: Props) {
   if (findings.length === 0) return <p>{words.noFindings}</p>;
-  return (["error", "warning", "note"] as const).map((level) => {
+  const levels = (["error", "warning", "note"] as const).map((level) => {
     const those = findings.filter((one) => one.level === level);
     return (
       those.length > 0 && (
@@ -37,6 +37,12 @@ export function FindingsPage({ findings, asOf }: Props) {
       )
     );
   });
+  return (
+    <>
+      {levels}
+      <Commands findings={findings} />
+    </>
+  );
 }
 
 function groupedByRule(
@@ -64,12 +70,8 @@ export function FindingList({ findings, asOf, grouped = false }: Props & { reado
                   {one.at.file}, {words.line} {one.at.line}
                 </span>
               )}
-              {one.mend !== null && (
-                <span>
-                  {words.mend} {one.mend}
-                </span>
-              )}
             </p>
+            {one.mend !== null && <ChangeTable change={one.mend} file={one.at?.file ?? null} />}
             {one.accepted !== null && (
               <p className="quiet">
                 {words.accepted} {one.accepted}
@@ -79,5 +81,54 @@ export function FindingList({ findings, asOf, grouped = false }: Props & { reado
         </li>
       ))}
     </ul>
+  );
+}
+
+/** Lines of the files as they are and as they would be. */
+function ChangeTable({ change, file }: { readonly change: Change; readonly file: string | null }) {
+  return (
+    <table className="change">
+      <caption>
+        {change.choice ? words.changes.choice : words.mend} {change.label}
+      </caption>
+      <tbody>
+        {change.lines.map((line, place) => (
+          <tr key={place}>
+            <th scope="row">
+              {line.file !== (change.lines[place - 1]?.file ?? file) && (
+                <span className="file">{line.file}</span>
+              )}
+              {line.line} {words.changes[line.as]}
+            </th>
+            <td>
+              <code dir="auto">
+                {line.head}
+                {line.changed.trim() === "" ? line.changed : <strong>{line.changed}</strong>}
+                {line.tail}
+              </code>
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+/** The commands that make the changes that are shown, each once. */
+export function Commands({ findings }: Pick<Props, "findings">) {
+  const commands = [...new Set(findings.flatMap(({ mend }) => mend?.command ?? []))];
+  if (commands.length === 0) return null;
+  return (
+    <section className="commands-told">
+      <h2 className="label">{words.changes.commands}</h2>
+      <p>{words.changes.how}</p>
+      <ul>
+        {commands.map((command) => (
+          <li key={command}>
+            <code>{command}</code>
+          </li>
+        ))}
+      </ul>
+    </section>
   );
 }

@@ -2,7 +2,7 @@ import { useRef, useState } from "react";
 import type { KeyboardEvent } from "react";
 import { useLocation } from "wouter";
 import type { OutlineLine } from "../../show/pages/outline.ts";
-import { recordPath, withYear } from "../address.ts";
+import { recordPath, underLens } from "../address.ts";
 import { useActions } from "../parts/actions.tsx";
 import { dirOf } from "../parts/link.tsx";
 import { StandingMark } from "../parts/standing.tsx";
@@ -44,7 +44,7 @@ export function OutlinePage({
     else next.delete(one.key);
     setUnfolded(next);
   };
-  const openSheet = (one: Shown): void => go(withYear(recordPath(one.line.to), asOf));
+  const openSheet = (one: Shown): void => go(underLens(recordPath(one.line.to), asOf));
 
   const onKey = (event: KeyboardEvent): void => {
     const one = shown[at];
@@ -113,7 +113,7 @@ export function OutlinePage({
             {one.line.standing !== null && <StandingMark standing={one.line.standing} bare />}
             {roleWords[one.line.role] !== "" && <span className="how">{roleWords[one.line.role]}</span>}
             <a
-              href={withYear(recordPath(one.line.to), asOf)}
+              href={underLens(recordPath(one.line.to), asOf)}
               tabIndex={-1}
               dir={dirOf(one.line.text)}
               className={one.depth === 0 ? "question" : ""}

@@ -6,6 +6,7 @@ import { words } from "../words/index.ts";
 import type { PageData } from "../worker/messages.ts";
 import { ArtefactPage } from "./artefacts/artefact.tsx";
 import { ArtefactsPage } from "./artefacts/list.tsx";
+import { ExaminationsPage } from "./examinations/examinations.tsx";
 import { FindingsPage } from "./findings.tsx";
 import { HistoryPage } from "./judged/history/history.tsx";
 import { NumbersPage } from "./numbers/list.tsx";
@@ -81,6 +82,8 @@ function shown({ page, contents, address }: Props): ReactNode {
       return <HistoryPage page={page.data} address={address} />;
     case "standpoints":
       return <StandpointsPage page={page.data} address={address} />;
+    case "examinations":
+      return <ExaminationsPage page={page.data} address={address} />;
     case "findings":
       return (
         <>

@@ -41,11 +41,16 @@ export function Commands() {
   );
 }
 
-/** The rooms as they stand at the side, the first nine with a figure as their key. */
+/** The rooms as they stand at the side: some with a key of their own, the first nine others with a figure. */
 function roomActions(): readonly Action[] {
-  return [...document.querySelectorAll<HTMLAnchorElement>(".side nav a")].map((link, place) => ({
+  let figure = 0;
+  const figureOf = (): string | null => {
+    figure += 1;
+    return figure <= 9 ? String(figure) : null;
+  };
+  return [...document.querySelectorAll<HTMLAnchorElement>(".side nav a")].map((link) => ({
     name: link.firstElementChild?.textContent ?? link.textContent,
-    key: place < 9 ? String(place + 1) : null,
+    key: link.getAttribute("aria-keyshortcuts") ?? figureOf(),
     run: () => link.click(),
   }));
 }

@@ -1,5 +1,5 @@
 import { Link } from "wouter";
-import { pathOf, withYear } from "../address.ts";
+import { pathOf, underLens } from "../address.ts";
 
 interface Props {
   readonly id: string;
@@ -10,7 +10,7 @@ interface Props {
 /** The name of a record, leading to its page in a room of its kind. */
 export function PageLink({ page, id, text, asOf }: Props & { readonly page: string }) {
   return (
-    <Link href={withYear(pathOf(page, id), asOf)} dir={dirOf(text)}>
+    <Link href={underLens(pathOf(page, id), asOf)} dir={dirOf(text)}>
       {text}
     </Link>
   );

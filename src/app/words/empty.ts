@@ -52,6 +52,22 @@ positions:
     name: Post 1
 ${taughtArgument}`,
   },
+  examinations: {
+    text: "No examination is recorded yet. It names the things to look at, how, and what may come of it; what each outcome would speak for and against is all that a plan needs:",
+    lines: `examinations:
+  - id: casts
+    of: post-1
+    method: raking light on the cast of the floor
+    cost: 1
+    permit: reader's ticket
+    outcomes:
+      - id: round-ends
+        text: The marks are round-ended.
+        therefore: roofed
+      - id: straight-ends
+        text: The marks end straight.
+        against: roofed`,
+  },
   records: {
     text: "Nothing is recorded yet. Records are lists named after their kind; scholars and sources are a good beginning:",
     lines: `# corpus.yaml

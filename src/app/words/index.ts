@@ -47,6 +47,13 @@ export const words = {
   noFindings: "Nothing to say about this corpus.",
   accepted: "accepted:",
   mend: "To mend it:",
+  changes: {
+    "it is": "is",
+    "it would be": "would be",
+    choice: "One way to mend it, if you choose:",
+    commands: "Making these changes",
+    how: "They are made in the corpus’s folder, from the command line. The same without --write only shows them.",
+  },
   filter: "Filter by words",
   none: "Nothing fits these words.",
   changed: "Changed on disk:",

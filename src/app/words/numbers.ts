@@ -85,6 +85,40 @@ derivations:                  # in any other YAML file
           ? "it would support it"
           : "it would dispute it",
   sameAsNow: "it would say the same",
+  lossesTitle: "Left out one at a time",
+  hangsOnOne: "It hangs on one of the things it was computed on.",
+  noneTurns: (n: number) =>
+    only(
+      n,
+      "What could be left out changes nothing it says.",
+      "artefacts, sources and surveys were left out, one at a time; without any of them it says the same.",
+    ),
+  othersLeft: (n: number) =>
+    only(
+      n,
+      "Without one other it says the same.",
+      "others were left out; without any of them it says the same.",
+    ),
+  without: "Without",
+  sameAs: "or, which is the same,",
+  sharing: "the readings that share the error of",
+  runs: (name: string, low: string, high: string) =>
+    low === high ? `${name} stays ${low}` : `${name} runs from ${low} to ${high}`,
+  reach: (reached: string) => `Over all of these, ${reached}.`,
+  fewDraws: (draws: number) =>
+    `Where sets are drawn, ${String(draws).replace(/\B(?=(?:\d{3})+$)/g, ",")} are each time, and as many as for the number itself where p comes near a limit.`,
+  lossesMore: (n: number) => only(n, "One more of these", "more of these"),
+  untried: (n: number) =>
+    only(
+      n,
+      "One single thing more was not left out by itself: only what several measurements have in common was.",
+      "single things more were not left out by themselves: only what several measurements have in common was.",
+    ),
+  lossesPending: (n: number) =>
+    only(n, "One loss is still being computed.", "losses are still being computed."),
+  beaten: "Not tried, since an argument stands against it:",
+  beatenMore: "Not tried, since arguments stand against them:",
+  doesNotHold: "does not hold, an argument stands against it",
   takeCare: "Take care",
   metHere: "Met in these data",
   general: "Of the method as such",
@@ -94,10 +128,24 @@ derivations:                  # in any other YAML file
   interval: "95 % interval",
   what: "What it is",
   inFile: (name: string) => `Written ${name} in a file.`,
-  looks: (times: number, adjusted: string | null) =>
-    `These data were looked at ${times} times for the same claim${adjusted === null ? "" : `; p for all looks together is ${adjusted}`}.`,
+  looks: (times: number) => `The same method looked ${times} times at whether`,
+  looksBeside: "beside this also with",
+  looksTogether: (adjusted: string, others: number) =>
+    `${others > 0 ? "with what came of all of them, " : ""}p for all looks together (Holm 1979) is ${adjusted}`,
+  wanted: "What could be measured for it",
+  wantedCount: (n: number) =>
+    only(
+      n,
+      "One more measurement would enter it, were it made:",
+      "more measurements would enter it, were they made:",
+    ),
+  of: "of",
+  besideIt: (dimension: string) => `to set beside the ${dimension} of`,
+  wantedMore: (n: number) => only(n, "One more", "more"),
   inputs: "What it was computed on",
   measurement: "Measurement",
+  evidence: "Evidence",
+  recorded: "As recorded",
   written: "Figure as written",
   inSI: "In SI, ± 1 s",
   source: "Source",
@@ -106,7 +154,7 @@ derivations:                  # in any other YAML file
   takenIn: "taken",
   merged: (others: string) => `in one mean with ${others}`,
   leftOut: (why: string) => `left out: ${why}`,
-  leftOutCount: (n: number) => only(n, "One measurement was left out", "measurements were left out"),
+  leftOutCount: (n: number) => only(n, "One record was left out", "records were left out"),
   withheld: (n: number) => only(n, "One more is withheld.", "more are withheld."),
   panelsWithheld: "Drawings of single measurements are not shown: some of them are withheld.",
   nothingTaken: "Nothing was taken.",
@@ -123,6 +171,14 @@ derivations:                  # in any other YAML file
   drawing: "Drawing …",
   undrawn: "The figure could not be drawn; its data stand in the tables.",
   wholeNumber: "The number with its figure",
+  allow: {
+    title: "A plug-in of this corpus",
+    what: "This number is computed by code that came with the corpus. Nothing of it has been run. Read it; once you allow it, it runs in a sandbox without network, files or clock, as long as the file stays as it is.",
+    file: "File",
+    code: "The text of the file",
+    allow: "Allow this plug-in",
+    allowed: "By a plug-in of this corpus, which you allowed; its file has the SHA-256",
+  },
 } as const;
 
 /** Names of numbers that are abbreviated in a file, as the trade writes them. */
@@ -131,7 +187,8 @@ const names: Readonly<Record<string, string>> = {
   df: "degrees of freedom",
   cv: "coefficient of variation",
   detectable: "detectable departure",
-  "lumped-p": "lumped p",
+  "p-fit": "chance to fit",
+  "lumped-p": "p of the residuals",
   "p-adjusted": "adjusted p",
   "period-p": "p of the period",
   "compare-p": "p of likeness",

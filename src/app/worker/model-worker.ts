@@ -1,15 +1,22 @@
-import { plugins } from "../../../plugins/index.ts";
 import { build } from "../../build.ts";
 import type { Checked, Lens, Memo, Model, Outcome, Run, SourceFile } from "../../build.ts";
+import type { Declared } from "../../host/guest/guest.ts";
+import { endedBy, notTried, patience as guestPatience } from "../../host/guest/work.ts";
+import type { Done, Work } from "../../host/guest/work.ts";
 import { labelOf } from "../../link/label.ts";
+import { supposedTold, unsupposed } from "../../show/judged/suppose/supposed.ts";
 import { contentsOf } from "../../show/pages/contents.ts";
 import { findingLines } from "../../show/pages/findings.ts";
 import { searchDocuments } from "../../show/search/documents.ts";
 import type { Asked, Change, Told } from "./messages.ts";
 import { pageOf } from "./pages.ts";
+import { guestNamed, plugins, takeGuests } from "./plugins.ts";
+import type { Desk } from "./desk.ts";
+import { plansBeside, turnsByMessage } from "./planning/plans.ts";
 import type { Corpus } from "./search/messages.ts";
 
 const memo: Memo = { read: new Map(), compute: new Map() };
+const plans = plansBeside(memo.compute, turnsByMessage());
 let files: readonly SourceFile[] = [];
 let texts: ReadonlyMap<string, string> = new Map();
 let built = new Map<string, Checked<Model>>();
@@ -20,7 +27,7 @@ const tell = (told: Told): void => self.postMessage(told);
 
 self.onmessage = (event: MessageEvent<Asked>) => {
   const message = event.data;
-  if (message.ask === "files") take(message.files);
+  if (message.ask === "files") take(message.files, message.guests);
   else if (message.ask === "search") {
     searching = message.port;
     lendCorpus();
@@ -31,11 +38,13 @@ self.onmessage = (event: MessageEvent<Asked>) => {
 };
 
 /** New files: everything is built again, and the standings that are now others are told. */
-function take(next: readonly SourceFile[]): void {
+function take(next: readonly SourceFile[], guests: readonly Declared[]): void {
   const before = files.length > 0 ? modelUnder({}) : null;
   files = next;
+  takeGuests(guests);
   texts = new Map(files.map((file) => [file.path, file.text]));
   built = new Map();
+  plans.forget();
   patience = 1;
   const after = modelUnder({});
   if (before?.model && after.model)
@@ -62,6 +71,7 @@ function modelUnder(lens: Lens): Checked<Model> {
 }
 
 function answer(): void {
+  plans.stop();
   if (!asked || files.length === 0) return;
   const { number, lens, wanted } = asked;
   const { model, findings } = modelUnder(lens);
@@ -70,12 +80,20 @@ function answer(): void {
   const under = (other: Lens): Model => modelUnder(other).model ?? model;
   const needed: Run[] = [];
   const need = (runs: readonly Run[]): void => void needed.push(...runs);
+  const planning: Desk["plans"] = {
+    made: plans.made,
+    make: (of) =>
+      plans.make(of, { progress: (how) => tell({ tell: "planning", number, ...how }), done: answer }),
+  };
   tell({
     tell: "page",
     number,
     contents,
-    page: pageOf({ model, under, findings, texts, memo: memo.compute, need }, wanted),
+    page: pageOf({ model, under, findings, texts, memo: memo.compute, need, plans: planning }, wanted),
+    supposed: supposedTold(model, under),
   });
+  // What a supposition changes is told beside the record without it.
+  if (lens.suppose !== undefined) need(under(unsupposed(lens)).derivations.missing);
   computeFor(model, needed);
 }
 
@@ -94,6 +112,9 @@ function changesBetween(before: Model, after: Model): readonly Change[] {
 /** The one thread that computes, and the run it is at; it is ended when that is no longer wanted. */
 let thread: Worker | null = null;
 let running: string | null = null;
+/** Guests of which a run did not come to an end, by the hashes of their files, and what ends such a run. */
+const slow = new Set<string>();
+let waiting: ReturnType<typeof setTimeout> | undefined;
 /** Runs still to be computed for the model last built, those it needs itself first. */
 let queue: readonly Run[] = [];
 /** Outcomes taken since the last build, and how many there may be before the next. */
@@ -110,6 +131,7 @@ function computeFor(model: Model, needed: readonly Run[]): void {
 }
 
 function endThread(): void {
+  clearTimeout(waiting);
   thread?.terminate();
   thread = null;
   running = null;
@@ -118,15 +140,23 @@ function endThread(): void {
 function computeNext(): void {
   const [run] = queue;
   if (!run || running !== null) return;
+  const guest = guestNamed(run.plugin);
+  if (guest && slow.has(guest.hash)) return keep(run.key, notTried(guest));
   thread ??= newThread();
   running = run.key;
-  thread.postMessage(run);
+  const given: Work = { run, guest };
+  thread.postMessage(given);
+  if (guest)
+    waiting = setTimeout(() => {
+      endThread();
+      keep(run.key, endedBy(guest));
+    }, guestPatience);
 }
 
 function newThread(): Worker {
   const worker = new Worker(new URL("./compute-worker.ts", import.meta.url), { type: "module" });
-  worker.onmessage = (event: MessageEvent<{ readonly key: string; readonly outcome: Outcome }>) => {
-    keep(event.data.key, event.data.outcome);
+  worker.onmessage = ({ data }: MessageEvent<Done>) => {
+    if ("outcome" in data) keep(data.key, data.outcome);
   };
   worker.onerror = (event) => {
     event.preventDefault();
@@ -138,7 +168,10 @@ function newThread(): Worker {
 }
 
 function keep(key: string, outcome: Outcome): void {
+  const guest = guestNamed(queue.find((one) => one.key === key)?.plugin ?? "");
+  if (guest && outcome.status === "failed" && outcome.passing) slow.add(guest.hash);
   running = null;
+  clearTimeout(waiting);
   memo.compute.set(key, outcome);
   queue = queue.filter((one) => one.key !== key);
   taken += 1;

@@ -1,9 +1,7 @@
-import { plugins } from "../../../plugins/index.ts";
-import type { Finding } from "../../base/finding.ts";
-import type { Lens, Memo, Model, Run } from "../../build.ts";
 import { artefactPage } from "../../show/artefacts/artefact.ts";
 import { artefactsPage } from "../../show/artefacts/artefacts.ts";
 import { rememberedHistories } from "../../show/judged/history/page.ts";
+import { ofAllYears } from "../../show/judged/suppose/supposed.ts";
 import { rememberedMaps } from "../../show/map/page.ts";
 import type { MapView } from "../../show/map/scene.ts";
 import { wholeWords } from "../../show/map/whole.ts";
@@ -16,19 +14,10 @@ import { sheetOf } from "../../show/pages/sheet.ts";
 import { scholarPage } from "../../show/scholars/scholar.ts";
 import { scholarsPage } from "../../show/scholars/scholars.ts";
 import { standpointsPage } from "../../show/judged/standpoints/page.ts";
-
-/** What a page is made from: the model under the address's lens, the one under none, and what there is to say. */
-export interface Desk {
-  readonly model: Model;
-  /** The model under any other lens: under none it is the dispute whole, whatever year is looked at. */
-  readonly under: (lens: Lens) => Model;
-  readonly findings: readonly Finding[];
-  readonly texts: ReadonlyMap<string, string>;
-  /** Outcomes of runs: what other choices would give is recalled from them. */
-  readonly memo: Memo["compute"];
-  /** Asks for runs that the page needs beside those of its model; it is made again when their outcomes are there. */
-  readonly need: (runs: readonly Run[]) => void;
-}
+import type { Desk } from "./desk.ts";
+import { plugins } from "./plugins.ts";
+import { examinationsAt, withDeciders, withOutcomes } from "./planning/pages.ts";
+import { withResting } from "./resting.ts";
 
 interface OfOne {
   readonly id: string;
@@ -41,11 +30,12 @@ const histories = rememberedHistories();
 export const pages = {
   contents: () => null,
   search: () => null,
-  question: ({ model }: Desk, { id }: OfOne) => questionPage(model, id),
-  sheet: ({ model, findings, texts }: Desk, { id }: OfOne) => sheetOf(model, findings, texts, id),
+  question: (desk: Desk, { id }: OfOne) => withDeciders(desk, questionPage(desk.model, id)),
+  sheet: (desk: Desk, { id }: OfOne) =>
+    withResting(desk, withOutcomes(desk, sheetOf(desk.model, desk.findings, desk.texts, id))),
   map: (desk: Desk, { view }: { readonly view: MapView }) => {
     const page = maps(desk, { view });
-    return { ...page, ...wholeWords(desk.under({}).graph, page) };
+    return { ...page, ...wholeWords(desk.under(ofAllYears(desk.model.lens)).graph, page) };
   },
   outline: ({ model }: Desk) => outlinePage(model),
   artefacts: ({ model }: Desk, { draw }: { readonly draw: readonly string[] }) => artefactsPage(model, draw),
@@ -60,6 +50,7 @@ export const pages = {
     return page;
   },
   standpoints: ({ model }: Desk) => standpointsPage(model),
+  examinations: (desk: Desk) => examinationsAt(desk),
   findings: ({ model, findings, texts }: Desk) => findingLines(model.graph, findings, texts),
 } as const;
 

@@ -1,5 +1,6 @@
 import betainc from "@stdlib/math-base-special-betainc";
 import gammainc from "@stdlib/math-base-special-gammainc";
+import gammaln from "@stdlib/math-base-special-gammaln";
 import { rootBetween } from "./root.ts";
 
 /** Chance that a standard normal number is above `z`, from the upper incomplete gamma function. */
@@ -17,7 +18,7 @@ export function normalQuantileAbove(upper: number): number {
 
 /** Chance that a chi-square number with `df` degrees of freedom is above `x`. */
 export function chiSquareAbove(x: number, df: number): number {
-  return x <= 0 ? 1 : gammainc(x / 2, df / 2, true, true);
+  return x <= 0 ? 1 : gammaAbove(x / 2, df / 2);
 }
 
 /** Two-sided chance of a Student t as far from 0 as `t`, with `df` degrees of freedom. */
@@ -46,4 +47,36 @@ export function fisherQuantile(upper: number, first: number, second: number): nu
   let high = 4;
   while (fisherAbove(high, first, second) > upper) high *= 2;
   return rootBetween((f) => fisherAbove(f, first, second) - upper, 0, high);
+}
+
+/** Chance that a Beta(a, b) share is below `x`, for a and b above 0. */
+export function betaBelow(x: number, a: number, b: number): number {
+  if (x <= 0) return 0;
+  return x >= 1 ? 1 : betainc(x, a, b, true, false);
+}
+
+/** The share that a Beta(a, b) share is below with chance `lower`, for 0 < `lower` < 1. */
+export function betaQuantile(lower: number, a: number, b: number): number {
+  return rootBetween((x) => betaBelow(x, a, b) - lower, 0, 1);
+}
+
+/** The mean that a Poisson count of `count` or fewer has with chance `lower`, for 0 < `lower` < 1. */
+export function poissonMean(lower: number, count: number): number {
+  let high = count + 2;
+  while (gammaAbove(high, count + 1) > lower) high *= 2;
+  return rootBetween((mean) => gammaAbove(mean, count + 1) - lower, 1e-300, high);
+}
+
+/** Chance that a gamma number of that shape, in units of its scale, is above `x`, for both above 0. */
+function gammaAbove(x: number, shape: number): number {
+  // Above 1000 the library's series is up to some percent off, most where the shape is near x.
+  const large = x > 1000 && shape > 50 && shape < x + 60;
+  if (!large) return gammainc(x, shape, true, true);
+  let term = Math.exp((shape - 1) * Math.log(x) - x - gammaln(shape));
+  let sum = 0;
+  for (let k = shape - 1; term > sum * 1e-17; k -= 1) {
+    sum += term;
+    term *= k / x;
+  }
+  return Math.min(1, sum);
 }

@@ -1,9 +1,12 @@
 export {
+  betaBelow,
+  betaQuantile,
   chiSquareAbove,
   fisherAbove,
   fisherQuantile,
   normalAbove,
   normalQuantileAbove,
+  poissonMean,
   studentQuantile,
   studentTwoSided,
 } from "./distributions.ts";

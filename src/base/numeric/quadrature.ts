@@ -11,16 +11,28 @@ const WEIGHTS = [
 
 /** The integral of `f` from `a` to `b` by 16-point Gauss-Legendre rules on equal panels. */
 export function integrate(f: (x: number) => number, a: number, b: number, panels: number): number {
-  const half = (b - a) / panels / 2;
   let total = 0;
+  eachNode(a, b, panels, (x, weight) => {
+    total += weight * f(x);
+  });
+  return total;
+}
+
+/** Where the same rules look at a function, and what each place counts for: its integral is the sum of weight times value. */
+export function eachNode(
+  a: number,
+  b: number,
+  panels: number,
+  look: (x: number, weight: number) => void,
+): void {
+  const half = (b - a) / panels / 2;
   for (let panel = 0; panel < panels; panel += 1) {
     const centre = a + (2 * panel + 1) * half;
-    let sum = 0;
     for (let node = 0; node < NODES.length; node += 1) {
       const offset = (NODES[node] ?? 0) * half;
-      sum += (WEIGHTS[node] ?? 0) * (f(centre - offset) + f(centre + offset));
+      const weight = (WEIGHTS[node] ?? 0) * half;
+      look(centre - offset, weight);
+      look(centre + offset, weight);
     }
-    total += sum * half;
   }
-  return total;
 }

@@ -56,7 +56,11 @@ function placed(
   if (problem.code !== "decimal-comma" && problem.code !== "digit-groups") return moved;
   if (context.decimal === "comma") {
     const message = `Unexpected number \`${text.slice(start, end)}\`, expected a comma as the decimal sign and no other`;
-    return { ...moved, message };
+    const mirrored = parseQuantity(swapped(text), { ...context, decimal: "point" });
+    const mended = "problem" in mirrored ? mirrored.problem : null;
+    return mended?.replacement === undefined || mended.otherwise !== undefined
+      ? { ...moved, message }
+      : { ...moved, message, replacement: swapped(mended.replacement) };
   }
   return withoutSeparators(moved, text, plain, (mended) => {
     const again = parseQuantity(mended, context);

@@ -5,6 +5,7 @@ import { reasonOf } from "../../judge/explain/reason.ts";
 import { sentenceOf } from "../../judge/explain/sentence.ts";
 import { labelOf } from "../../link/label.ts";
 import { placesIn } from "../../show/place.ts";
+import { many } from "./fix.ts";
 import { frameOf } from "./frame.ts";
 import { levelWord, paint, standingMark } from "./paint.ts";
 
@@ -22,7 +23,9 @@ export function findingsText(
     out.push(`    ${one.message}`);
     const text = at ? texts.get(at.file) : undefined;
     if (at && text !== undefined && text !== "") out.push(...frameOf(text, at, (marks) => paint.red(marks)));
-    if (one.fix) out.push(`    mend: ${one.fix.label}`);
+    const also = (one.also ?? []).map(place).map((it) => `${it.file}:${it.line}`);
+    if (also.length > 0) out.push(`    also: ${also.slice(0, 12).join(", ")}${also.length > 12 ? " …" : ""}`);
+    if (one.fix) out.push(`    mend: ${one.fix.label} (--fix shows the change)`);
     if (one.accepted !== null) out.push(`    accepted: ${one.accepted}`);
     out.push("");
   }
@@ -49,8 +52,7 @@ export function questionsText(model: Model): readonly string[] {
 
 /** How many of each list were loaded, and how many findings of each level there are. */
 export function countsText(model: Model, findings: readonly Finding[]): string {
-  const { graph } = model;
-  const many = (n: number, one: string): string => `${n} ${one}${n === 1 ? "" : "s"}`;
+  const graph = model.graph.supposed?.before ?? model.graph;
   const level = (name: Finding["level"]): number => findings.filter((one) => one.level === name).length;
   const lists = (["scholars", "claims", "arguments", "observations", "measurements", "derivations"] as const)
     .map((list) => many(graph.list(list).length, list.slice(0, -1)))

@@ -14,6 +14,7 @@ import {
   waysInWords,
 } from "../../show/judged/standpoints/wording.ts";
 import { paint, standingMark } from "./paint.ts";
+import { quotedText } from "./quoted.ts";
 
 /** The coherent standpoints: what divides them, what tells each alternative from its rivals, and whom each fits. */
 export function standpointsText(model: Model): readonly string[] {
@@ -23,7 +24,7 @@ export function standpointsText(model: Model): readonly string[] {
     ...then,
     paint.bold(countInWords(page)),
     "",
-    ...page.components.flatMap((one, place) => [...componentText(one, place), ""]),
+    ...page.components.flatMap((one, place) => [...componentText(model, one, place), ""]),
     ...jointText(page),
     ...settledText(page),
     ...wholeText(page),
@@ -32,9 +33,9 @@ export function standpointsText(model: Model): readonly string[] {
 
 const plain = (pieces: readonly Piece[]): string => pieces.map((one) => one.text).join("");
 
-function componentText(one: ComponentPage, place: number): readonly string[] {
+function componentText({ graph }: Model, one: ComponentPage, place: number): readonly string[] {
   const heads = one.about.map((about, line) =>
-    paint.bold(`${line === 0 ? `${place + 1}.` : "  "} ${plain(aboutInWords(about))}`),
+    paint.bold(`${line === 0 ? `${place + 1}.` : "  "} ${quotedText(graph, aboutInWords(about))}`),
   );
   const decides = one.questions.length > 0 ? [`   Bears on: ${names(one.questions, "; ")}`] : [];
   const more = one.more.length;

@@ -35,7 +35,8 @@ export function whyText(model: Model, id: Id): readonly string[] {
   const { graph, derivations, judgement } = model;
   const standing = judgement.standings.get(id);
   if (standing === undefined || withheldIn(graph)(id)) return [];
-  const under = outlineOf(graph, judgement, id).under.flatMap((branch) => branchText(model, branch, 0));
+  const told = new Set<Id>();
+  const under = outlineOf(graph, judgement, id).under.flatMap((branch) => branchText(model, branch, 0, told));
   return [
     paint.bold(labelOf(graph, id)),
     `${standingMark(standing)}  ${sentenceOf(graph, reasonOf(graph, derivations, judgement, id))}`,
@@ -66,14 +67,16 @@ function lineText({ depth, role, pieces, said, standing }: ExplainedLine): strin
 function restingText(model: Model, id: Id): readonly string[] {
   const resting = model.restsOn.get(id) ?? [];
   return resting.length > 0
-    ? [`Would not stand without: ${resting.map((one) => labelOf(model.graph, one)).join(", ")}.`]
+    ? [`Would not stand without: ${resting.map((one) => labelOf(model.graph, one)).join("; ")}.`]
     : [];
 }
 
-function branchText(model: Model, branch: Branch, depth: number): readonly string[] {
+/** What was laid out once is not laid out again: it is said to be above. */
+function branchText(model: Model, branch: Branch, depth: number, told: Set<Id>): readonly string[] {
   const indent = "  ".repeat(depth + 1);
   const standing = branch.standing === null ? "" : `${standingMark(branch.standing)}  `;
-  const again = branch.again ? " (above)" : "";
-  const line = `${indent}${standing}${roles[branch.role]}${labelOf(model.graph, branch.id)}${again}`;
-  return [line, ...branch.under.flatMap((under) => branchText(model, under, depth + 1))];
+  const again = branch.again || (told.has(branch.id) && branch.under.length > 0);
+  told.add(branch.id);
+  const line = `${indent}${standing}${roles[branch.role]}${labelOf(model.graph, branch.id)}${again ? " (above)" : ""}`;
+  return [line, ...(again ? [] : branch.under.flatMap((under) => branchText(model, under, depth + 1, told)))];
 }

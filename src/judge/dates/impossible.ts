@@ -1,8 +1,8 @@
 import type { Id } from "../../base/finding.ts";
-import { circleIn } from "./differences.ts";
-import type { Step } from "./differences.ts";
-import { smallestImpossible, statementsOf } from "./minimal.ts";
-import type { Said } from "./statements.ts";
+import { circleIn } from "../../base/date/differences.ts";
+import type { Step } from "../../base/date/differences.ts";
+import { smallestImpossible, statementsOf } from "../../base/date/minimal.ts";
+import type { Said } from "../../derive/recorded/dates/said.ts";
 
 /** Statements that cannot all be true, though any fewer can: the one it is told of first, then as time would run. */
 export interface ImpossibleOrder {

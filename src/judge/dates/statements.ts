@@ -1,22 +1,21 @@
-import { parseEdtf } from "../../base/date/edtf.ts";
-import type { DateSpan } from "../../base/date/edtf.ts";
+import type { Difference } from "../../base/date/differences.ts";
 import type { Id } from "../../base/finding.ts";
+import type { Events } from "../../derive/recorded/dates/events.ts";
+import { dateOf, historyOf, related } from "../../derive/recorded/dates/said.ts";
+import type { Said } from "../../derive/recorded/dates/said.ts";
+import {
+  atMost,
+  isLoose,
+  notAfter,
+  notBefore,
+  precedes,
+  spanIn,
+  within,
+} from "../../derive/recorded/dates/years.ts";
+import type { Years } from "../../derive/recorded/dates/years.ts";
 import type { Graph, Linked } from "../../link/graph.ts";
 import type { Citation } from "../../read/grammar/field.ts";
 import type { Judgement } from "../judge.ts";
-import { zero } from "./differences.ts";
-import type { Difference, Statement } from "./differences.ts";
-import type { Events } from "./events.ts";
-
-/** What a record says of dates, as differences of years. */
-export interface Said extends Statement {
-  readonly kind: "claim" | "relation" | "history" | "date";
-  readonly record: Id;
-  /** Which entry of the history. */
-  readonly place: number | null;
-  /** Whether a date it gives is only approximate or uncertain. */
-  readonly loose: boolean;
-}
 
 /**
  * All that is said of dates under a judgement: relations that do not fall, claims that stand or are open, the dates
@@ -78,85 +77,4 @@ function claimed(graph: Graph, { id, values }: Linked<"claims">, events: Events)
   return says.length === 0
     ? []
     : [{ id: `claim: ${id}`, kind: "claim", record: id, place: null, loose, says }];
-}
-
-function related({ id, values }: Linked<"relations">, events: Events): Said {
-  const said = { id: `relation: ${id}`, kind: "relation", record: id, place: null, loose: false } as const;
-  const { earlier, later } = values;
-  const most = values["at-most"];
-  if (earlier !== undefined && later !== undefined) {
-    const [first, second] = [events.meant(earlier), events.meant(later)];
-    const apart = most === undefined ? [] : [atMost(first, second, most)];
-    return { ...said, says: [precedes(first, second, values["at-least"] ?? 0), ...apart] };
-  }
-  const [one, ...others] = (values["same-time"] ?? []).map(events.meant);
-  const says = others.flatMap((other) => [
-    atMost(one ?? other, other, most ?? 0),
-    atMost(other, one ?? other, most ?? 0),
-  ]);
-  return { ...said, says };
-}
-
-function historyOf(
-  { id, values }: Linked<"artefacts">,
-  events: Events,
-  inPrint: (from: readonly Citation[] | undefined) => boolean,
-): readonly Said[] {
-  return (values.history ?? []).flatMap(({ when, from }, place): readonly Said[] => {
-    const span = spanIn(when);
-    if (span === null || !inPrint(from)) return [];
-    const event = events.entry(id, place);
-    const says = [...within(event, span), atMost(event, events.made(id), 0)];
-    return [
-      { id: `history: ${id} ${place}`, kind: "history", record: id, place, loose: isLoose(span), says },
-    ];
-  });
-}
-
-/** From the first year that any date given of an artefact allows to the last. */
-function dateOf(
-  { id, values }: Linked<"artefacts">,
-  events: Events,
-  inPrint: (from: readonly Citation[] | undefined) => boolean,
-): readonly Said[] {
-  const dates = (values.date ?? []).filter(({ from }) => inPrint(from));
-  const spans = dates.flatMap(({ is }) => spanIn(is) ?? []);
-  if (spans.length === 0 || spans.length < dates.length) return [];
-  const lows = spans.map(({ low }) => low ?? -Infinity);
-  const highs = spans.map(({ high }) => high ?? Infinity);
-  const says = between(events.made(id), Math.min(...lows), Math.max(...highs));
-  const loose = spans.some(isLoose);
-  return [{ id: `date: ${id}`, kind: "date", record: id, place: null, loose, says }];
-}
-
-type Years = (event: string, span: DateSpan) => readonly Difference[];
-
-const within: Years = (event, { low, high }) => between(event, low ?? -Infinity, high ?? Infinity);
-const notBefore: Years = (event, { low }) => between(event, low ?? -Infinity, Infinity);
-const notAfter: Years = (event, { high }) => between(event, -Infinity, high ?? Infinity);
-
-/** A year is a stretch: what is of 1850 came before the beginning of 1851. */
-function between(event: string, low: number, high: number): readonly Difference[] {
-  return [
-    ...(low === -Infinity ? [] : [atMost(event, zero, -low)]),
-    ...(high === Infinity ? [] : [{ from: zero, to: event, most: high + 1, strict: true }]),
-  ];
-}
-
-function atMost(from: string, to: string, most: number): Difference {
-  return { from, to, most };
-}
-
-/** One came before the other, by so many years at least; by none given, before it all the same, in one year or not. */
-function precedes(first: string, second: string, atLeast = 0): Difference {
-  return { from: second, to: first, most: -Math.max(0, atLeast), strict: atLeast <= 0 };
-}
-
-function spanIn(text: string): DateSpan | null {
-  const span = parseEdtf(text);
-  return "ok" in span ? span.ok : null;
-}
-
-function isLoose({ approximate, uncertain }: DateSpan): boolean {
-  return approximate || uncertain;
 }

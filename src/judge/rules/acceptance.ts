@@ -1,4 +1,6 @@
-import type { Finding, Level } from "../../base/finding.ts";
+import type { Finding, Id, Level } from "../../base/finding.ts";
+import type { Graph } from "../../link/graph.ts";
+import { withheldIn } from "../../link/withheld.ts";
 import type { Acceptance } from "../../read/settings.ts";
 
 /** A finding at the level the scholar gave its rule, or null when it is off; errors stay errors. */
@@ -8,10 +10,23 @@ export function levelled(finding: Finding, levels: ReadonlyMap<string, Level | "
   return level === "off" ? null : { ...finding, level };
 }
 
-/** A finding with the scholar's reason for living with it: same rule, and about all that the acceptance names. */
+/** Whether an acceptance is of a finding: the same rule, and about all that the acceptance names. */
+export function covers({ rule, about }: Acceptance, finding: Finding): boolean {
+  return rule === finding.rule && about.every((id) => finding.about.includes(id));
+}
+
+/**
+ * Tells apart what may share no finding though it shares its cause: what different acceptances of a rule name, so that
+ * a list never takes in what one of them does not; and what is withheld, so that it hides nothing else.
+ */
+export function apart(graph: Graph, rule: string): (id: Id) => string {
+  const those = graph.settings.accept.filter((one) => one.rule === rule);
+  const withheld = withheldIn(graph);
+  return (id) => `${those.findIndex(({ about }) => about.includes(id))}${withheld(id) ? " withheld" : ""}`;
+}
+
+/** A finding with the scholar's reason for living with it; errors stay errors. */
 export function accepted(finding: Finding, acceptances: readonly Acceptance[]): Finding {
-  const why = acceptances.find(
-    (one) => one.rule === finding.rule && one.about.every((id) => finding.about.includes(id)),
-  )?.why;
+  const why = acceptances.find((one) => covers(one, finding))?.why;
   return why === undefined || finding.level === "error" ? finding : { ...finding, accepted: why };
 }

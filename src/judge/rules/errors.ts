@@ -6,7 +6,7 @@ export const errors: readonly Pick<Rule, "id" | "level" | "title" | "doc">[] = [
     id: "unknown-reference",
     level: "error",
     title: "A record refers to an id that does not exist, or that is of another kind.",
-    doc: "Check the spelling: the nearest names are given. A record that cannot do without the reference is not loaded; what refers to it is not reported again.",
+    doc: "Check the spelling: the nearest names are given, and where only one of them can be meant the change is offered. A record that cannot do without the reference is not loaded; what refers to it is not reported again. An id that several records get wrong is told once, with all of them.",
   },
   {
     id: "duplicate-id",
@@ -24,24 +24,24 @@ export const errors: readonly Pick<Rule, "id" | "level" | "title" | "doc">[] = [
     id: "unreadable-file",
     level: "error",
     title: "A file, or what the settings name as one, cannot be read.",
-    doc: "The message says where reading stopped. Nothing of the file is loaded; everything else is evaluated.",
+    doc: "The message says where reading stopped: mend the text there, or take the name of a file that is not there out of the settings. Nothing of the file is loaded; everything else is evaluated.",
   },
   {
     id: "unknown-field",
     level: "error",
     title: "A record has a field, or a file a list or column, that the format does not know.",
-    doc: "Check the spelling: the nearest names are given. Fields of your own begin with x-.",
+    doc: "Check the spelling: the nearest names are given, and where only one of them can be meant the change is offered. Fields of your own begin with x-.",
   },
   {
     id: "bad-value",
     level: "error",
     title: "A value is not what its field takes.",
-    doc: "The message says what is there and what was expected: another type, a quantity that cannot be read, an unknown unit, an argument without premises, a circle of parts. A bad optional field costs that field, a bad required one the record.",
+    doc: "The message says what is there and what was expected: another type, a quantity that cannot be read, an unknown unit, an argument without premises, a circle of parts. A decimal comma is mended where it can be read in one way only; where it may also part thousands, write the number out. A bad optional field costs that field, a bad required one the record.",
   },
   {
     id: "split-value",
     level: "error",
     title: "YAML took a value apart.",
-    doc: "A comma inside braces or brackets, and a # after a space, end a value. Put the text in quotes.",
+    doc: "A comma inside braces or brackets ends a value, and so does a # after a space; a colon with a space behind it, a > or a - at the beginning, and a closing quote with text behind it have meanings of their own. Put the whole text in quotes: the change is offered. Until then the record is left out, so that nothing is read by half; the rest of the file is read.",
   },
 ];

@@ -1,9 +1,13 @@
 import type { Finding } from "../../base/finding.ts";
 import { byText } from "../../base/order.ts";
 import type { Run } from "../../derive/run.ts";
+import type { Graph } from "../../link/graph.ts";
+import { withheldIn, withheldSpans } from "../../link/withheld.ts";
 import { accepted, levelled } from "./acceptance.ts";
 import type { View } from "./rule.ts";
-import { rules } from "./index.ts";
+import { byCause } from "./tell.ts";
+import { ruleDocs, rules } from "./index.ts";
+import { unusedSettings } from "./sources/unused-acceptance.ts";
 
 /** All that the rules have to say, at the levels the scholar gave them, with what was accepted marked so. */
 export function findingsOf(view: View): {
@@ -12,20 +16,34 @@ export function findingsOf(view: View): {
 } {
   const findings: Finding[] = [];
   const missing: Run[] = [];
+  const recorded: View = { ...view, graph: view.graph.supposed?.before ?? view.graph };
   for (const rule of rules) {
-    const found = rule.find(view);
+    const found = rule.find(rule.ofTheRecord ? recorded : view);
     findings.push(...found.findings);
     missing.push(...(found.missing ?? []));
+  }
+  // What is accepted is only known to be unused once every number is there, of the record as it is.
+  if (missing.length === 0 && view.derivations.missing.length === 0 && isPlain(view.lens)) {
+    const told = [...view.graph.findings, ...findings];
+    findings.push(...unusedSettings(view.graph, told, names));
   }
   return { findings: findings.sort(inPlace), missing };
 }
 
-/** Settings applied to findings of any room: levels, `off`, acceptances. */
-export function settled(
-  findings: readonly Finding[],
-  settings: View["graph"]["settings"],
-): readonly Finding[] {
-  return findings
+const names = {
+  all: ruleDocs.map(({ id }) => id),
+  // Some entries of a bibliography that cannot be read whole are only noted.
+  errors: ruleDocs.filter(({ id, level }) => level === "error" && id !== "bad-value").map(({ id }) => id),
+};
+
+function isPlain({ asOf, without, instead, suppose }: View["lens"]): boolean {
+  return [asOf, suppose].every((one) => one === undefined) && !without?.length && !instead?.length;
+}
+
+/** Findings of any room as they are told: those of one cause together, at the levels and with the acceptances of the settings. */
+export function settled(findings: readonly Finding[], graph: Graph): readonly Finding[] {
+  const { settings } = graph;
+  return gathered(findings, isWithheldIn(graph))
     .map((one) => levelled(one, settings.rules))
     .filter((one) => one !== null)
     .map((one) => accepted(one, settings.accept));
@@ -39,4 +57,48 @@ export function inPlace(a: Finding, b: Finding): number {
     byText(a.rule, b.rule) ||
     byText(a.message, b.message)
   );
+}
+
+const gathering = ["unknown-reference", "unknown-field", "bad-value", "unreadable-file"];
+
+/** Findings of one cause as one: the same thing was written in several places. What is missing is missing in each by itself, and what is withheld hides nothing else. */
+function gathered(findings: readonly Finding[], isWithheld: (one: Finding) => boolean): readonly Finding[] {
+  const causeOf = (one: Finding, place: number): string =>
+    gathering.includes(one.rule) &&
+    one.at !== null &&
+    /^(?:Unknown|Unexpected|Missing file) [^`]*`/u.test(one.message) &&
+    !isWithheld(one)
+      ? `${one.rule}\n${one.message}`
+      : String(place);
+  const causes = findings.map((one, place) => ({ one, cause: causeOf(one, place) }));
+  return byCause(causes, ({ cause }) => cause).map((group) =>
+    together(group.map(({ one }) => one).toSorted(inPlace)),
+  );
+}
+
+/** Tells findings about something withheld, or that stand where it is written. */
+function isWithheldIn(graph: Graph): (one: Finding) => boolean {
+  if (graph.settings.withhold.length === 0) return () => false;
+  const withheld = withheldIn(graph);
+  const spans = withheldSpans(graph);
+  return ({ about, at }) =>
+    about.some(withheld) ||
+    (at !== null &&
+      spans.some(({ file, start, end }) => file === at.file && start <= at.start && at.start < end));
+}
+
+function together(group: readonly Finding[]): Finding {
+  const [first, ...others] = group;
+  if (first === undefined) throw new Error("unexpected empty group, expected a finding");
+  if (others.length === 0) return first;
+  const spans = new Map(group.flatMap(({ at }) => (at ? [[`${at.file} ${at.start}`, at] as const] : [])));
+  const also = [...spans.values()].slice(1);
+  const count = also.length === 0 ? "" : `; it is met in ${spans.size} places`;
+  const about = [...new Set(group.flatMap((one) => one.about))];
+  const whole = group.every(({ fix }) => fix !== null && fix.label === first.fix?.label);
+  const edits = new Map(
+    group.flatMap(({ fix }) => (fix?.edits ?? []).map((one) => [`${one.file} ${one.start}`, one] as const)),
+  );
+  const fix = whole && first.fix ? { ...first.fix, edits: [...edits.values()] } : null;
+  return { ...first, about, fix, message: `${first.message}${count}`, ...(also.length > 0 ? { also } : {}) };
 }

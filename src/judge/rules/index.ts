@@ -4,11 +4,13 @@ import { singleArtefact } from "./claims/single-artefact.ts";
 import { singleSource } from "./claims/single-source.ts";
 import { unsupportedClaim } from "./claims/unsupported.ts";
 import { failedDerivation } from "./derivations/failed.ts";
+import { verdictDependsOnOne } from "./derivations/left-out.ts";
 import { inconclusiveDerivation } from "./derivations/inconclusive.ts";
 import { supportsByLargeP } from "./derivations/large-p.ts";
 import { repeatsMerged } from "./derivations/merged.ts";
 import { refusedDerivation } from "./derivations/refused.ts";
 import { unitFromTheseData } from "./derivations/unit-from-these-data.ts";
+import { withheldDerivation } from "./derivations/withheld.ts";
 import { alteredBeforeObserved } from "./history/altered.ts";
 import { measuredAfterLoss } from "./history/lost.ts";
 import { conflictingMeasurements } from "./measurements/conflicting-measurements.ts";
@@ -33,6 +35,7 @@ import { undatedRecord } from "./measurements/undated.ts";
 import { unitSlip } from "./measurements/unit-slip.ts";
 import { nearName } from "./sources/near-name.ts";
 import { unstableReference } from "./sources/unstable.ts";
+import { unusedAcceptance } from "./sources/unused-acceptance.ts";
 
 /** Every rule that looks at the graph, in the order of format.md 6. */
 export const rules: readonly Rule[] = [
@@ -46,6 +49,7 @@ export const rules: readonly Rule[] = [
   conflictingMeasurements,
   conflictingObservations,
   verdictDependsOnDisputedMeasurement,
+  verdictDependsOnOne,
   verdictDependsOnStrength,
   beatenInput,
   singleArtefact,
@@ -56,6 +60,7 @@ export const rules: readonly Rule[] = [
   unansweredArgument,
   inconclusiveDerivation,
   refusedDerivation,
+  withheldDerivation,
   supportsByLargeP,
   unitFromTheseData,
   repeatsMerged,
@@ -69,6 +74,7 @@ export const rules: readonly Rule[] = [
   nearName,
   undatedRecord,
   unitHidden,
+  unusedAcceptance,
 ];
 
 /** What there is to explain of every rule, those of reading and linking first. */

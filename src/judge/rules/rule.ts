@@ -1,20 +1,10 @@
 import type { Finding, Id, Level } from "../../base/finding.ts";
-import type { Derivations } from "../../derive/derive.ts";
-import type { Lens } from "../../derive/lens.ts";
-import type { ComputeMemo, Run } from "../../derive/run.ts";
-import type { Graph } from "../../link/graph.ts";
-import type { Plugin } from "../../plugin.ts";
+import type { Run } from "../../derive/run.ts";
 import type { Footing } from "../footing.ts";
-import type { Judgement } from "../judge.ts";
+import type { Judged } from "../resting/judged.ts";
 
-/** What a rule looks at: the graph, its numbers and its standings, and what is needed to ask what if. */
-export interface View {
-  readonly graph: Graph;
-  readonly plugins: readonly Plugin[];
-  readonly memo: ComputeMemo;
-  readonly lens: Lens;
-  readonly derivations: Derivations;
-  readonly judgement: Judgement;
+/** What a rule looks at: the corpus as it is judged, with what its claims rest on. */
+export interface View extends Judged {
   readonly footings: ReadonlyMap<Id, Footing>;
   readonly restsOn: ReadonlyMap<Id, readonly Id[]>;
 }
@@ -27,6 +17,8 @@ export interface Rule {
   readonly title: string;
   /** What it means and what a scholar does about it; printed by `explain`. */
   readonly doc: string;
+  /** It tells how the record is kept, and so nothing of what is only supposed. */
+  readonly ofTheRecord?: true;
   /** Findings, and runs that it would need and the memo does not have. */
   readonly find: (view: View) => Found;
 }

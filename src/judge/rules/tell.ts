@@ -25,6 +25,25 @@ export function tell(
   return finding(rule, message, at, { level, about, ...(more.fix ? { fix: more.fix } : {}) });
 }
 
+/** What is found, in groups that share a cause, in the order in which they are met. */
+export function byCause<T>(
+  all: readonly T[],
+  causeOf: (one: T) => string,
+): readonly (readonly [T, ...T[]])[] {
+  const groups = new Map<string, [T, ...T[]]>();
+  for (const one of all) {
+    const group = groups.get(causeOf(one));
+    if (group) group.push(one);
+    else groups.set(causeOf(one), [one]);
+  }
+  return [...groups.values()];
+}
+
+/** The first three of a row, and how many more there are of what. */
+export function fewOf(names: readonly string[], more = "more"): readonly string[] {
+  return names.length > 4 ? [...names.slice(0, 3), `${names.length - 3} ${more}`] : names;
+}
+
 /** Names in a row: `a`, `a and b`, `a, b and c`. */
 export function inWords(names: readonly string[]): string {
   if (names.length <= 1) return names[0] ?? "";

@@ -1,4 +1,4 @@
-import { grouped, programFrom, type Program } from "./program.ts";
+import { grouped, groupedWhenAsked, requireAtoms, type Program } from "./program.ts";
 
 /** An argument framework by name: who attacks whom. */
 export type Framework = {
@@ -24,12 +24,22 @@ export function frameworkProgram(
   attacked: Int32Array,
 ): Program {
   const atomCount = argumentCount + 1;
-  const heads = new Int32Array(atomCount);
-  const start = new Int32Array(atomCount + 1);
-  for (let atom = 0; atom < atomCount; atom++) heads[atom] = start[atom] = atom;
-  start[atomCount] = argumentCount;
-  const items = new Int32Array(argumentCount).fill(argumentCount);
-  return programFrom(atomCount, heads, { start, items }, grouped(atomCount, attacked, attackers));
+  for (const places of [attackers, attacked]) requireAtoms(argumentCount, places);
+  const counted = new Int32Array(atomCount + 1);
+  for (let atom = 0; atom < atomCount; atom++) counted[atom] = atom;
+  counted[atomCount] = argumentCount;
+  // Rule `i` is for atom `i`; each but the last needs the last atom, and so the last is needed by each but its own.
+  const neededFrom = new Int32Array(atomCount + 1);
+  neededFrom[atomCount] = argumentCount;
+  return {
+    atomCount,
+    ruleCount: atomCount,
+    heads: counted.subarray(0, atomCount),
+    positive: { start: counted, items: new Int32Array(argumentCount).fill(argumentCount) },
+    negative: groupedWhenAsked(atomCount, attacked, attackers),
+    neededBy: { start: neededFrom, items: counted.subarray(0, argumentCount) },
+    barredBy: grouped(atomCount, attackers, attacked),
+  };
 }
 
 /** Finds the place of each name; a name that stands twice or is asked for and unknown throws. */

@@ -38,30 +38,43 @@ export function rowsOf(lists: readonly (readonly number[])[]): Rows {
 
 /** The rows read the other way: row `item` of the result lists the rows in which `item` stands, in order. */
 export function transposed({ start: from, items: keys }: Rows, itemCount: number): Rows {
-  const start = startsOf(itemCount, keys);
-  const next = start.slice(0, itemCount);
+  const begins = beginsOf(itemCount, keys);
   const items = new Int32Array(keys.length);
   for (let row = 0, at = 0; row + 1 < from.length; row++) {
-    for (const end = from[row + 1]!; at < end; at++) items[next[keys[at]!]!++] = row;
+    for (const end = from[row + 1]!; at < end; at++) items[begins[keys[at]! + 1]!++] = row;
   }
-  return { start, items };
+  return { start: begins.subarray(0, itemCount + 1), items };
 }
 
 /** The members gathered by their key, each group in the order given; keys are 0 to `keyCount` - 1. */
 export function grouped(keyCount: number, keys: Int32Array, members: Int32Array): Rows {
-  const start = startsOf(keyCount, keys);
-  const next = start.slice(0, keyCount);
+  const begins = beginsOf(keyCount, keys);
   const items = new Int32Array(keys.length);
-  for (let at = 0; at < keys.length; at++) items[next[keys[at]!]!++] = members[at]!;
-  return { start, items };
+  for (let at = 0; at < keys.length; at++) items[begins[keys[at]! + 1]!++] = members[at]!;
+  return { start: begins.subarray(0, keyCount + 1), items };
 }
 
-/** Where the group of each key begins when the groups are laid end to end. */
-function startsOf(keyCount: number, keys: Int32Array): Int32Array {
-  const start = new Int32Array(keyCount + 1);
-  for (let at = 0; at < keys.length; at++) start[keys[at]! + 1]!++;
-  for (let key = 0, before = 0; key <= keyCount; key++) before = start[key]! += before;
-  return start;
+/** The same rows; the members are laid out when they are first asked for, since an evaluation only counts them. */
+export function groupedWhenAsked(keyCount: number, keys: Int32Array, members: Int32Array): Rows {
+  const start = beginsOf(keyCount, keys).subarray(1);
+  let items: Int32Array | null = null;
+  return {
+    start,
+    get items() {
+      return (items ??= grouped(keyCount, keys, members).items);
+    },
+  };
+}
+
+/**
+ * Where the group of each key begins when the groups are laid end to end, at the place after the key; once all members
+ * are laid, each entry has moved to where the next group begins, and the places are those of the keys.
+ */
+function beginsOf(keyCount: number, keys: Int32Array): Int32Array {
+  const begins = new Int32Array(keyCount + 2);
+  for (let at = 0; at < keys.length; at++) begins[keys[at]! + 2]!++;
+  for (let key = 2; key <= keyCount + 1; key++) begins[key]! += begins[key - 1]!;
+  return begins;
 }
 
 /** The rules for each atom. */
@@ -94,10 +107,18 @@ export function programFrom(atomCount: number, heads: Int32Array, positive: Rows
   };
 }
 
-function requireAtoms(atomCount: number, atoms: Int32Array): void {
+/** The program with everything that its rules need to be false left out of them. */
+export function withoutBars(program: Program): Program {
+  const { atomCount, ruleCount } = program;
+  const nothing = (rows: number): Rows => ({ start: new Int32Array(rows + 1), items: new Int32Array(0) });
+  return { ...program, negative: nothing(ruleCount), barredBy: nothing(atomCount) };
+}
+
+/** Throws where one of the atoms is none of 0 to `atomCount` - 1. */
+export function requireAtoms(atomCount: number, atoms: Int32Array): void {
   for (let at = 0; at < atoms.length; at++) {
-    const atom = atoms[at]!;
-    if (atom < 0 || atom >= atomCount)
-      throw new Error(`Unknown atom ${atom}, expected 0 to ${atomCount - 1}`);
+    // Read without a sign, an atom below 0 is above any count.
+    if (atoms[at]! >>> 0 >= atomCount)
+      throw new Error(`Unknown atom ${atoms[at]!}, expected 0 to ${atomCount - 1}`);
   }
 }

@@ -53,10 +53,10 @@ export function startOf(program: Program, { without }: Evaluation): State {
     end: 0,
   };
   const { missing, support } = state;
+  const [needed, barred] = [positive.start, negative.start];
   for (let rule = 0; rule < ruleCount; rule++) {
     const head = heads[rule]!;
-    const needs =
-      positive.start[rule + 1]! - positive.start[rule]! + (negative.start[rule + 1]! - negative.start[rule]!);
+    const needs = needed[rule + 1]! - needed[rule]! + (barred[rule + 1]! - barred[rule]!);
     if (without !== undefined && without[head] === 1) missing[rule] = DEAD;
     else {
       missing[rule] = needs;
@@ -70,15 +70,20 @@ export function startOf(program: Program, { without }: Evaluation): State {
 
 /** Passes every decided atom on to the rules it stands in, until nothing more follows from rule bodies alone. */
 export function propagate(program: Program, state: State, sources?: Sources): void {
-  const { heads, neededBy, barredBy } = program;
+  const { heads } = program;
+  const { start: needStart, items: needs } = program.neededBy;
+  const { start: barStart, items: bars } = program.barredBy;
   const { value, missing, support, trail } = state;
   let { at, end } = state;
   while (at < end) {
     const atom = trail[at++]!;
-    const helped = value[atom] === TRUE ? neededBy : barredBy;
-    const killed = value[atom] === TRUE ? barredBy : neededBy;
-    for (let next = helped.start[atom]!, last = helped.start[atom + 1]!; next < last; next++) {
-      const rule = helped.items[next]!;
+    const holds = value[atom] === TRUE;
+    const helpStart = holds ? needStart : barStart;
+    const helped = holds ? needs : bars;
+    const killStart = holds ? barStart : needStart;
+    const killed = holds ? bars : needs;
+    for (let next = helpStart[atom]!, last = helpStart[atom + 1]!; next < last; next++) {
+      const rule = helped[next]!;
       if (--missing[rule]! !== 0) continue;
       const head = heads[rule]!;
       if (value[head] === UNDEFINED) {
@@ -86,8 +91,8 @@ export function propagate(program: Program, state: State, sources?: Sources): vo
         trail[end++] = head;
       }
     }
-    for (let next = killed.start[atom]!, last = killed.start[atom + 1]!; next < last; next++) {
-      const rule = killed.items[next]!;
+    for (let next = killStart[atom]!, last = killStart[atom + 1]!; next < last; next++) {
+      const rule = killed[next]!;
       if (missing[rule]! <= 0) continue;
       missing[rule] = DEAD;
       const head = heads[rule]!;

@@ -17,12 +17,15 @@ export function wellFounded(program: Program, options: Evaluation = {}): Uint8Ar
  * The well-founded model with the order in which its atoms are decided: each after all that decides it, those that
  * fall together for want of support at one time; -1 for what stays undefined.
  */
-export function decidedInOrder(program: Program): {
+export function decidedInOrder(
+  program: Program,
+  options: Evaluation = {},
+): {
   readonly values: Uint8Array;
   readonly order: Int32Array;
 } {
   const together: (readonly [first: number, end: number])[] = [];
-  const { value, trail, end } = decided(program, {}, (first, last) => together.push([first, last]));
+  const { value, trail, end } = decided(program, options, (first, last) => together.push([first, last]));
   const order = new Int32Array(program.atomCount).fill(-1);
   for (let at = 0; at < end; at++) order[trail[at]!] = at;
   for (const [first, last] of together) for (let at = first; at < last; at++) order[trail[at]!] = first;

@@ -15,6 +15,8 @@ export interface Meanings {
   readonly texts: readonly string[];
   readonly flag: boolean;
   readonly number: number;
+  /** A number, 0 or more. */
+  readonly amount: number;
   readonly whole: number;
   /** Astronomical year: 480 BC is −479. */
   readonly year: number;
@@ -27,6 +29,7 @@ export interface Meanings {
   readonly ref: Id;
   readonly refs: readonly Id[];
   readonly textMap: ReadonlyMap<string, string>;
+  /** Numbers, 0 or more, by what they are of. */
   readonly numberMap: ReadonlyMap<string, number>;
   /** One probability, or one for each answer. */
   readonly probability: number | ReadonlyMap<string, number>;
@@ -55,6 +58,8 @@ export type ListName =
 interface Described {
   readonly doc: string;
   readonly required?: true;
+  /** The most letters that a text may have. */
+  readonly most?: number;
 }
 
 /** What a reference may point to: lists of records, or `sources` for bibliography keys. */

@@ -363,7 +363,7 @@ export const kinds = {
           probability: { type: "probability", doc: "How probable, or how probable under each answer." },
         },
       },
-      cost: { type: "number", doc: "In the corpus's measure of cost." },
+      cost: { type: "amount", doc: "In the corpus's measure of cost." },
       destructive: { type: "flag", doc: "It uses up or marks the thing; default false." },
       permit: { type: "text", doc: "What permission it takes." },
     },
@@ -428,7 +428,7 @@ export const kinds = {
 /** Fields that every record may have. */
 export const everywhere = {
   note: { type: "text", doc: "Anything worth keeping." },
-  short: { type: "text", doc: "At most 40 characters, for map, figures and slides." },
+  short: { type: "text", most: 40, doc: "At most 40 characters, for map, figures and slides." },
   "entered-by": { type: "text", doc: "Who typed it." },
   "checked-by": { type: "text", doc: "Who compared it with the source." },
 } as const satisfies Fields;

@@ -1,6 +1,9 @@
 import { finding } from "../../base/finding.ts";
-import type { Finding } from "../../base/finding.ts";
+import type { Edit, Finding } from "../../base/finding.ts";
 import { nearest } from "../../base/nearest.ts";
+import { parseQuantity } from "../../base/quantity/quantity-text.ts";
+import type { QuantityContext } from "../../base/quantity/quantity-text.ts";
+import { slipFor } from "../../base/text/slip.ts";
 import { decoderFor } from "../decode.ts";
 import { everywhere, kindOf } from "../grammar/kinds.ts";
 import type { AnyRecord, FileRecords, Spoilt } from "../record.ts";
@@ -28,23 +31,33 @@ export function readTableRecords(
     if (names.includes(cell.text) || also.includes(cell.text) || cell.text.startsWith("x-")) continue;
     const near = nearest(cell.text, [...names, ...also]);
     const expected = near.length > 0 ? near.join(" or ") : `one of ${[...names, ...also].join(", ")}`;
-    findings.push(
-      finding("unknown-field", `Unknown column \`${cell.text}\`, expected ${expected}`, cell.span),
-    );
+    const meant = slipFor(cell.text, [...names, ...also]);
+    const free = meant !== null && !table.head.some((one) => one.text === meant);
+    const fix = free ? { label: `Write ${meant}`, edits: [{ ...cell.span, text: meant }] } : null;
+    const message = `Unknown column \`${cell.text}\`, expected ${expected}`;
+    findings.push(finding("unknown-field", message, cell.span, { fix }));
   }
-  const decoder = decoderFor(file.path, { ...settings.quantities, decimal: settings.decimal });
+  const context = { ...settings.quantities, decimal: settings.decimal };
+  let quantity: readonly Cell[] = [];
+  const decoder = decoderFor(file.path, context, (node, text) =>
+    quantity[0]?.span.start === node.start
+      ? cellsMended(quantity, context)
+      : [{ file: file.path, start: node.start, end: node.end, text: cellText(text) }],
+  );
   const records: AnyRecord[] = [];
   const spoilt: Spoilt[] = [];
   for (const row of table.rows) {
     const entries: Entry[] = [];
     const parts = new Map<string, Cell>();
-    row.cells.forEach((cell, column) => {
+    row.cells.forEach((written, column) => {
       const head = table.head[column];
-      if (!head || cell.text.trim() === "") return;
+      const cell = withoutSpaces(written);
+      if (!head || cell.text === "") return;
       parts.set(head.text, cell);
-      if (names.includes(head.text)) entries.push(entryOf(head.text, cell, cell.text.trim()));
+      if (names.includes(head.text)) entries.push(entryOf(head.text, cell, cell.text));
     });
     const value = parts.get("value");
+    quantity = value ? [value, parts.get("uncertainty")].filter((cell) => cell !== undefined) : [];
     if (list === "measurements" && value) {
       const text = quantityText(value, parts.get("uncertainty"), parts.get("unit"));
       entries[entries.findIndex((entry) => entry.key === "value")] = entryOf("value", value, text);
@@ -52,14 +65,40 @@ export function readTableRecords(
     const node: MapNode = { is: "map", start: row.span.start, end: row.span.end, entries };
     const read = readRecord(list, node, null, file.path, decoder);
     if ("list" in read) records.push(read);
-    else if (read.id !== "") spoilt.push(read);
+    else spoilt.push(read);
   }
   return { records, spoilt, findings: [...findings, ...decoder.findings] };
 }
 
 function quantityText(value: Cell, uncertainty: Cell | undefined, unit: Cell | undefined): string {
-  const error = uncertainty ? ` ± ${uncertainty.text.trim()}` : "";
-  return `${value.text.trim()}${error}${unit ? ` ${unit.text.trim()}` : ""}`;
+  const error = uncertainty ? ` ± ${uncertainty.text}` : "";
+  return `${value.text}${error}${unit ? ` ${unit.text}` : ""}`;
+}
+
+/** A cell without the spaces round its text; of one in quotes the place stays that of the quotes. */
+function withoutSpaces({ text, span }: Cell): Cell {
+  const bare = text.trim();
+  if (span.end - span.start !== text.length) return { text: bare, span };
+  const start = span.start + text.indexOf(bare);
+  return { text: bare, span: { ...span, start, end: start + bare.length } };
+}
+
+/** The cells of a quantity with their decimal sign mended; null where one of them has two readings. */
+function cellsMended(cells: readonly Cell[], context: QuantityContext): readonly Edit[] | null {
+  const edits: Edit[] = [];
+  for (const { text, span } of cells) {
+    const read = parseQuantity(text, context);
+    if ("ok" in read || read.problem.code === "missing-unit") continue;
+    const { replacement, otherwise } = read.problem;
+    if (replacement === undefined || otherwise !== undefined) return null;
+    edits.push({ ...span, text: cellText(replacement) });
+  }
+  return edits.length === 0 ? null : edits;
+}
+
+/** A text as a cell; one that holds what may part cells stands in quotes. */
+function cellText(text: string): string {
+  return /[",;\t]/u.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }
 
 function entryOf(key: string, cell: Cell, text: string): Entry {

@@ -1,21 +1,28 @@
-import { isAlias, isMap, isScalar, isSeq, parseDocument } from "yaml";
-import type { Alias, Document, Node as YamlNode, Pair, Scalar, YAMLMap, YAMLSeq } from "yaml";
+import { parseDocument } from "yaml";
+import type { Document } from "yaml";
 import { finding } from "../../base/finding.ts";
-import type { Finding, Fix } from "../../base/finding.ts";
+import type { Finding } from "../../base/finding.ts";
 import { tooDeepAt } from "./nesting.ts";
-import type { Entry, MapNode, Node } from "./tree.ts";
-
-const mostAliases = 100;
+import { masked, quoted, splitRound } from "./split.ts";
+import type { Split } from "./split.ts";
+import type { MapNode, Node } from "./tree.ts";
+import { walkOf } from "./walk.ts";
+import type { Mend } from "./walk.ts";
 
 /** What a YAML text gives: its map, and what could not be read. */
 export interface YamlText {
   /** The file's one map; null when the text cannot be read. */
   readonly root: MapNode | null;
   readonly findings: readonly Finding[];
+  /** Where values stand that YAML took apart: what they belong to is not to be read by half. */
+  readonly split: readonly { readonly start: number; readonly end: number }[];
 }
 
-/** Reads one YAML 1.2 document whose scalars all stay text; what cannot be read is told with its place. */
-export function readYaml(file: string, text: string): YamlText {
+/**
+ * Reads one YAML 1.2 document whose scalars all stay text; what cannot be read is told with its place. A value that
+ * only lacks quotes is passed over and the rest is read; `mend` says what to write for it.
+ */
+export function readYaml(file: string, text: string, mend: Mend = (_, whole) => quoted(whole)): YamlText {
   const deep = tooDeepAt(text);
   if (deep !== null) {
     return unreadable(
@@ -31,18 +38,24 @@ export function readYaml(file: string, text: string): YamlText {
     const message = `Unexpected control character U+${code}, expected printable text`;
     return unreadable(file, message, control.index, control.index + 1);
   }
-  const document = parseDocument(text, { schema: "failsafe", uniqueKeys: false, prettyErrors: false });
-  const findings: Finding[] = document.errors.map((error) =>
+  const { document, splits } = parsed(text);
+  const unread = document.errors.map((error) =>
     finding("unreadable-file", syntaxMessage(error.code, error.message), {
       file,
       start: error.pos[0],
       end: Math.max(error.pos[1], error.pos[0] + 1),
     }),
   );
-  if (findings.length > 0) return { root: null, findings };
-  if (!document.contents) return { root: { is: "map", entries: [], start: 0, end: 0 }, findings };
-  const walk = walkOf(file, text, document, findings);
-  const root = walk(document.contents);
+  const findings: Finding[] = splits.map(({ key, start, end, message }) => {
+    const put = unread.length > 0 ? null : mend(key, text.slice(start, end));
+    const edits = [{ file, start, end, text: put ?? "" }];
+    const fix = put === null ? null : { label: "Put the value in quotes", edits };
+    return finding("split-value", message, { file, start, end }, { fix });
+  });
+  if (unread.length > 0) return { root: null, findings: [...findings, ...unread], split: [] };
+  const split: { readonly start: number; readonly end: number }[] = [...splits];
+  if (!document.contents) return { root: { is: "map", entries: [], start: 0, end: 0 }, findings, split };
+  const root: Node = walkOf({ file, text, yaml: document, findings, split, mend })(document.contents);
   if (root.is !== "map") {
     return unreadable(
       file,
@@ -51,11 +64,37 @@ export function readYaml(file: string, text: string): YamlText {
       root.end,
     );
   }
-  return { root, findings };
+  return { root, findings, split };
+}
+
+const mostRounds = 4;
+
+/** The document, read again without the values at which reading stopped, as long as that leads any further. */
+function parsed(text: string): { readonly document: Document; readonly splits: readonly Split[] } {
+  const options = { schema: "failsafe", uniqueKeys: false, prettyErrors: false } as const;
+  let splits: readonly Split[] = [];
+  let document: Document = parseDocument(text, options);
+  for (let round = 0; round < mostRounds && document.errors.length > 0; round++) {
+    const met = document.errors.flatMap(({ pos }) => splitRound(text, Math.min(pos[0], text.length)) ?? []);
+    const all = withoutOverlaps([...splits, ...met]);
+    if (all.length === splits.length) break;
+    splits = all;
+    document = parseDocument(masked(text, splits), options);
+  }
+  return { document, splits };
+}
+
+/** In the order of their places, each once; of two that overlap the first. */
+function withoutOverlaps(splits: readonly Split[]): readonly Split[] {
+  const kept: Split[] = [];
+  for (const one of splits.toSorted((a, b) => a.start - b.start || a.end - b.end)) {
+    if (one.start >= (kept.at(-1)?.end ?? 0)) kept.push(one);
+  }
+  return kept;
 }
 
 function unreadable(file: string, message: string, start: number, end: number): YamlText {
-  return { root: null, findings: [finding("unreadable-file", message, { file, start, end })] };
+  return { root: null, findings: [finding("unreadable-file", message, { file, start, end })], split: [] };
 }
 
 function syntaxMessage(code: string, message: string): string {
@@ -71,162 +110,4 @@ function syntaxMessage(code: string, message: string): string {
     default:
       return message;
   }
-}
-
-type Walk = (node: YamlNode) => Node;
-
-function walkOf(file: string, text: string, document: Document, findings: Finding[]): Walk {
-  let aliases = 0;
-  const seen = new Map<YamlNode, Node>();
-  const open = new Set<YamlNode>();
-  const tell = (rule: string, message: string, start: number, end: number, fix: Fix | null = null): void => {
-    findings.push(finding(rule, message, { file, start, end }, { fix }));
-  };
-
-  const walk: Walk = (node) => {
-    const known = seen.get(node);
-    if (known) return known;
-    const [start, end] = rangeOf(node);
-    if (
-      !isAlias(node) &&
-      node.tag !== undefined &&
-      text.charCodeAt(start - 1) !== 33 &&
-      hasTag(text, start)
-    ) {
-      tell("bad-value", "Unexpected tag, expected a plain value", tagStart(text, start), start);
-    }
-    open.add(node);
-    const result = isAlias(node)
-      ? aliased(node, start, end)
-      : isScalar(node)
-        ? scalar(node, start, end)
-        : isSeq(node)
-          ? list(node, start, end)
-          : isMap(node)
-            ? map(node, start, end)
-            : { is: "text" as const, text: "", plain: true, start, end };
-    open.delete(node);
-    seen.set(node, result);
-    return result;
-  };
-
-  const aliased = (node: Alias, start: number, end: number): Node => {
-    const nothing: Node = { is: "text", text: "", plain: true, start, end };
-    if (++aliases > mostAliases) {
-      if (aliases === mostAliases + 1) {
-        tell("bad-value", "Unexpected alias, expected at most 100 aliases in a file", start, end);
-      }
-      return nothing;
-    }
-    const target = node.resolve(document);
-    if (!target || open.has(target)) {
-      tell("bad-value", `Unknown alias \`${node.source}\`, expected an anchor above it`, start, end);
-      return nothing;
-    }
-    return walk(target);
-  };
-
-  const scalar = (node: Scalar, start: number, end: number): Node => {
-    const plain = node.type === "PLAIN";
-    const value = typeof node.value === "string" ? node.value : String(node.value ?? "");
-    const cut = plain && value !== "" ? /^[ \t]+#\S[^\r\n]*/.exec(text.slice(end, end + 300)) : null;
-    if (cut && /^[ \t]+#\d/.test(cut[0])) {
-      const whole = text.slice(start, end + cut[0].length).trimEnd();
-      tell(
-        "split-value",
-        "Unexpected comment inside a value, expected quotes round a text that holds #",
-        start,
-        end,
-        {
-          label: "Put the whole line in quotes",
-          edits: [{ file, start, end: start + whole.length, text: quoted(whole) }],
-        },
-      );
-    }
-    return { is: "text", text: value, plain, start, end };
-  };
-
-  const list = (node: YAMLSeq, start: number, end: number): Node => ({
-    is: "list",
-    items: (node.items as readonly YamlNode[]).map(walk),
-    start,
-    end,
-  });
-
-  const map = (node: YAMLMap, start: number, end: number): Node => {
-    const entries: Entry[] = [];
-    const keys = new Set<string>();
-    const pairs = node.items as readonly Pair<YamlNode, YamlNode | null>[];
-    pairs.forEach((pair, place) => {
-      const [keyStart, keyEnd] = rangeOf(pair.key);
-      if (!isScalar(pair.key)) {
-        tell("bad-value", "Unexpected list, map or alias as a key, expected a word", keyStart, keyEnd);
-        return;
-      }
-      const key = String(pair.key.value ?? "");
-      if (key === "<<") {
-        tell("bad-value", "Unexpected merge key `<<`, expected the fields themselves", keyStart, keyEnd);
-        return;
-      }
-      if (node.flow && !pair.value) {
-        splitAt(pairs[place - 1], keyStart, keyEnd);
-        return;
-      }
-      if (keys.has(key)) {
-        tell(
-          "duplicate-key",
-          `Duplicate key \`${key}\`, expected it once; the first is kept`,
-          keyStart,
-          keyEnd,
-        );
-        return;
-      }
-      keys.add(key);
-      const value: Node = pair.value
-        ? walk(pair.value)
-        : { is: "text", text: "", plain: true, start: keyEnd, end: keyEnd };
-      entries.push({ key, keyStart, keyEnd, value });
-    });
-    return { is: "map", entries, start, end };
-  };
-
-  /** In a flow map a comma ends a value: `{ value: 18,2 cm }` leaves a key without a value. */
-  const splitAt = (before: Pair<YamlNode, YamlNode | null> | undefined, start: number, end: number): void => {
-    const first = before?.value ? rangeOf(before.value)[0] : start;
-    const whole = text.slice(first, end);
-    tell(
-      "split-value",
-      `Unexpected comma inside \`${whole}\`, expected quotes round a value that holds a comma`,
-      first,
-      end,
-      {
-        label: "Put the value in quotes",
-        edits: [{ file, start: first, end, text: quoted(whole) }],
-      },
-    );
-  };
-
-  return walk;
-}
-
-function rangeOf(node: YamlNode): readonly [number, number] {
-  const range = node.range;
-  return range ? [range[0], range[1]] : [0, 0];
-}
-
-function hasTag(text: string, start: number): boolean {
-  return text.slice(tagStart(text, start), start).startsWith("!");
-}
-
-/** Where the word before a value begins, spaces between passed over. */
-function tagStart(text: string, start: number): number {
-  let at = start;
-  while (at > 0 && /\s/.test(text[at - 1] ?? "")) at--;
-  while (at > 0 && !/\s/.test(text[at - 1] ?? "")) at--;
-  return at;
-}
-
-/** A text as a double-quoted YAML scalar. */
-export function quoted(text: string): string {
-  return `"${text.replace(/\\/g, "\\\\").replace(/"/g, '\\"')}"`;
 }

@@ -25,6 +25,8 @@ export interface ListNode extends Placed {
 export interface MapNode extends Placed {
   readonly is: "map";
   readonly entries: readonly Entry[];
+  /** What stands between two of its entries as it is written: a comma, or a line end and the indentation. */
+  readonly parting?: string;
 }
 
 /** One entry of a map, with the place of its key. */

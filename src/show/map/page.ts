@@ -1,5 +1,6 @@
 import type { Id } from "../../base/finding.ts";
 import type { Lens } from "../../derive/lens.ts";
+import { ofAllYears } from "../judged/suppose/supposed.ts";
 import type { Reported } from "../report/report.ts";
 import { withheldIn } from "../withhold.ts";
 import { changesBetween, yearBefore, yearsOf } from "./changes.ts";
@@ -36,7 +37,7 @@ export function laidOut(whole: Reported, asked: MapView, before: Laid | null): L
 /** The map under the lens: the whole dispute's section, with each box as it stands then. */
 export function mapPage(desk: MapDesk, asked: MapView, before: Laid | null = null): MapPage {
   const { model, under } = desk;
-  const laid = laidOut(under({}), asked, before);
+  const laid = laidOut(under(ofAllYears(model.lens)), asked, before);
   const { drawn, scene, view } = laid;
   const years = yearsOf(model);
   const year = model.lens.asOf;
@@ -62,7 +63,7 @@ export function mapPage(desk: MapDesk, asked: MapView, before: Laid | null = nul
 export function rememberedMaps(): (desk: MapDesk, asked: { readonly view: MapView }) => MapPage {
   let before: Laid | null = null;
   return (desk, { view }) => {
-    before = laidOut(desk.under({}), view, before);
+    before = laidOut(desk.under(ofAllYears(desk.model.lens)), view, before);
     return mapPage(desk, view, before);
   };
 }

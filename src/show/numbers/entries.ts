@@ -3,6 +3,7 @@ import type { QuantityKind } from "../../base/quantity.ts";
 import { formatNumber } from "../../base/quantity/quantity-print.ts";
 import type { Derived } from "../../derive/derive.ts";
 import { measuredOf } from "../../derive/select.ts";
+import type { Judgement } from "../../judge/judge.ts";
 import type { Graph } from "../../link/graph.ts";
 import { authorLabel, labelOf } from "../../link/label.ts";
 import { derivationOf } from "../../link/inputs.ts";
@@ -12,11 +13,11 @@ import { withheldIn } from "../withhold.ts";
 import { siUnitFor, siWords } from "../si-words.ts";
 import type { SIUnit } from "../si-words.ts";
 
-/** A measurement, or another derivation's number, that a derivation took or left. */
+/** A measurement, an observation, a relation, or another derivation's number, that a derivation took or left. */
 export interface EntryLine {
   readonly id: Id;
   readonly text: string;
-  /** As it was written, and in SI with its standard uncertainty. */
+  /** As it was written or what was seen, and in SI with its standard uncertainty; both empty for a number. */
   readonly written: string;
   readonly inSI: string;
   readonly source: Piece | null;
@@ -26,6 +27,8 @@ export interface EntryLine {
   readonly mergedWith: readonly string[];
   /** Why it was left out; null where it entered. */
   readonly why: string | null;
+  /** An argument beats it: it does not hold, whether it entered or not. */
+  readonly beaten: boolean;
 }
 
 /** What a derivation took and left, in the order of its inputs, and how many more are withheld. */
@@ -36,20 +39,33 @@ export interface Entries {
 }
 
 /** The inputs of a derivation as a table; nothing withheld is in it. */
-export function entriesOf(graph: Graph, derived: Derived): Entries {
+export function entriesOf(graph: Graph, judgement: Judgement, derived: Derived): Entries {
   const withheld = withheldIn(graph);
-  const dropped = derived.leftOut.filter(({ id }) => graph.records.get(id)?.list === "measurements");
+  const dropped = derived.leftOut.filter(({ id }) => evidence.includes(graph.records.get(id)?.list ?? ""));
   const shown = derived.used.filter((id) => !withheld(id));
   const outside = dropped.filter(({ id }) => !withheld(id));
   const entering = shown.filter((id) => !outside.some((one) => one.id === id));
   const ids = new Set([...derived.used, ...dropped.map((one) => one.id)]);
   const units = unitsFor(graph, [...entering, ...outside.map((one) => one.id)]);
+  const marked = (line: Omit<EntryLine, "beaten">): EntryLine => {
+    const standing = judgement.standings.get(line.id);
+    return { ...line, beaten: standing !== undefined && standing !== "stands" };
+  };
   return {
-    taken: entering.flatMap((id) => lineOf(graph, derived, units, id, null)),
-    left: outside.flatMap(({ id, why }) => lineOf(graph, derived, units, id, why)),
+    taken: entering.flatMap((id) => lineOf(graph, derived, units, id, null)).map(marked),
+    left: outside.flatMap(({ id, why }) => lineOf(graph, derived, units, id, why)).map(marked),
     withheld: [...ids].filter(withheld).length,
   };
 }
+
+const evidence: readonly string[] = ["measurements", "observations", "relations"];
+
+const seen = {
+  true: "seen",
+  false: "looked for and not there",
+  unclear: "looked for, cannot be told",
+  "not-reported": "passed over in silence",
+} as const;
 
 type Units = ReadonlyMap<QuantityKind, SIUnit>;
 
@@ -73,7 +89,7 @@ function lineOf(
   units: Units,
   id: Id,
   why: string | null,
-): readonly EntryLine[] {
+): readonly Omit<EntryLine, "beaten">[] {
   const record = graph.records.get(id);
   const input = why === null ? inputOf(derived, id) : null;
   if (record?.list === "derivations") {
@@ -81,11 +97,17 @@ function lineOf(
     const text = `${labelOf(graph, id)}${number === "" ? "" : `: ${number}`}`;
     return [{ id, text, written: "", inSI: "", source: null, input, mergedWith: [], why }];
   }
+  const withheld = withheldIn(graph);
+  const sources = graph.provenance(id).sources.filter((source) => !withheld(source));
+  const source = sources[0] === undefined ? null : linkTo(graph, sources[0]);
+  if (record?.list === "observations" || record?.list === "relations") {
+    const written = record.list === "relations" ? "relation" : seen[record.values.present ?? "true"];
+    const common = { inSI: "", source, input, mergedWith: [], why };
+    return [{ id, text: capital(labelOf(graph, id)), written, ...common }];
+  }
   if (record?.list !== "measurements") return [];
   const { of, dimension, value, between, state } = record.values;
   const told = [between, state === "complete" ? undefined : state].filter((one) => one !== undefined);
-  const withheld = withheldIn(graph);
-  const sources = graph.provenance(id).sources.filter((source) => !withheld(source));
   const group = derived.merged.find((ids) => ids.includes(id)) ?? [];
   return [
     {
@@ -93,7 +115,7 @@ function lineOf(
       text: [`${dimension} of ${labelOf(graph, of)}`, ...told].join(", "),
       written: value.text,
       inSI: siWords(measuredOf(record, graph).quantity, units.get(value.kind) ?? siUnitFor(value.kind, [])),
-      source: sources[0] === undefined ? null : linkTo(graph, sources[0]),
+      source,
       input,
       mergedWith:
         why === null
@@ -107,7 +129,9 @@ function lineOf(
 /** The input by which a measurement entered, alone or as one of several readings. */
 function inputOf({ run, merged }: Derived, id: Id): string | null {
   const group = merged.find((ids) => ids.includes(id)) ?? [id];
-  const inputs = Object.entries(run?.inputs ?? {}).filter(([, members]) => members.length > 0);
+  const inputs = Object.entries({ ...run?.inputs, ...run?.recorded?.observations }).filter(
+    ([, members]) => members.length > 0,
+  );
   if (inputs.length < 2) return null;
   const found = inputs.find(([, members]) =>
     members.some((one) => group.includes(one.id) || derivationOf(one.id) === id),
@@ -123,4 +147,8 @@ function referencesTo({ run }: Derived, id: Id): string {
   return references
     .map((one) => `${one.id.slice(id.length + 1)} ${formatNumber(one.quantity.value, 4)}`)
     .join(", ");
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
 }

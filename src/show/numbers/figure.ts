@@ -25,6 +25,7 @@ function withoutSingle(panel: Panel): readonly Panel[] {
   return [{ ...panel, marks: panel.marks.filter((mark) => mark.mark !== "rule" || mark.each !== true) }];
 }
 
-function readsWithheld(graph: Graph, { used }: Derived): boolean {
+/** Whether a derivation computed on something withheld. */
+export function readsWithheld(graph: Graph, { used }: Derived): boolean {
   return used.some(withheldIn(graph));
 }

@@ -1,24 +1,30 @@
 import type { Id } from "../../base/finding.ts";
 import type { Bench } from "../../derive/choices.ts";
 import type { Derived } from "../../derive/derive.ts";
-import type { Judgement } from "../../judge/judge.ts";
-import type { DerivationRecord, Graph } from "../../link/graph.ts";
+import type { Graph } from "../../link/graph.ts";
 import { labelOf, withoutStop } from "../../link/label.ts";
 import type { Caution, Plugin } from "../../plugin.ts";
+import type { PluginFile } from "../../read/source-file.ts";
 import type { Reported } from "../report/report.ts";
 import { withheldIn } from "../withhold.ts";
 import { bearingLines } from "./bearing-lines.ts";
 import type { BearingLine } from "./bearing-lines.ts";
 import { entriesOf } from "./entries.ts";
 import type { Entries } from "./entries.ts";
-import { figureOf } from "./figure.ts";
+import { figureOf, readsWithheld } from "./figure.ts";
 import type { ShownFigure } from "./figure.ts";
+import { looksAt } from "./looks.ts";
+import type { Looks } from "./looks.ts";
 import { settingLines, unitOf } from "./settings.ts";
 import type { SettingLine, UnitLine } from "./settings.ts";
-import { turnsOf } from "./turns.ts";
-import type { Turns } from "./turns.ts";
+import { lossLines } from "./tried/losses.ts";
+import type { LossLines } from "./tried/losses.ts";
+import { turnsOf } from "./tried/turns.ts";
+import type { Turns } from "./tried/turns.ts";
 import { mainNames, numberLines } from "./value.ts";
 import type { NumberLine } from "./value.ts";
+import { wantedFor } from "./wanted.ts";
+import type { WantedLine } from "./wanted.ts";
 import { whyWords } from "./why.ts";
 
 /** What is said to be careful about: first what was met in these data, then what holds of the method as such. */
@@ -36,20 +42,27 @@ export interface NumberPage {
     readonly title: string;
     readonly doc: string;
     readonly sources: readonly string[];
+    /** SHA-256 of the file of a plug-in of the corpus; null for one of the program's own. */
+    readonly guest: string | null;
   } | null;
   readonly status: Derived["status"];
   readonly why: string | null;
   /** What was computed on what, and what came of it, in a sentence. */
   readonly sentence: string | null;
   readonly numbers: readonly NumberLine[];
-  readonly looks: { readonly times: number; readonly adjusted: string | null } | null;
+  readonly looks: readonly Looks[];
   readonly figure: ShownFigure | null;
   readonly cautions: Cautions;
   readonly bearings: readonly BearingLine[];
   readonly turns: Turns | null;
+  readonly losses: LossLines | null;
   readonly entries: Entries;
+  /** What nobody measured and would enter it. */
+  readonly wanted: readonly WantedLine[];
   readonly settings: readonly SettingLine[];
   readonly unit: UnitLine | null;
+  /** The file of a plug-in of the corpus that has not been allowed, to be read before it is. */
+  readonly notAllowed: PluginFile | null;
 }
 
 /** The page of one derivation under the model's lens; null where there is none of that name. */
@@ -64,44 +77,44 @@ export function numberPage(
   const derived = derivations.byId.get(id);
   if (record?.list !== "derivations" || derived === undefined || withheldIn(graph)(id)) return null;
   const plugin = plugins.find((one) => one.id === record.values.plugin);
+  const bench: Bench = { graph, plugins, memo, lens };
+  const asked = mainNames(record, derived, plugin);
   return {
     id,
     title: withoutStop(record.values.text ?? labelOf(graph, id)),
-    method: plugin === undefined ? null : { title: plugin.title, doc: plugin.doc, sources: plugin.sources },
+    method: methodOf(plugin),
     status: derived.status,
     why: whyWords(graph, derived),
     sentence: sentenceOf(graph, derived, plugin),
     numbers: numberLines(derived, plugin),
-    looks: looksOf(record, numberLines(derived, plugin)),
+    looks: looksAt(model, plugins, record),
     figure: figureOf(graph, derived, plugin),
     cautions: cautionsOf(derived, plugin),
     bearings: bearingLines(graph, judgement, record, derived, plugin),
-    turns: turnsFor({ graph, plugins, memo, lens }, judgement, record, derived, plugin),
-    entries: entriesOf(graph, derived),
+    turns: turnsOf(bench, judgement, derived, asked),
+    losses: lossLines(bench, judgement, derived, asked),
+    entries: entriesOf(graph, judgement, derived),
+    wanted: wantedFor(graph, record, derived, plugin),
     settings: settingLines(record, derived, plugin),
     unit: unitOf(graph, derived),
+    notAllowed:
+      derived.status === "withheld"
+        ? (graph.pluginFiles.find((one) => one.name === record.values.plugin) ?? null)
+        : null,
   };
 }
 
-function turnsFor(
-  bench: Bench,
-  judgement: Judgement,
-  record: DerivationRecord,
-  derived: Derived,
-  plugin: Plugin | undefined,
-): Turns | null {
-  return turnsOf(bench, judgement, derived, mainNames(record, derived, plugin));
+function methodOf(plugin: Plugin | undefined): NumberPage["method"] {
+  if (plugin === undefined) return null;
+  const { title, doc, sources, guest } = plugin;
+  return { title, doc, sources, guest: guest?.hash ?? null };
 }
 
-function sentenceOf(graph: Graph, { outcome, run }: Derived, plugin: Plugin | undefined): string | null {
+function sentenceOf(graph: Graph, derived: Derived, plugin: Plugin | undefined): string | null {
+  const { outcome, run } = derived;
   if (plugin === undefined || run === null || outcome?.status !== "computed") return null;
-  return plugin.sentence(outcome, run.settings, (one) => labelOf(graph, one));
-}
-
-function looksOf({ values }: DerivationRecord, lines: readonly NumberLine[]): NumberPage["looks"] {
-  const times = values.looks ?? 1;
-  if (times <= 1) return null;
-  return { times, adjusted: lines.find((line) => line.name === "p-adjusted")?.value ?? null };
+  const tells = readsWithheld(graph, derived) ? "together" : "each";
+  return plugin.sentence(outcome, run.settings, (one) => labelOf(graph, one), tells);
 }
 
 function cautionsOf({ warnings }: Derived, plugin: Plugin | undefined): Cautions {

@@ -20,6 +20,8 @@ export function tablesOf(panel: Panel): readonly PanelTable[] {
 
 function tableOf(mark: Mark, { x, y }: Panel): readonly PanelTable[] {
   const [across, up] = [headOf(x), headOf(y)];
+  // In rows of names a curve has a shape and no heights that could be read.
+  if (y.names !== undefined && (mark.mark === "line" || mark.mark === "band")) return [];
   switch (mark.mark) {
     case "line": {
       const points = thinned(mark.points);
@@ -73,13 +75,27 @@ function tableOf(mark: Mark, { x, y }: Panel): readonly PanelTable[] {
         head: [`from (${x.unit})`, `to (${x.unit})`, `length (${x.unit})`],
         rows: mark.stretches
           .filter((one) => one.row === row)
-          .map(({ from, to, open }) => [
-            shown(from),
-            shown(to),
-            `${open === null ? "" : "≥ "}${shown(to - from)}`,
+          .map(({ from, to, open, endless }) => [
+            endless && open === "start" ? "…" : shown(from),
+            endless && open === "end" ? "…" : shown(to),
+            endless ? "…" : `${open === null ? "" : "≥ "}${shown(to - from)}`,
           ]),
         of: null,
       }));
+    case "bars":
+      return [
+        {
+          title: mark.label,
+          head: ["which", `from (${x.unit})`, `to (${x.unit})`, "95 %"],
+          rows: mark.bars.map(({ row, from, to, ends: both, open }) => [
+            y.names?.[row] ?? "",
+            shown(from),
+            `${open === null ? "" : open === "more" ? "≥ " : "≤ "}${shown(to)}`,
+            ends(both),
+          ]),
+          of: null,
+        },
+      ];
     case "rule":
       return mark.label === ""
         ? []

@@ -27,7 +27,7 @@ export function numberLines(derived: Derived, plugin: Plugin | undefined): reado
       value === null ? "…" : formatIn(value, written, digitsOf(kind, value));
     const { value, low, high } = number;
     const interval = low === null && high === null ? null : `${amount(low)} to ${amount(high)}`;
-    const below = kind === "probability" && value === SMALLEST_P ? "< " : "";
+    const below = (kind === "probability" || kind === "number") && value === SMALLEST_P ? "< " : "";
     return [{ name, value: below + amount(value), interval, doc }];
   });
 }

@@ -2,8 +2,9 @@ import type { Derived } from "../../derive/derive.ts";
 import type { Graph } from "../../link/graph.ts";
 import { withheldIn } from "../withhold.ts";
 
-/** Why there is no number; a reason that would name something withheld is not given. */
-export function whyWords(graph: Graph, { why }: Derived): string | null {
+/** Why there is no number, which of a plug-in not allowed is told beside its file; a reason that would name something withheld is not given. */
+export function whyWords(graph: Graph, { status, why }: Derived): string | null {
+  if (status === "withheld") return "a plug-in of this corpus has not been allowed";
   if (why === null) return null;
   const withheld = withheldIn(graph);
   const ids = [...graph.records.keys(), ...graph.sources.keys()];

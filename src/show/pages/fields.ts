@@ -1,8 +1,10 @@
 import type { Id } from "../../base/finding.ts";
 import { yearText } from "../../base/date/year.ts";
 import type { AnyLinked, Graph } from "../../link/graph.ts";
+import { withoutStop } from "../../link/label.ts";
 import type { Citation, Field, Fields } from "../../read/grammar/field.ts";
 import { everywhere, kindOf } from "../../read/grammar/kinds.ts";
+import { costInWords } from "../plan/wording.ts";
 import { placeWithheld, withheldIn } from "../withhold.ts";
 import { dateWords } from "./date-words.ts";
 import { jsonPieces, jsonRows } from "./json-words.ts";
@@ -87,18 +89,21 @@ const plain: readonly string[] = [
   "by",
   "text",
   "why",
+  "feature",
+  "present",
 ];
 
 function itemPieces(graph: Graph, fields: Fields, item: Values): readonly Piece[] {
   const parts = Object.entries(item).flatMap(([name, value]) => {
     const field = fields[name];
     if (!field || name === "id") return [];
-    const pieces = piecesOf(graph, name, field, value, null);
+    const pieces = piecesOf(graph, name, field, name === "text" ? withoutStop(String(value)) : value, null);
     return plain.includes(name) || pieces.length === 0
       ? [pieces]
       : [[words(`${labelWords(name)} `), ...pieces]];
   });
-  return joined(parts, ", ");
+  // What has commas of its own is parted by more than a comma.
+  return joined(parts, Object.values(fields).some(({ type }) => type === "items") ? "; " : ", ");
 }
 
 const seen: Readonly<Record<string, string>> = {
@@ -142,6 +147,11 @@ function piecesOf(
       return each<string>(value, (one) => [named(one)]);
     case "text":
       return [named(String(value))];
+    case "number":
+    case "amount":
+      return [
+        words((name === "cost" && costInWords(Number(value), graph.settings.costsIn)) || String(value)),
+      ];
     case "flag":
       return [words(value === true ? "yes" : "no")];
     case "year":

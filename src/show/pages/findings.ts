@@ -1,8 +1,10 @@
-import type { Finding, Id, Level } from "../../base/finding.ts";
+import type { Finding, Fix, Id, Level } from "../../base/finding.ts";
 import type { Graph } from "../../link/graph.ts";
 import { labelOf } from "../../link/label.ts";
+import { hunksIn } from "../../base/text/hunk.ts";
+import type { Hunk } from "../../base/text/hunk.ts";
 import { placesIn } from "../place.ts";
-import { shownFindings } from "../withhold.ts";
+import { shownFindings, shownTexts } from "../withhold.ts";
 
 /** A finding for a page: its words, what it is about, where it stands. */
 export interface FindingLine {
@@ -11,8 +13,27 @@ export interface FindingLine {
   readonly message: string;
   readonly about: readonly { readonly id: Id; readonly text: string }[];
   readonly at: { readonly file: string; readonly line: number } | null;
-  readonly mend: string | null;
+  readonly mend: Change | null;
   readonly accepted: string | null;
+}
+
+/** What would mend a finding: its words, the lines as they are and as they would be, and the command that does it. */
+export interface Change {
+  readonly label: string;
+  /** One of several ways open to the scholar. */
+  readonly choice: boolean;
+  readonly lines: readonly ChangedLine[];
+  readonly command: string;
+}
+
+/** A line of a file: what of it differs stands between what stays. */
+export interface ChangedLine {
+  readonly file: string;
+  readonly line: number;
+  readonly as: "it is" | "it would be";
+  readonly head: string;
+  readonly changed: string;
+  readonly tail: string;
 }
 
 /** Findings in words; records that are not there are left out of what they are about. */
@@ -22,6 +43,8 @@ export function findingLines(
   texts: ReadonlyMap<string, string>,
 ): readonly FindingLine[] {
   const place = placesIn(texts);
+  const fixable = findings.some((one) => one.fix !== null);
+  const hunksOf = hunksIn(graph && fixable ? shownTexts(graph, texts) : texts);
   return shownFindings(graph, findings).map((one) => {
     const at = one.at ? place(one.at) : null;
     const known = one.about.filter((id) => graph?.records.has(id) || graph?.sources.has(id));
@@ -31,8 +54,41 @@ export function findingLines(
       message: one.message,
       about: known.map((id) => ({ id, text: graph ? labelOf(graph, id) : id })),
       at: at ? { file: at.file, line: at.line } : null,
-      mend: one.fix?.label ?? null,
+      mend: one.fix && one.accepted === null ? changeOf(one.rule, one.fix, hunksOf(one.fix.edits)) : null,
       accepted: one.accepted,
     };
+  });
+}
+
+function changeOf(rule: string, { label, choice }: Fix, hunks: readonly Hunk[]): Change {
+  const lines = hunks.flatMap((hunk) => [
+    ...linesOf(hunk, "it is", hunk.before, hunk.after),
+    ...linesOf(hunk, "it would be", hunk.after, hunk.before),
+  ]);
+  const command = `variorum check --fix --write${choice === true ? ` --rule ${rule}` : ""}`;
+  return { label, choice: choice === true, lines, command };
+}
+
+/** Lines with what differs from others parted off: from the first letter that does to the last, over all of them. */
+function linesOf(
+  { file, line }: Hunk,
+  as: ChangedLine["as"],
+  those: readonly string[],
+  others: readonly string[],
+): readonly ChangedLine[] {
+  const [mine, theirs] = [[...those.join("\n")], [...others.join("\n")]];
+  let from = 0;
+  while (from < mine.length && mine[from] === theirs[from]) from++;
+  let same = 0;
+  const most = Math.min(mine.length, theirs.length) - from;
+  while (same < most && mine[mine.length - 1 - same] === theirs[theirs.length - 1 - same]) same++;
+  const to = mine.length - same;
+  let at = 0;
+  return those.map((text, n) => {
+    const letters = [...text];
+    const [head, tail] = [from - at, to - at].map((place) => Math.max(0, Math.min(letters.length, place)));
+    at += letters.length + 1;
+    const part = (start?: number, end?: number): string => letters.slice(start, end).join("");
+    return { file, line: line + n, as, head: part(0, head), changed: part(head, tail), tail: part(tail) };
   });
 }

@@ -5,7 +5,7 @@ import type { Standing } from "../../judge/judge.ts";
 import { reasonOf } from "../../judge/explain/reason.ts";
 import { sentenceOf } from "../../judge/explain/sentence.ts";
 import type { AnyLinked, Graph } from "../../link/graph.ts";
-import { labelOf } from "../../link/label.ts";
+import { isSupposed, labelOf, withoutStop } from "../../link/label.ts";
 import { kindOf } from "../../read/grammar/kinds.ts";
 import { spanOf } from "../../read/record.ts";
 import { placesIn } from "../place.ts";
@@ -63,7 +63,7 @@ export function sheetOf(
   const fields = record ? fieldLines(graph, record, titleOf(graph, record)) : sourceLines(graph, id);
   return {
     id,
-    kind: record ? kindOf(record.list).singular : "source",
+    kind: record ? kindWords(graph, record) : "source",
     title: record ? titleOf(graph, record) : (source?.csl.title ?? labelOf(graph, id)),
     standing,
     why: standing === null ? null : sentenceOf(graph, reasonOf(graph, derivations, judgement, id)),
@@ -94,7 +94,14 @@ function toldByTies(field: FieldLine, ties: ReturnType<typeof tiesOf>): boolean 
   return links.length > 0 && links.every((link) => tied.has(link));
 }
 
+/** What sort of record it is, and whether it is only supposed. */
+function kindWords(graph: Graph, { id, list }: AnyLinked): string {
+  const { singular } = kindOf(list);
+  return isSupposed(graph, id) ? `supposed ${singular}` : singular;
+}
+
 function titleOf(graph: Graph, record: AnyLinked): string {
+  if (record.list === "examinations") return withoutStop(record.values.method);
   return record.list === "claims" || record.list === "questions" || record.list === "observations"
     ? record.values.text
     : labelOf(graph, record.id);

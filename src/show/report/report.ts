@@ -4,10 +4,12 @@ import type { Derivations, Derived } from "../../derive/derive.ts";
 import type { Lens } from "../../derive/lens.ts";
 import type { Footing } from "../../judge/footing.ts";
 import type { Judgement, Standing } from "../../judge/judge.ts";
+import type { LossSets } from "../../judge/resting/loss-sets.ts";
 import type { Graph } from "../../link/graph.ts";
 import { listNames } from "../../read/grammar/kinds.ts";
 import { placesIn } from "../place.ts";
 import { shownFindings, withheldIn } from "../withhold.ts";
+import { restingReport } from "../judged/resting/report.ts";
 import type { Report } from "./schema.ts";
 
 /** What a report is made of: a model as `build` gives it. */
@@ -18,10 +20,13 @@ export interface Reported {
   readonly judgement: Judgement;
   readonly footings: ReadonlyMap<Id, Footing>;
   readonly restsOn: ReadonlyMap<Id, readonly Id[]>;
+  readonly lossSets?: ReadonlyMap<Id, LossSets> | null;
 }
 
 /** What a report has only when it is asked for. */
-export type More = Partial<Pick<Report, "standpoints" | "history">>;
+export type More = Partial<
+  Pick<Report, "standpoints" | "history" | "plan" | "proposed" | "trips" | "contest">
+>;
 
 /** The machine-readable result: objects sorted by id, so that two runs give the same bytes; nothing withheld is in it. */
 export function reportOf(
@@ -35,7 +40,8 @@ export function reportOf(
     format: 1,
     title: model?.graph.settings.title ?? "",
     asOf: model?.lens.asOf ?? null,
-    counts: model ? countsOf(model.graph) : {},
+    supposed: model?.graph.supposed ? (model.lens.suppose ?? null) : null,
+    counts: model ? countsOf(model.graph.supposed?.before ?? model.graph) : {},
     standings: model ? standingsOf(model) : {},
     questions: model ? questionsOf(model) : {},
     numbers: model
@@ -48,7 +54,10 @@ export function reportOf(
     findings: told(shownFindings(model?.graph ?? null, findings), texts),
     standpoints: more.standpoints ?? null,
     history: more.history ?? null,
-    plan: [],
+    plan: more.plan ?? [],
+    proposed: more.proposed ?? [],
+    trips: more.trips ?? [],
+    contest: more.contest ?? null,
   };
 }
 
@@ -57,7 +66,8 @@ function countsOf(graph: Graph): Report["counts"] {
   return objectOf([...lists, ["sources", graph.sources.size] as const]);
 }
 
-function standingsOf({ graph, judgement, footings, restsOn }: Reported): Report["standings"] {
+function standingsOf(model: Reported): Report["standings"] {
+  const { graph, judgement, footings, restsOn } = model;
   const withheld = withheldIn(graph);
   const shown = [...judgement.standings].filter(
     ([id]) => !withheld(id) && (graph.records.get(id)?.list !== "claims" || judgement.listed(id)),
@@ -72,6 +82,7 @@ function standingsOf({ graph, judgement, footings, restsOn }: Reported): Report[
           standing,
           ...(footing ? { footing } : {}),
           ...(resting ? { restsOn: resting.filter((one) => !withheld(one)) } : {}),
+          ...restingReport(model, id),
         },
       ] as const;
     }),
@@ -79,10 +90,14 @@ function standingsOf({ graph, judgement, footings, restsOn }: Reported): Report[
 }
 
 function questionsOf({ graph, judgement }: Reported): Report["questions"] {
+  const withheld = withheldIn(graph);
   const standing = (claim: Id): Standing => judgement.standings.get(claim) ?? "unsupported";
+  const shown = (claim: Id): boolean =>
+    judgement.counts(claim) && judgement.listed(claim) && !withheld(claim);
+  const questions = graph.list("questions").filter(({ id }) => !withheld(id));
   return objectOf(
-    graph.list("questions").map(({ id, values }) => {
-      const answers = values.answers.filter((claim) => judgement.counts(claim) && judgement.listed(claim));
+    questions.map(({ id, values }) => {
+      const answers = values.answers.filter(shown);
       return [
         id,
         {
@@ -105,7 +120,11 @@ function numbersOf(one: Derived, hidden: (id: Id) => boolean): Report["numbers"]
         ([name, { value, low, high, unit }]) => [name, { value, low, high, unit }] as const,
       ),
     ),
-    bearsOn: objectOf(one.bearings.map(({ claim, bearing }) => [claim, bearing] as const)),
+    bearsOn: objectOf(
+      one.bearings
+        .filter(({ claim }) => !hidden(claim))
+        .map(({ claim, bearing }) => [claim, bearing] as const),
+    ),
   };
 }
 

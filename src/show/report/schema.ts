@@ -81,12 +81,46 @@ const step = z.strictObject({
     .describe("Claims, from and to; from null where the claim is named for the first time."),
 });
 
+const rivals = z.tuple([id, id]);
+const examined = z.strictObject({
+  examination: id,
+  decides: z.array(id).describe("Answers that an outcome would make stand or fall."),
+  changes: z.int().describe("How many claims change in at least one outcome."),
+  outcomes: z
+    .record(id, z.record(id, z.tuple([standing, standing])))
+    .describe("By outcome, the standings it would change, from and to."),
+  cost: z.number().nullable(),
+  gain: z.number().nullable().describe("Expected, in bits, about the question it tells most of."),
+  idle: z.boolean().describe("No claim stands differently between its outcomes."),
+});
+
+const withheldOr = id.nullable().describe("Null for something withheld.");
+const lossSets = z
+  .array(z.array(withheldOr))
+  .describe(
+    "With --rests-on, of claims that answer a question and stand: the sets of at most three losses that end each, none of which could be spared.",
+  );
+const lines = z
+  .strictObject({
+    count: z
+      .int()
+      .describe("Lines that share nothing but the claim: the most there can be, not how safe it is."),
+    paths: z.array(z.array(withheldOr)).describe("Each from the thing or the report up to the claim."),
+    through: z.array(withheldOr).describe("What every line passes through."),
+    circles: z.array(z.array(withheldOr)).describe("Claims that hold each other up in a circle."),
+  })
+  .describe("With --rests-on, of claims that answer a question and stand.");
+
 /** What `--json` prints: one document in which all keys are always there. */
 export const reportSchema = z
   .strictObject({
     format: z.literal(1),
     title: z.string(),
     asOf: z.int().nullable().describe("Astronomical year: 480 BC is -479."),
+    supposed: z
+      .strictObject({ examination: id, outcome: id })
+      .nullable()
+      .describe("With --suppose, the outcome that is taken as found, else null."),
     counts: z.record(z.string(), z.int()).describe("How many of each list, and sources, were loaded."),
     standings: z.record(
       id,
@@ -94,6 +128,12 @@ export const reportSchema = z
         standing,
         footing: z.enum(["observed", "silent", "attested", "bare"]).optional().describe("Of claims."),
         restsOn: z.array(id).optional().describe("Of claims that answer a question; of all with --rests-on."),
+        lossSets: lossSets.optional(),
+        lossSetsUpTo: z
+          .int()
+          .optional()
+          .describe("The size up to which these are all the sets there are; 3 but where there are too many."),
+        lines: lines.optional(),
       }),
     ),
     questions: z.record(id, z.strictObject({ exclusive: z.boolean(), answers: z.record(id, standing) })),
@@ -144,17 +184,35 @@ export const reportSchema = z
       .nullable()
       .describe("With --standpoints, else null."),
     history: z.array(step).nullable().describe("With --history, by year of print, else null."),
-    plan: z.array(
-      z.strictObject({
-        examination: id,
-        decides: z.array(id),
-        changes: z.int(),
-        outcomes: z.record(id, z.record(id, z.tuple([standing, standing]))),
-        cost: z.number().nullable(),
-        gain: z.number().nullable(),
-        idle: z.boolean(),
-      }),
-    ),
+    plan: z.array(examined).describe("The examinations of the record, ranked; empty unless asked for."),
+    proposed: z
+      .array(examined)
+      .describe("Examinations that the record suggests, ranked among themselves; empty unless asked for."),
+    trips: z
+      .array(
+        z.strictObject({
+          keeper: z.string().nullable().describe("Null where the record names nobody to ask."),
+          examinations: z.array(id),
+          cost: z.number().nullable(),
+          permits: z.array(z.string()),
+          leadTimes: z.array(z.string()).describe("The longest first."),
+          together: z
+            .strictObject({ question: id, examinations: z.array(id), bits: z.number(), sum: z.number() })
+            .nullable()
+            .describe("What they are expected to tell of one question together, in bits."),
+        }),
+      )
+      .describe("The examinations of the record by keeper; empty unless asked for."),
+    contest: z
+      .strictObject({
+        pairs: z.array(z.strictObject({ answers: rivals, by: z.array(id) })),
+        set: z.array(id).describe("The fewest, by cost, that separate every pair that any separates."),
+        nearMinimal: z.boolean(),
+        undecidedPairs: z.array(z.strictObject({ answers: rivals, proposed: z.array(id) })),
+        undecidedAnswers: z.array(z.strictObject({ answer: id, proposed: z.array(id) })),
+      })
+      .nullable()
+      .describe("Rival answers and what separates them; null unless a plan is asked for."),
   })
   .meta({ title: "Variorum report", description: "The machine-readable result of a check." });
 

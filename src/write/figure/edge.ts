@@ -22,7 +22,8 @@ export function edgeMarks(
   type Upright = (typeof uprights)[number];
   const sized = stretches.map((one) => {
     const words = `${one.open === null ? "" : "≥ "}${formatNumber(one.to - one.from, 3)}`;
-    return { ...one, words, fits: px(one.to) - px(one.from) > widthOf(words, 11) + 4 };
+    const fits = one.endless !== true && px(one.to) - px(one.from) > widthOf(words, 11) + 4;
+    return { ...one, words, fits };
   });
   type Sized = (typeof sized)[number];
   const names = (panel.y.names ?? []).map((name, row) => ({ name, row }));

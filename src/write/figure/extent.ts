@@ -8,7 +8,7 @@ export function extentOf(panel: Panel): { readonly x: Pair; readonly y: Pair } {
     x: endsOf(
       panel.x,
       all.flatMap((one) => one.x),
-      panel.marks.some((mark) => mark.mark === "dots" || mark.mark === "edge") ? 0.04 : 0,
+      panel.marks.some((mark) => roomy.includes(mark.mark)) ? 0.04 : 0,
     ),
     y: endsOf(
       panel.y,
@@ -17,6 +17,9 @@ export function extentOf(panel: Panel): { readonly x: Pair; readonly y: Pair } {
     ),
   };
 }
+
+/** Marks whose ends are to stand clear of the ends of the axis. */
+const roomy: readonly Mark["mark"][] = ["dots", "edge", "bars"];
 
 interface Reach {
   readonly x: readonly number[];
@@ -41,6 +44,11 @@ function reachOf(mark: Mark): Reach {
       return {
         x: mark.stretches.flatMap(({ from, to }) => [from, to]),
         y: mark.stretches.map(({ row }) => row),
+      };
+    case "bars":
+      return {
+        x: mark.bars.flatMap(({ from, to, ends }) => [from, to, ...(ends ?? [])]),
+        y: mark.bars.map(({ row }) => row),
       };
     case "reach":
       return mark.axis === "x" ? { x: [mark.from, mark.to], y: [] } : { x: [], y: [mark.from, mark.to] };
@@ -75,6 +83,9 @@ export function roundPlaces([a, b]: Pair, count: number, scale: Axis["scale"]): 
       const inside = places.filter((place) => place >= low && place <= high);
       if (inside.length <= Math.max(2, count) && inside.length > 1) return inside;
     }
+    const tens = decades.filter((place) => place >= low && place <= high);
+    const every = Math.ceil(tens.length / Math.max(2, count));
+    if (tens.length > 1) return tens.filter((_, place) => place % every === 0);
   }
   const raw = (high - low) / Math.max(1, count);
   const power = 10 ** Math.floor(Math.log10(raw));

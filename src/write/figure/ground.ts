@@ -86,8 +86,10 @@ export function groundOf(panel: Panel, width: number, palette: Palette): Ground 
   };
 }
 
-function heightOf({ x, y }: Panel, width: number, edge: boolean): number {
-  if (y.names !== undefined) return y.names.length * (edge ? 66 : 24);
+function heightOf({ x, y, marks }: Panel, width: number, edge: boolean): number {
+  // A row in which something is drawn to scale, or rises as a curve, needs more than a row of dots.
+  const tall = edge || marks.some((mark) => mark.mark === "bars" || mark.mark === "band");
+  if (y.names !== undefined) return y.names.length * (tall ? 66 : 24);
   if (x.scale === "log" && y.scale === "log") return Math.min(0.75 * width, 380);
   return Math.min(0.62 * width, 280);
 }

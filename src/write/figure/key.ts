@@ -12,7 +12,7 @@ export const widths = { main: 1.8, other: 1.6, null: 1.2, zero: 0.8 } as const;
 
 /** Whether a mark is explained in the key of its panel, not beside itself. */
 export function inKey(mark: Mark, { marks }: Panel): boolean {
-  if (mark.mark === "reach" || mark.mark === "band" || mark.mark === "strokes") return mark.label !== "";
+  if (["reach", "band", "strokes", "bars"].includes(mark.mark)) return mark.label !== "";
   const lines = marks.filter((one) => one.mark === "line");
   if (mark.mark === "line") return lines.length > 1;
   return mark.mark === "rule" && mark.axis === "y" && mark.role === "null" && lines.length > 0;
@@ -59,6 +59,7 @@ function sampleOf(mark: Mark, x: number, y: number, palette: Palette): Readonly<
   if (mark.mark === "strokes") {
     return { d: `M${x + SAMPLE / 2} ${y - 5}v10`, stroke: palette.ink, "stroke-width": "1.4", fill: "none" };
   }
+  if (mark.mark === "bars") return barSample(mark.role, x, y, palette);
   const role = mark.mark === "line" || mark.mark === "rule" ? mark.role : "main";
   return {
     d: `M${x} ${y}h${SAMPLE}`,
@@ -67,6 +68,22 @@ function sampleOf(mark: Mark, x: number, y: number, palette: Palette): Readonly<
     fill: "none",
     ...(dashes[role] === "" ? {} : { "stroke-dasharray": dashes[role] }),
   };
+}
+
+function barSample(
+  role: Extract<Mark, { readonly mark: "bars" }>["role"],
+  x: number,
+  y: number,
+  palette: Palette,
+): Readonly<Record<string, string>> {
+  const ink = { stroke: palette.ink, fill: "none" };
+  if (role === "piece") {
+    const shade = { fill: palette.hair, "fill-opacity": "0.7", "stroke-width": "1" };
+    return { d: `M${x + 1} ${y - 5}h${SAMPLE - 2}v10h-${SAMPLE - 2}z`, ...ink, ...shade };
+  }
+  return role === "opening"
+    ? { d: `M${x + 1} ${y - 6}v11h${SAMPLE - 2}v-11`, ...ink, "stroke-width": "1.8" }
+    : { d: `M${x + 1} ${y - 4}v8m0 -4h${SAMPLE - 2}m0 -4v8`, ...ink, "stroke-width": "1" };
 }
 
 function made(document: Document, tag: string, attributes: Readonly<Record<string, string>>): Element {

@@ -1,6 +1,7 @@
 import { areaY, dot, line, rect, ruleX, ruleY, text, vector } from "@observablehq/plot";
 import type { Markish, VectorShape } from "@observablehq/plot";
 import type { Mark, Pair } from "../../plugin.ts";
+import { barMarks } from "./bars.ts";
 import { edgeMarks } from "./edge.ts";
 import { letters, widthOf } from "./ground.ts";
 import { dashes, inKey, widths } from "./key.ts";
@@ -52,6 +53,8 @@ export function plotMarks(mark: Mark, ground: Ground): readonly Markish[] {
       return peakMarks(mark.peaks, ground);
     case "edge":
       return edgeMarks(mark.stretches, ground);
+    case "bars":
+      return barMarks(mark, ground);
   }
 }
 

@@ -2,7 +2,7 @@ import { Fragment } from "react";
 import { Link } from "wouter";
 import type { ArtefactPage as Artefact, Named } from "../../../show/artefacts/artefact.ts";
 import type { FieldLine } from "../../../show/pages/fields.ts";
-import { recordPath, withYear } from "../../address.ts";
+import { recordPath, underLens } from "../../address.ts";
 import { PageLink, RecordLink } from "../../parts/link.tsx";
 import { StandingMark } from "../../parts/standing.tsx";
 import { artefactWords as words } from "../../words/artefacts.ts";
@@ -34,7 +34,7 @@ export function ArtefactPage({ page, unit, asOf, toLook }: Props) {
       </p>
       <h1 dir="auto">{page.name}</h1>
       <p className="crossing">
-        <Link href={withYear(recordPath(page.id), asOf)}>{shared.recordSheet}</Link>
+        <Link href={underLens(recordPath(page.id), asOf)}>{shared.recordSheet}</Link>
       </p>
       <Facts title={words.whatItIs} fields={page.facts} asOf={asOf}>
         {page.placeWithheld && <p className="quiet">{words.placeWithheld}</p>}

@@ -1,7 +1,7 @@
 import { Link } from "wouter";
 import type { Dimension, Measured } from "../../../show/artefacts/dimensions.ts";
 import type { Reading } from "../../../show/artefacts/reading.ts";
-import { pathOf, recordPath, withYear } from "../../address.ts";
+import { pathOf, recordPath, underLens } from "../../address.ts";
 import { artefactWords as words } from "../../words/artefacts.ts";
 import { Pieces } from "../../parts/pieces.tsx";
 
@@ -33,7 +33,7 @@ export function DimensionTables({ measured, own, asOf }: Props) {
                 <h3 dir="auto">{one.name}</h3> <Summary dimensions={one.dimensions} />
               </summary>
               <p className="where">
-                <Link href={withYear(pathOf("artefact", one.thing), asOf)}>{words.itsPage}</Link>
+                <Link href={underLens(pathOf("artefact", one.thing), asOf)}>{words.itsPage}</Link>
               </p>
               <Dimensions dimensions={one.dimensions} asOf={asOf} />
             </details>
@@ -144,7 +144,7 @@ function ReadingRow({ reading, landmarks, asOf }: RowProps) {
             <path d="M3 4H18" />
           </svg>
         )}
-        <Link href={withYear(recordPath(reading.id), asOf)} dir="auto">
+        <Link href={underLens(recordPath(reading.id), asOf)} dir="auto">
           {reading.figure}
         </Link>
         {landmarks !== null && (

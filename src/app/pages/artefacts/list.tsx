@@ -3,7 +3,7 @@ import { Link } from "wouter";
 import type { ArtefactsPage as Artefacts } from "../../../show/artefacts/artefacts.ts";
 import { fitting } from "../../../show/artefacts/tree.ts";
 import type { Thing } from "../../../show/artefacts/tree.ts";
-import { pathOf, withYear } from "../../address.ts";
+import { pathOf, underLens } from "../../address.ts";
 import { Empty } from "../../parts/empty.tsx";
 import { artefactWords as words } from "../../words/artefacts.ts";
 import { empty } from "../../words/empty.ts";
@@ -62,7 +62,7 @@ export function ArtefactsPage({ page, draw, unit, asOf, toLook }: Props) {
         <output className="marked">
           <span>{words.marked(marked.length)}</span>
           {marked.length > 1 && (
-            <Link href={withYear(`/artefacts?draw=${marked.map(encodeURIComponent).join(",")}`, asOf)}>
+            <Link href={underLens(`/artefacts?draw=${marked.map(encodeURIComponent).join(",")}`, asOf)}>
               {words.drawThem}
             </Link>
           )}
@@ -124,7 +124,7 @@ function ThingLine({ thing, marked, mark, asOf }: Omit<ThingsProps, "things"> & 
         <span className="mark-it" />
       )}
       <div>
-        <Link href={withYear(pathOf("artefact", thing.id), asOf)} className="sentence" dir="auto">
+        <Link href={underLens(pathOf("artefact", thing.id), asOf)} className="sentence" dir="auto">
           {thing.name}
         </Link>
         <p className="quiet said">

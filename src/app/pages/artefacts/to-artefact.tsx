@@ -1,12 +1,12 @@
 import { Link } from "wouter";
-import { pathOf, withYear } from "../../address.ts";
+import { pathOf, underLens } from "../../address.ts";
 import { artefactWords as words } from "../../words/artefacts.ts";
 
 /** From the sheet of an artefact to its page. */
 export function ToArtefact({ id, asOf }: { readonly id: string; readonly asOf: number | null }) {
   return (
     <p className="crossing">
-      <Link href={withYear(pathOf("artefact", id), asOf)}>{words.itsPage}</Link>
+      <Link href={underLens(pathOf("artefact", id), asOf)}>{words.itsPage}</Link>
     </p>
   );
 }

@@ -1,6 +1,6 @@
 import { Link } from "wouter";
 import type { Entries as Data, EntryLine } from "../../../show/numbers/entries.ts";
-import { pathOf, withYear } from "../../address.ts";
+import { pathOf, underLens } from "../../address.ts";
 import { RecordLink } from "../../parts/link.tsx";
 import { numberWords } from "../../words/numbers.ts";
 
@@ -37,13 +37,14 @@ interface TableProps {
 }
 
 function EntryTable({ lines, asOf, label }: TableProps) {
+  const sized = lines.some((line) => line.inSI !== "");
   return (
     <table className="ledger stack" aria-label={label}>
       <thead>
         <tr>
-          <th scope="col">{numberWords.measurement}</th>
-          <th scope="col">{numberWords.written}</th>
-          <th scope="col">{numberWords.inSI}</th>
+          <th scope="col">{sized ? numberWords.measurement : numberWords.evidence}</th>
+          <th scope="col">{sized ? numberWords.written : numberWords.recorded}</th>
+          {sized && <th scope="col">{numberWords.inSI}</th>}
           <th scope="col">{numberWords.source}</th>
           <th scope="col">{numberWords.state}</th>
         </tr>
@@ -54,10 +55,10 @@ function EntryTable({ lines, asOf, label }: TableProps) {
             <th scope="row">
               <Entered line={line} asOf={asOf} />
             </th>
-            <td className="numeral" dir="auto">
+            <td className={sized ? "numeral" : undefined} dir="auto">
               {line.written}
             </td>
-            <td className="numeral">{line.inSI}</td>
+            {sized && <td className="numeral">{line.inSI}</td>}
             <td>
               {line.source !== null && line.source.to !== null && (
                 <RecordLink id={line.source.to} text={line.source.text} asOf={asOf} />
@@ -75,13 +76,17 @@ function EntryTable({ lines, asOf, label }: TableProps) {
 function Entered({ line, asOf }: { readonly line: EntryLine; readonly asOf: number | null }) {
   if (line.written !== "") return <RecordLink id={line.id} text={line.text} asOf={asOf} />;
   return (
-    <Link href={withYear(pathOf("number", line.id), asOf)} dir="auto">
+    <Link href={underLens(pathOf("number", line.id), asOf)} dir="auto">
       {line.text}
     </Link>
   );
 }
 
-function stateOf({ why, input, mergedWith }: EntryLine): string {
+function stateOf(line: EntryLine): string {
+  return line.beaten ? `${enteredAs(line)}; ${numberWords.doesNotHold}` : enteredAs(line);
+}
+
+function enteredAs({ why, input, mergedWith }: EntryLine): string {
   if (why !== null) return numberWords.leftOut(why);
   const taken = input === null ? numberWords.takenIn : numberWords.takenAs(input);
   return mergedWith.length === 0 ? taken : `${taken}, ${numberWords.merged(mergedWith.join(", "))}`;

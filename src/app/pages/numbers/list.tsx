@@ -1,7 +1,7 @@
 import { Fragment } from "react";
 import { Link } from "wouter";
 import type { NumberGroup, NumberRow } from "../../../show/numbers/numbers.ts";
-import { pathOf, withYear } from "../../address.ts";
+import { pathOf, underLens } from "../../address.ts";
 import { Empty } from "../../parts/empty.tsx";
 import { RecordLink } from "../../parts/link.tsx";
 import { StandingMark } from "../../parts/standing.tsx";
@@ -47,7 +47,7 @@ function Row({ row, asOf }: { readonly row: NumberRow; readonly asOf: number | n
   return (
     <li>
       <div className="what">
-        <Link className="sentence" href={withYear(pathOf("number", row.id), asOf)} dir="auto">
+        <Link className="sentence" href={underLens(pathOf("number", row.id), asOf)} dir="auto">
           {row.text}
         </Link>
         <p className="quiet">{row.method}</p>

@@ -17,6 +17,11 @@ export function Method({ number: { method, settings, unit }, asOf }: Props) {
       <p>
         <b>{method.title}.</b> {method.doc}
       </p>
+      {method.guest !== null && (
+        <p className="hash quiet">
+          {numberWords.allow.allowed} {method.guest}
+        </p>
+      )}
       <dl>
         {settings.map((line) => (
           <div key={line.name}>

@@ -2,11 +2,15 @@ import type { NumberPage as Page } from "../../../show/numbers/number.ts";
 import { RecordLink } from "../../parts/link.tsx";
 import { words } from "../../words/index.ts";
 import { printed, numberName, numberWords } from "../../words/numbers.ts";
+import { Allow } from "./allow.tsx";
 import { Bearings } from "./bearings.tsx";
 import { Entries } from "./entries.tsx";
 import { Figure } from "./figure.tsx";
+import { Losses } from "./tried/losses.tsx";
+import { LooksTold } from "./tried/looks.tsx";
 import { Method } from "./method.tsx";
-import { Turns } from "./turns.tsx";
+import { Turns } from "./tried/turns.tsx";
+import { Wanted } from "./wanted.tsx";
 
 interface Props {
   readonly number: Page;
@@ -29,6 +33,7 @@ export function NumberPage({ number, asOf }: Props) {
                 : `${capital(numberWords.status[status])}: ${why ?? ""}.`}
             </output>
           )}
+          {number.notAllowed !== null && <Allow file={number.notAllowed} />}
           <p className="crossing">
             <RecordLink id={number.id} text={words.recordSheet} asOf={asOf} />
           </p>
@@ -37,6 +42,7 @@ export function NumberPage({ number, asOf }: Props) {
         <aside>
           <Bearings bearings={number.bearings} asOf={asOf} />
           {number.turns !== null && <Turns turns={number.turns} asOf={asOf} />}
+          {number.losses !== null && <Losses losses={number.losses} asOf={asOf} />}
         </aside>
       </div>
       {(cautions.met.length > 0 || cautions.general.length > 0) && (
@@ -46,8 +52,9 @@ export function NumberPage({ number, asOf }: Props) {
           <CautionList title={numberWords.general} texts={cautions.general} />
         </section>
       )}
-      {number.numbers.length > 0 && <Numbers number={number} />}
+      {number.numbers.length > 0 && <Numbers number={number} asOf={asOf} />}
       <Entries entries={number.entries} asOf={asOf} />
+      <Wanted lines={number.wanted} asOf={asOf} />
       <Method number={number} asOf={asOf} />
     </article>
   );
@@ -67,7 +74,7 @@ function CautionList({ title, texts }: { readonly title: string; readonly texts:
   );
 }
 
-function Numbers({ number: { numbers, looks } }: { readonly number: Page }) {
+function Numbers({ number: { numbers, looks }, asOf }: Props) {
   return (
     <section>
       <h2 className="label">{numberWords.allNumbers}</h2>
@@ -94,7 +101,9 @@ function Numbers({ number: { numbers, looks } }: { readonly number: Page }) {
           ))}
         </tbody>
       </table>
-      {looks !== null && <p className="quiet">{numberWords.looks(looks.times, looks.adjusted)}</p>}
+      {looks.map((look) => (
+        <LooksTold key={look.claim.id} looks={look} asOf={asOf} />
+      ))}
     </section>
   );
 }

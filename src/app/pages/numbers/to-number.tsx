@@ -1,12 +1,12 @@
 import { Link } from "wouter";
-import { pathOf, withYear } from "../../address.ts";
+import { pathOf, underLens } from "../../address.ts";
 import { numberWords } from "../../words/numbers.ts";
 
 /** From the sheet of a derivation to the page of its number. */
 export function ToNumber({ id, asOf }: { readonly id: string; readonly asOf: number | null }) {
   return (
     <p className="crossing">
-      <Link href={withYear(pathOf("number", id), asOf)}>{numberWords.wholeNumber}</Link>
+      <Link href={underLens(pathOf("number", id), asOf)}>{numberWords.wholeNumber}</Link>
     </p>
   );
 }

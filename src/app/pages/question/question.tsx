@@ -1,12 +1,16 @@
 import { yearText } from "../../../base/date/year.ts";
 import type { Holder, QuestionPage as Question } from "../../../show/pages/question.ts";
+import type { Decider } from "../../../show/plan/deciding.ts";
 import { RecordLink } from "../../parts/link.tsx";
 import { StandingMark } from "../../parts/standing.tsx";
 import { words } from "../../words/index.ts";
+import { counted, countedFirst } from "../../../base/text/counted.ts";
+import { Deciders } from "../examinations/deciders.tsx";
 import { YearRod } from "../../parts/year-rod.tsx";
 
 interface Props {
-  readonly question: Question;
+  /** Deciders are null where no plan is made yet. */
+  readonly question: Question & { readonly deciders: readonly Decider[] | null };
   readonly asOf: number | null;
   readonly toYear: (year: number | null) => void;
 }
@@ -46,6 +50,7 @@ export function QuestionPage({ question, asOf, toYear }: Props) {
         </tbody>
       </table>
       {question.later > 0 && <p className="quiet">{words.unnamed(question.later)}</p>}
+      <Deciders deciders={question.deciders} asOf={asOf} />
     </>
   );
 }
@@ -78,31 +83,13 @@ function summary(question: Question): string {
     question.answers.filter((one) => one.standing === standing).length;
   const holders = new Set(question.answers.flatMap((one) => one.holders.map((holder) => holder.scholar)));
   const years = question.answers.flatMap((one) => one.holders.flatMap((holder) => holder.since ?? []));
-  const people = holders.size === 1 ? "One scholar" : `${number(holders.size)} scholars`;
+  const people = holders.size === 1 ? "One scholar" : `${countedFirst(holders.size)} scholars`;
   const span = years.length > 1 ? `, ${yearText(Math.min(...years))} to ${yearText(Math.max(...years))}` : "";
   const [stands, open] = [count("stands"), count("open")];
   const verdict =
-    stands > 0 ? `${number(stands)} ${stands === 1 ? "answer stands" : "answers stand"}` : "No answer stands";
-  const alive = open > 0 ? `; ${number(open).toLowerCase()} ${open === 1 ? "is" : "are"} open` : "";
+    stands > 0
+      ? `${countedFirst(stands)} ${stands === 1 ? "answer stands" : "answers stand"}`
+      : "No answer stands";
+  const alive = open > 0 ? `; ${counted(open)} ${open === 1 ? "is" : "are"} open` : "";
   return `${people}${span}. ${verdict}${alive}.`;
-}
-
-const numbers = [
-  "No",
-  "One",
-  "Two",
-  "Three",
-  "Four",
-  "Five",
-  "Six",
-  "Seven",
-  "Eight",
-  "Nine",
-  "Ten",
-  "Eleven",
-  "Twelve",
-];
-
-function number(n: number): string {
-  return numbers[n] ?? String(n);
 }

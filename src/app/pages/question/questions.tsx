@@ -1,7 +1,7 @@
 import { Link } from "wouter";
 import type { Standing } from "../../../judge/judge.ts";
 import type { Contents } from "../../../show/pages/contents.ts";
-import { questionPath, withYear } from "../../address.ts";
+import { questionPath, underLens } from "../../address.ts";
 import { StandingMark } from "../../parts/standing.tsx";
 import { Empty } from "../../parts/empty.tsx";
 import { empty } from "../../words/empty.ts";
@@ -34,7 +34,7 @@ export function QuestionsPage({
         {contents.questions.map((question) => (
           <li key={question.id}>
             <div>
-              <Link href={withYear(questionPath(question.id), asOf)} className="sentence" dir="auto">
+              <Link href={underLens(questionPath(question.id), asOf)} className="sentence" dir="auto">
                 {question.text}
               </Link>
               <p className="quiet">{answersSaid(question.answers)}</p>

@@ -1,7 +1,7 @@
 import { Link } from "wouter";
 import type { Contents } from "../../../show/pages/contents.ts";
 import type { Found } from "../../../show/search/found.ts";
-import { withYear } from "../../address.ts";
+import { underLens } from "../../address.ts";
 import { searchWords as words } from "../../words/search.ts";
 import { searchPath } from "./field.tsx";
 
@@ -32,7 +32,7 @@ export function NothingYet({
             {kind.name} <span className="count">{kind.entries.length}</span>
           </span>
         ))}
-        <Link href={withYear("/records", asOf)}>{words.allRecords}</Link>
+        <Link href={underLens("/records", asOf)}>{words.allRecords}</Link>
       </p>
     </>
   );
@@ -53,7 +53,7 @@ export function Unknown({ found, asOf }: { readonly found: Found; readonly asOf:
               {nearest.map((near, place) => (
                 <span key={near}>
                   {place > 0 && ", "}
-                  <Link href={withYear(searchPath(found.text.replace(word, () => near)), asOf)} dir="auto">
+                  <Link href={underLens(searchPath(found.text.replace(word, () => near)), asOf)} dir="auto">
                     {near}
                   </Link>
                 </span>

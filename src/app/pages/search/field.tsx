@@ -1,6 +1,6 @@
 import { useRef, useState } from "react";
 import { Link, useLocation } from "wouter";
-import { withYear } from "../../address.ts";
+import { underLens } from "../../address.ts";
 import { useActions } from "../../parts/actions.tsx";
 import { searchWords as words } from "../../words/search.ts";
 import { beginSearch } from "./searching.ts";
@@ -34,7 +34,7 @@ export function SearchField({ here, asOf }: { readonly here: boolean; readonly a
   if (here)
     return (
       <p className="search-side">
-        <Link href={withYear("/search", asOf)} aria-current="page">
+        <Link href={underLens("/search", asOf)} aria-current="page">
           {words.search}
         </Link>
       </p>
@@ -45,7 +45,7 @@ export function SearchField({ here, asOf }: { readonly here: boolean; readonly a
         onSubmit={(event) => {
           event.preventDefault();
           setText("");
-          go(withYear(searchPath(text), asOf));
+          go(underLens(searchPath(text), asOf));
         }}
       >
         <label className="unseen" htmlFor={fieldId}>

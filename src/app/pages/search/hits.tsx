@@ -3,7 +3,7 @@ import { Link } from "wouter";
 import { yearText } from "../../../base/date/year.ts";
 import type { Contents } from "../../../show/pages/contents.ts";
 import type { Hit, HitGroup, Stretch } from "../../../show/search/found.ts";
-import { recordPath, withYear } from "../../address.ts";
+import { recordPath, underLens } from "../../address.ts";
 import { dirOf } from "../../parts/link.tsx";
 import { StandingMark } from "../../parts/standing.tsx";
 import { fieldWords } from "../../words/index.ts";
@@ -37,7 +37,7 @@ export function Group({ group, text, only, contents, asOf, onKey }: Props) {
           <li key={hit.id}>
             <p className="title">
               <Link
-                href={withYear(recordPath(hit.id), asOf)}
+                href={underLens(recordPath(hit.id), asOf)}
                 className="hit sentence"
                 dir={dirOf(hit.title.map((one) => one.text).join(""))}
                 onKeyDown={onKey}
@@ -69,7 +69,7 @@ export function Group({ group, text, only, contents, asOf, onKey }: Props) {
       </ul>
       {more && only === null && (
         <p className="more">
-          <Link href={withYear(searchPath(text, group.kind), asOf)}>
+          <Link href={underLens(searchPath(text, group.kind), asOf)}>
             {words.allOfKind(group.count, group.kind)}
           </Link>
         </p>
@@ -77,7 +77,7 @@ export function Group({ group, text, only, contents, asOf, onKey }: Props) {
       {only !== null && (
         <p className="more">
           {more && <span className="quiet">{words.first(group.hits.length, group.count)}</span>}
-          <Link href={withYear(searchPath(text), asOf)}>{words.allKinds}</Link>
+          <Link href={underLens(searchPath(text), asOf)}>{words.allKinds}</Link>
         </p>
       )}
     </section>

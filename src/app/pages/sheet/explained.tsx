@@ -1,7 +1,7 @@
 import type { ExplainedBlock, ExplainedLine } from "../../../show/pages/explained.ts";
 import { Pieces } from "../../parts/pieces.tsx";
 import { StandingMark } from "../../parts/standing.tsx";
-import { explainedWords } from "../../words/explained.ts";
+import { explainedWords } from "../../words/sheet/explained.ts";
 
 interface Props {
   readonly blocks: readonly ExplainedBlock[];
@@ -21,7 +21,7 @@ export function Explained({ blocks, asOf }: Props) {
           {lead !== null && <p className="sentence">{lead}</p>}
           {lines.length > longestOpen ? (
             <details>
-              <summary>{explainedWords.all(lines.length)}</summary>
+              <summary>{explainedWords.all}</summary>
               <Branches branches={branchesOf(lines, 0)} asOf={asOf} />
             </details>
           ) : (

@@ -1,21 +1,33 @@
 import { Fragment } from "react";
+import type { RestingPage } from "../../../show/judged/resting/page.ts";
 import type { Sheet } from "../../../show/pages/sheet.ts";
 import type { Tie } from "../../../show/pages/ties.ts";
+import type { Decider } from "../../../show/plan/deciding.ts";
+import type { ExaminationLine } from "../../../show/plan/line.ts";
 import { RecordLink, dirOf } from "../../parts/link.tsx";
 import { Pieces } from "../../parts/pieces.tsx";
 import { StandingMark } from "../../parts/standing.tsx";
 import { sheetWords, tieWords, words } from "../../words/index.ts";
 import { numberName } from "../../words/numbers.ts";
 import { ToArtefact } from "../artefacts/to-artefact.tsx";
+import { Deciders, OwnOutcomes } from "../examinations/deciders.tsx";
 import { FieldList } from "../../parts/fields.tsx";
 import { FindingList } from "../findings.tsx";
 import { ToNumber } from "../numbers/to-number.tsx";
 import { Explained } from "./explained.tsx";
+import { Resting } from "./resting.tsx";
 import { Holders } from "../question/question.tsx";
 import { ToScholar } from "../scholars/to-scholar.tsx";
 
+/** A sheet with what a plan tells of its record; null where no plan is made yet. */
+type Shown = Sheet & {
+  readonly deciders: readonly Decider[] | null;
+  readonly examination: ExaminationLine | null;
+  readonly resting: RestingPage | null;
+};
+
 /** The sheet of one record: what it says, on what it rests, what rests on it, and why it stands or not. */
-export function SheetPage({ sheet, asOf }: { readonly sheet: Sheet; readonly asOf: number | null }) {
+export function SheetPage({ sheet, asOf }: { readonly sheet: Shown; readonly asOf: number | null }) {
   const heads = sheetWords[sheet.kind];
   return (
     <article className="sheet">
@@ -55,7 +67,12 @@ export function SheetPage({ sheet, asOf }: { readonly sheet: Sheet; readonly asO
           </dl>
         </section>
       )}
+      {sheet.kind === "examination" && <OwnOutcomes id={sheet.id} line={sheet.examination} asOf={asOf} />}
       <Explained blocks={sheet.explained} asOf={asOf} />
+      {sheet.resting !== null && <Resting resting={sheet.resting} asOf={asOf} />}
+      {sheet.kind === "claim" && sheet.deciders?.length !== 0 && (
+        <Deciders deciders={sheet.deciders} asOf={asOf} />
+      )}
       <Ties
         title={heads?.below ?? words.restsOn}
         ties={sheet.below}

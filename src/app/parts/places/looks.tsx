@@ -1,5 +1,5 @@
 import { Link } from "wouter";
-import { withYear } from "../../address.ts";
+import { underLens } from "../../address.ts";
 
 interface Props {
   readonly label: string;
@@ -13,7 +13,7 @@ export function Looks({ label, looks, asOf }: Props) {
   return (
     <nav className="looks" aria-label={label}>
       {looks.map(([path, name, here]) => (
-        <Link key={path} href={withYear(path, asOf)} aria-current={here ? "page" : undefined}>
+        <Link key={path} href={underLens(path, asOf)} aria-current={here ? "page" : undefined}>
           {name}
         </Link>
       ))}

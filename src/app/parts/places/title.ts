@@ -2,6 +2,7 @@ import { yearText } from "../../../base/date/year.ts";
 import type { Contents } from "../../../show/pages/contents.ts";
 import type { Address } from "../../address.ts";
 import { artefactWords } from "../../words/artefacts.ts";
+import { examinationWords } from "../../words/judged/examinations.ts";
 import { historyWords } from "../../words/history.ts";
 import { words } from "../../words/index.ts";
 import { mapWords } from "../../words/map.ts";
@@ -58,6 +59,7 @@ const rooms = {
   scholars: scholarWords.scholars,
   history: historyWords.history,
   standpoints: standpointWords.standpoints,
+  examinations: examinationWords.examinations,
   findings: words.findings,
   search: searchWords.search,
 } as const;

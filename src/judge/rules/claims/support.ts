@@ -2,8 +2,9 @@ import type { Id } from "../../../base/finding.ts";
 import { labelOf } from "../../../link/label.ts";
 import { latestPositions } from "../../argument.ts";
 import { reasonOf } from "../../explain/reason.ts";
+import { apart } from "../acceptance.ts";
 import type { Rule, View } from "../rule.ts";
-import { inWords, tell } from "../tell.ts";
+import { byCause, inWords, tell } from "../tell.ts";
 
 /** What an unsupported claim lacks, and the claims through which. */
 export type Lack = {
@@ -43,12 +44,21 @@ export function held(view: View): ReadonlyMap<Id, readonly Id[]> {
   return holders;
 }
 
-/** A rule about claims that somebody holds and that lack support in one way. */
+/** A claim that somebody holds, who that is in words, and what the claim lacks. */
+export interface Lacking {
+  readonly claim: Id;
+  readonly who: string;
+  readonly holders: number;
+  readonly lack: Lack;
+}
+
+/** A rule about claims that somebody holds and that lack support in one way; those of one cause are told together. */
 export function support(
   id: Lack["rule"],
   title: string,
   doc: string,
-  says: (view: View, claim: Id, who: string, lack: Lack) => string,
+  causeOf: (one: Lacking) => string,
+  says: (view: View, group: readonly [Lacking, ...Lacking[]]) => string,
 ): Rule {
   return {
     id,
@@ -56,14 +66,29 @@ export function support(
     title,
     doc,
     find: (view) => {
-      const findings = [...held(view)].flatMap(([claim, scholars]) => {
+      const lacking = [...held(view)].flatMap(([claim, scholars]): readonly Lacking[] => {
         const lack = lackOf(view, claim);
         if (lack?.rule !== id) return [];
         const who = inWords(scholars.map((scholar) => labelOf(view.graph, scholar)));
-        const about = [claim, ...lack.through.filter((one) => one !== claim)];
-        return [tell(view.graph, id, "warning", about, says(view, claim, who, lack))];
+        return [{ claim, who, holders: scholars.length, lack }];
+      });
+      const side = apart(view.graph, id);
+      const findings = byCause(lacking, (one) => `${causeOf(one)}\n${side(one.claim)}`).map((group) => {
+        const about = [...group.map(({ claim }) => claim), ...group.flatMap(({ lack }) => lack.through)];
+        return tell(view.graph, id, "warning", [...new Set(about)], says(view, group));
       });
       return { findings };
     },
   };
+}
+
+/** Who holds which claims: `Vane holds “A” and “B” and Hale holds “C”`. */
+export function holding({ graph }: View, group: readonly Lacking[]): string {
+  return inWords(
+    byCause(group, ({ who }) => who).map((those) => {
+      const [{ who, holders }] = those;
+      const names = those.map(({ claim }) => `“${labelOf(graph, claim)}”`);
+      return `${who} ${holders === 1 ? "holds" : "hold"} ${inWords(names)}`;
+    }),
+  );
 }

@@ -1,46 +1,69 @@
-import type { Edit, Id } from "../../../base/finding.ts";
+import type { Edit, Finding, Id } from "../../../base/finding.ts";
 import { derive } from "../../../derive/derive.ts";
 import type { Derived } from "../../../derive/derive.ts";
 import type { Run } from "../../../derive/run.ts";
 import type { DerivationRecord } from "../../../link/graph.ts";
 import { labelOf } from "../../../link/label.ts";
+import { quoted } from "../../../read/yaml/split.ts";
 import { valueAt } from "../../../read/yaml/tree.ts";
 import type { Node } from "../../../read/yaml/tree.ts";
 import type { Rule, View } from "../rule.ts";
-import { inWords, tell } from "../tell.ts";
+import { byCause, inWords, tell } from "../tell.ts";
 
 /** Numbers whose inputs an argument beat, with what they would be without those. */
 export const beatenInput: Rule = {
   id: "beaten-input",
   level: "warning",
   title: "A derivation used a measurement that does not hold.",
-  doc: "An argument against the measurement works, so the number does not hold either. Leave the measurement out with `without` to go on without it (the edit is offered, with the number it gives), or answer the argument.",
+  doc: "An argument against the measurement works, so the number does not hold either. Leave the measurement out with `without` to go on without it (the change is offered, with the number it gives), or answer the argument: the choice is yours.",
   find: (view) => {
-    const { graph, derivations, judgement } = view;
     const missing: Run[] = [];
-    const findings = [...derivations.byId.values()].flatMap((derived) => {
-      const record = graph.records.get(derived.id);
+    const found = [...view.derivations.byId.values()].flatMap((derived): readonly Beaten[] => {
+      const record = view.graph.records.get(derived.id);
       if (derived.status !== "computed" || record?.list !== "derivations") return [];
       const beaten = derived.used.filter((id) => {
-        const standing = judgement.standings.get(id);
+        const standing = view.judgement.standings.get(id);
         return standing !== undefined && standing !== "stands";
       });
       if (beaten.length === 0) return [];
-      const leaving = beaten.filter((id) => graph.records.get(id)?.list === "measurements");
+      const leaving = beaten.filter((id) => view.graph.records.get(id)?.list === "measurements");
       const { other, run } =
         leaving.length === beaten.length ? without(view, derived.id, leaving) : { other: null, run: null };
       if (run) missing.push(run);
-      const names = inWords(beaten.map((id) => labelOf(graph, id)));
-      const them = beaten.length === 1 ? "it" : "them";
-      const message = `“${labelOf(graph, derived.id)}” used ${names}, which ${beaten.length === 1 ? "does" : "do"} not hold, expected evidence that does${other ? `; without ${them}, ${numbersOf(derived, other)}` : ""}.`;
-      const edits = editsOf(record, leaving);
-      const fix = edits.length > 0 ? { fix: { label: `Leave ${them} out`, edits } } : {};
-      const more = { path: ["inputs"], ...fix };
-      return [tell(graph, "beaten-input", "warning", [derived.id, ...beaten], message, more)];
+      return [{ derived, beaten, other, edits: editsOf(record, leaving) }];
     });
+    const findings = byCause(found, ({ beaten }) => beaten.join("\n")).map((group) => told(view, group));
     return { findings, missing };
   },
 };
+
+/** A derivation, what it used that does not hold, and what it would be without. */
+interface Beaten {
+  readonly derived: Derived;
+  readonly beaten: readonly Id[];
+  readonly other: Derived | null;
+  readonly edits: readonly Edit[];
+}
+
+function told({ graph }: View, group: readonly [Beaten, ...Beaten[]]): Finding {
+  const [{ beaten }] = group;
+  const one = beaten.length === 1;
+  const them = one ? "it" : "them";
+  const name = ({ derived }: Beaten): string => `“${labelOf(graph, derived.id)}”`;
+  const numbers = group.flatMap((it) =>
+    it.other === null
+      ? []
+      : [`${group.length > 1 ? `in ${name(it)} ` : ""}${numbersOf(it.derived, it.other)}`],
+  );
+  const said = numbers.length > 0 ? `; without ${them}, ${numbers.join("; ")}` : "";
+  const message = `${inWords(group.map(name))} used ${inWords(beaten.map((id) => labelOf(graph, id)))}, which ${one ? "does" : "do"} not hold, expected evidence that does${said}.`;
+  const edits = group.flatMap((it) => it.edits);
+  // Only where every derivation is mended by it: half of a finding is none.
+  const whole = group.every((it) => it.edits.length > 0);
+  const fix = whole ? { fix: { label: `Leave ${them} out`, edits, choice: true as const } } : {};
+  const about = [...group.map(({ derived }) => derived.id), ...beaten];
+  return tell(graph, "beaten-input", "warning", about, message, { path: ["inputs"], ...fix });
+}
 
 /** The derivation as it would be without some measurements, or the run that would tell. */
 function without(
@@ -60,7 +83,7 @@ function numbersOf(derived: Derived, other: Derived): string {
   if (other.status !== "computed") return "it would be refused";
   const changed = Object.entries(derived.numbers).flatMap(([name, { value }]) => {
     const now = other.numbers[name]?.value;
-    return now === undefined || now === value
+    return now === undefined || shown(now) === shown(value)
       ? []
       : [`${name} would be ${shown(now)} instead of ${shown(value)}`];
   });
@@ -82,17 +105,31 @@ function editsOf(record: DerivationRecord, beaten: readonly Id[]): readonly Edit
     ];
     if (value.is === "list" && key !== "pairs") {
       const left = textsIn(value).filter((id) => !beaten.includes(id));
-      return left.length === value.items.length ? [] : edit(value, `[${left.join(", ")}]`);
+      return left.length === value.items.length || left.length === 0 || !inOneLine(value)
+        ? []
+        : edit(value, listed(left));
     }
     const [first] = value.is === "map" ? value.entries : [];
     if (value.is !== "map" || !first || valueAt(value, "of") === null) return [];
     const already = valueAt(value, "without");
-    if (already) return edit(already, `[${[...textsIn(already), ...beaten].join(", ")}]`);
-    // Where a block begins its own line, the line's indentation is not known here.
-    const flow = value.start < first.keyStart;
+    if (already && !inOneLine(already)) return [];
+    if (already) return edit(already, listed([...textsIn(already), ...beaten]));
+    const { parting } = value;
     const at = { start: first.keyStart, end: first.keyStart };
-    return flow ? edit(at, `without: [${beaten.join(", ")}], `) : [];
+    return parting === undefined ? [] : edit(at, `without: ${listed(beaten)}${parting}`);
   });
+}
+
+/** Whether ids are written in one line with nothing else between them, so that nothing is lost when they are written anew. */
+function inOneLine(node: Node): boolean {
+  if (node.is !== "list") return node.is === "text";
+  const written = node.items.reduce((sum, item) => sum + item.end - item.start + 2, 0);
+  return node.items.every((item) => item.is === "text") && node.end - node.start === written;
+}
+
+/** Ids as a list in one line; a made name stands in quotes. */
+function listed(ids: readonly Id[]): string {
+  return `[${ids.map((id) => (/^[a-z0-9/-]+$/u.test(id) ? id : quoted(id))).join(", ")}]`;
 }
 
 function textsIn(node: Node): readonly string[] {

@@ -1,8 +1,9 @@
 import type { Finding } from "../../../base/finding.ts";
 import { yearText } from "../../../base/date/year.ts";
 import { labelOf } from "../../../link/label.ts";
+import { apart } from "../acceptance.ts";
 import type { Rule, View } from "../rule.ts";
-import { inWords, tell } from "../tell.ts";
+import { byCause, fewOf, inWords, tell } from "../tell.ts";
 import { orderFindings } from "./orders.ts";
 
 export const anachronism: Rule = {
@@ -16,14 +17,25 @@ export const anachronism: Rule = {
 };
 
 function afterPrint({ graph, judgement }: View): readonly Finding[] {
-  return [...graph.records.values()].flatMap((record) => {
+  const late = [...graph.records.values()].flatMap((record) => {
     if (!("year" in record.values) || record.values.year === undefined || !judgement.counts(record.id))
       return [];
+    const { year } = record.values;
     const { sources } = graph.provenance(record.id);
     const years = sources.flatMap((key) => graph.sources.get(key)?.year ?? []);
     const latest = Math.max(...years, -Infinity);
-    if (years.length < Math.max(1, sources.length) || record.values.year <= latest) return [];
-    const message = `“${labelOf(graph, record.id)}” is dated ${yearText(record.values.year)}, after ${inWords(sources.map((key) => labelOf(graph, key)))} was in print, expected ${yearText(latest)} or earlier.`;
-    return [tell(graph, "anachronism", "warning", [record.id, ...sources], message, { path: ["year"] })];
+    if (years.length < Math.max(1, sources.length) || year <= latest) return [];
+    return [{ id: record.id, year, sources, latest }];
+  });
+  const side = apart(graph, "anachronism");
+  return byCause(late, ({ id, sources }) => [...sources, side(id)].join("\n")).map((group) => {
+    const [{ sources, latest }] = group;
+    const names = group.map(
+      ({ id, year }, place) => `“${labelOf(graph, id)}” ${place === 0 ? "is dated " : ""}${yearText(year)}`,
+    );
+    const message = `${inWords(fewOf(names, "more are dated so"))}, after ${inWords(sources.map((key) => labelOf(graph, key)))} was in print, expected ${yearText(latest)} or earlier.`;
+    return tell(graph, "anachronism", "warning", [...group.map(({ id }) => id), ...sources], message, {
+      path: ["year"],
+    });
   });
 }

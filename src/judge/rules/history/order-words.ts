@@ -2,11 +2,11 @@ import { yearText } from "../../../base/date/year.ts";
 import { formatNumber } from "../../../base/quantity/quantity-print.ts";
 import type { Graph } from "../../../link/graph.ts";
 import { labelOf } from "../../../link/label.ts";
-import { boundsOf, zero } from "../../dates/differences.ts";
-import type { Bounds } from "../../dates/differences.ts";
-import type { Events } from "../../dates/events.ts";
+import { boundsOf, zero } from "../../../base/date/differences.ts";
+import type { Bounds } from "../../../base/date/differences.ts";
+import type { Events } from "../../../derive/recorded/dates/events.ts";
 import type { ImpossibleOrder } from "../../dates/impossible.ts";
-import type { Said } from "../../dates/statements.ts";
+import type { Said } from "../../../derive/recorded/dates/said.ts";
 import type { Judgement } from "../../judge.ts";
 import { inWords } from "../tell.ts";
 

@@ -1,9 +1,9 @@
 import type { Finding } from "../../../base/finding.ts";
-import { eventsIn } from "../../dates/events.ts";
+import { eventsIn } from "../../../derive/recorded/dates/events.ts";
 import { impossibleOrders } from "../../dates/impossible.ts";
 import type { ImpossibleOrder } from "../../dates/impossible.ts";
 import { datesSaid } from "../../dates/statements.ts";
-import type { Said } from "../../dates/statements.ts";
+import type { Said } from "../../../derive/recorded/dates/said.ts";
 import type { View } from "../rule.ts";
 import { inWords, tell } from "../tell.ts";
 import { orderWords, statementWords } from "./order-words.ts";

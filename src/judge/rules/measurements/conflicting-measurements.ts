@@ -1,8 +1,9 @@
 import { authorLabel, labelOf } from "../../../link/label.ts";
 import type { Graph, MeasurementRecord } from "../../../link/graph.ts";
 import { byText } from "../../../base/order.ts";
+import { apart } from "../acceptance.ts";
 import type { Rule } from "../rule.ts";
-import { inWords, tell } from "../tell.ts";
+import { fewOf, inWords, tell } from "../tell.ts";
 import { comparable, conflict } from "./compare.ts";
 
 export const conflictingMeasurements: Rule = {
@@ -12,6 +13,7 @@ export const conflictingMeasurements: Rule = {
   doc: "Both stay evidence until an argument chooses. Compare the landmarks, the state and the instrument; say `between` where they were taken at different places. The difference asked for is twice the combined standard uncertainty, with the corpus's reproducibility added to each; bounds conflict when wholly on the wrong side.",
   find: (view) => {
     const { graph } = view;
+    const side = apart(graph, "conflicting-measurements");
     const causes = new Map<string, (readonly MeasurementRecord[])[]>();
     for (const group of comparable(view)) {
       const clashing = group.filter((one) =>
@@ -19,12 +21,17 @@ export const conflictingMeasurements: Rule = {
       );
       if (clashing.length === 0) continue;
       const who = [...new Set(clashing.map((one) => authorLabel(graph, one.id)))].sort(byText);
-      const cause = `${graph.dimensionName(clashing[0]?.values.dimension ?? "")}\n${who.join("\n")}`;
+      const cause = `${graph.dimensionName(clashing[0]?.values.dimension ?? "")}\n${who.join("\n")}\n${side(clashing[0]?.id ?? "")}`;
       causes.set(cause, [...(causes.get(cause) ?? []), clashing]);
     }
     const findings = [...causes].map(([cause, groups]) => {
       const [dimension = ""] = cause.split("\n");
-      const message = `The ${dimension} of ${inWords(fewOf(groups.map((group) => disagreement(graph, group))))}, expected readings that agree within their uncertainties.`;
+      const message = `The ${dimension} of ${inWords(
+        fewOf(
+          groups.map((group) => disagreement(graph, group)),
+          "more are in dispute between them",
+        ),
+      )}, expected readings that agree within their uncertainties.`;
       const about = groups.flat().map((one) => one.id);
       return tell(graph, "conflicting-measurements", "warning", about, message, { path: ["value"] });
     });
@@ -36,12 +43,6 @@ export const conflictingMeasurements: Rule = {
 function disagreement(graph: Graph, group: readonly MeasurementRecord[]): string {
   const [first] = group;
   const readings = group.map((one) => `${one.values.value.text} (${authorLabel(graph, one.id)})`);
-  return `${first ? labelOf(graph, first.values.of) : ""} is given as ${readings.join(" against ")}`;
-}
-
-/** The first three of a list, and how many more there are. */
-function fewOf(names: readonly string[]): readonly string[] {
-  return names.length > 4
-    ? [...names.slice(0, 3), `${names.length - 3} more things are in dispute between them`]
-    : names;
+  const between = first?.values.between === undefined ? "" : ` (${first.values.between})`;
+  return `${first ? labelOf(graph, first.values.of) : ""}${between} is given as ${readings.join(" against ")}`;
 }

@@ -1,7 +1,8 @@
 import { authorLabel, labelOf } from "../../../link/label.ts";
 import type { ObservationRecord } from "../../../link/graph.ts";
+import { apart } from "../acceptance.ts";
 import type { Rule } from "../rule.ts";
-import { inWords, tell } from "../tell.ts";
+import { byCause, fewOf, inWords, tell } from "../tell.ts";
 import { alteredBetween } from "./compare.ts";
 
 export const conflictingObservations: Rule = {
@@ -17,7 +18,7 @@ export const conflictingObservations: Rule = {
       const key = `${[...of].sort().join(" ")}\n${graph.featureName(feature)}`;
       groups.set(key, [...(groups.get(key) ?? []), record]);
     }
-    const findings = [...groups.values()].flatMap((group) => {
+    const disagreeing = [...groups.values()].flatMap((group): readonly Disagreement[] => {
       const seen = group.filter((one) => (one.values.present ?? "true") === "true");
       const missed = group.filter((one) => one.values.present === "false");
       const pairs = seen.flatMap((one) =>
@@ -26,23 +27,31 @@ export const conflictingObservations: Rule = {
       const [first] = pairs;
       if (!first) return [];
       const both = [...new Set(pairs.flat())];
-      const name = first[0].values.of.map((id) => labelOf(graph, id));
       const who = (list: readonly ObservationRecord[]): string =>
         inWords([
           ...new Set(list.filter((one) => both.includes(one)).map((one) => authorLabel(graph, one.id))),
         ]);
-      const message = `“${first[0].values.feature ?? ""}” on ${inWords(name)} was seen (${who(seen)}) and looked for in vain (${who(missed)}), expected one or the other.`;
-      return [
-        tell(
-          graph,
-          "conflicting-observations",
-          "warning",
-          both.map((one) => one.id),
-          message,
-          { path: ["present"] },
-        ),
-      ];
+      return [{ first: first[0], both, seen: who(seen), missed: who(missed) }];
+    });
+    const side = apart(graph, "conflicting-observations");
+    const findings = byCause(disagreeing, ({ first, seen, missed }) =>
+      [graph.featureName(first.values.feature ?? ""), seen, missed, side(first.id)].join("\n"),
+    ).map((group) => {
+      const [{ first, seen, missed }] = group;
+      const things = group.map((one) => inWords(one.first.values.of.map((id) => labelOf(graph, id))));
+      const names = group.length === 1 ? (things[0] ?? "") : inWords(fewOf(things, "more things"));
+      const message = `“${first.values.feature ?? ""}” on ${names} was seen (${seen}) and looked for in vain (${missed}), expected one or the other.`;
+      const about = group.flatMap(({ both }) => both.map(({ id }) => id));
+      return tell(graph, "conflicting-observations", "warning", about, message, { path: ["present"] });
     });
     return { findings };
   },
 };
+
+/** Observations of one thing that cannot both be right, and whose they are in words. */
+interface Disagreement {
+  readonly first: ObservationRecord;
+  readonly both: readonly ObservationRecord[];
+  readonly seen: string;
+  readonly missed: string;
+}

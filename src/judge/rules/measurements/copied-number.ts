@@ -1,13 +1,15 @@
 import { authorLabel, labelOf } from "../../../link/label.ts";
 import type { Graph, MeasurementRecord } from "../../../link/graph.ts";
+import { apart } from "../acceptance.ts";
 import type { Rule } from "../rule.ts";
-import { inWords, tell } from "../tell.ts";
+import { byCause, fewOf, inWords, tell } from "../tell.ts";
 
 export const copiedNumber: Rule = {
   id: "copied-number",
   level: "note",
   title: "Several sources give one figure for one dimension: perhaps one number, cited several times.",
   doc: "Ten citations of one number are one measurement. Where a source copies another, say so with `repeats`; what repeats another never counts. Marked copies are listed with what they copy.",
+  ofTheRecord: true,
   find: ({ graph, judgement }) => {
     const groups = new Map<string, MeasurementRecord[]>();
     for (const record of graph.list("measurements")) {
@@ -16,16 +18,27 @@ export const copiedNumber: Rule = {
       const key = `${values.of}\n${graph.dimensionName(values.dimension)}\n${values.between ?? ""}`;
       groups.set(key, [...(groups.get(key) ?? []), record]);
     }
-    const findings = [...groups.values()].flatMap((group) =>
-      figuresIn(group, graph).map((same) => {
-        const [first] = same;
-        const who = inWords([...new Set(same.map((one) => authorLabel(graph, one.id)))]);
-        const original = same.find((one) => one.values.repeats === undefined) ?? first;
-        const message = `The ${first.values.dimension} of ${labelOf(graph, first.values.of)}, ${original.values.value.text}, stands in ${who}, expected to count as one measurement.`;
-        const about = same.map((one) => one.id);
-        return tell(graph, "copied-number", "note", about, message, { path: ["value"] });
-      }),
-    );
+    const figures = [...groups.values()].flatMap((group) => figuresIn(group, graph));
+    const whoOf = (same: (typeof figures)[number]): string =>
+      inWords([...new Set(same.map((one) => authorLabel(graph, one.id)))]);
+    const dimensionOf = ([first]: (typeof figures)[number]): string =>
+      graph.dimensionName(first.values.dimension);
+    const side = apart(graph, "copied-number");
+    const findings = byCause(
+      figures,
+      (same) => `${dimensionOf(same)}\n${whoOf(same)}\n${side(same[0].id)}`,
+    ).map((cause) => {
+      const [same] = cause;
+      const things = cause.map((one) => {
+        const original = one.find(({ values }) => values.repeats === undefined) ?? one[0];
+        return `${labelOf(graph, one[0].values.of)}, ${original.values.value.text},`;
+      });
+      const [stands, one] =
+        cause.length === 1 ? ["stands", "one measurement"] : ["stand", "one measurement each"];
+      const message = `The ${same[0].values.dimension} of ${inWords(fewOf(things, "more,"))} ${stands} in ${whoOf(same)}, expected to count as ${one}.`;
+      const about = cause.flat().map(({ id }) => id);
+      return tell(graph, "copied-number", "note", about, message, { path: ["value"] });
+    });
     return { findings };
   },
 };

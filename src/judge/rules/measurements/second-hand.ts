@@ -1,5 +1,6 @@
 import type { Id } from "../../../base/finding.ts";
 import { labelOf } from "../../../link/label.ts";
+import { apart } from "../acceptance.ts";
 import type { Rule } from "../rule.ts";
 import { tell } from "../tell.ts";
 
@@ -8,14 +9,16 @@ export const secondHand: Rule = {
   level: "note",
   title: "Something is known only through another source.",
   doc: "What was read in `via` was not checked in the source itself. Find that source, or cite it as what it is: cited in another.",
+  ofTheRecord: true,
   find: ({ graph, judgement }) => {
+    const side = apart(graph, "second-hand");
     const groups = new Map<string, Id[]>();
     for (const record of graph.records.values()) {
       if (record.list === "passages" || !judgement.counts(record.id)) continue;
       const said = graph.provenance(record.id);
       const [via] = said.via;
       if (via === undefined) continue;
-      const key = `${said.sources[0] ?? ""}\n${via}`;
+      const key = `${said.sources[0] ?? ""}\n${via}\n${side(record.id)}`;
       groups.set(key, [...(groups.get(key) ?? []), record.id]);
     }
     const findings = [...groups].map(([key, about]) => {

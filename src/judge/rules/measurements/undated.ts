@@ -1,12 +1,14 @@
 import type { Id } from "../../../base/finding.ts";
+import { apart } from "../acceptance.ts";
 import type { Rule } from "../rule.ts";
-import { tell } from "../tell.ts";
+import { byCause, tell } from "../tell.ts";
 
 export const undatedRecord: Rule = {
   id: "undated-record",
   level: "note",
   title: "A position, observation or measurement has no year, and its sources have none.",
   doc: "It then counts in every year of the replay. Give the record a `year`, or the bibliography entry a date.",
+  ofTheRecord: true,
   find: ({ graph, judgement }) => {
     const about: Id[] = [];
     for (const list of ["positions", "observations", "measurements"] as const) {
@@ -14,9 +16,11 @@ export const undatedRecord: Rule = {
         if (judgement.counts(id) && graph.provenance(id).year === null) about.push(id);
       }
     }
-    if (about.length === 0) return { findings: [] };
-    const many = about.length === 1 ? "One record has" : `${about.length} records have`;
-    const message = `${many} no year and no dated source, expected a year so that the dispute can be replayed.`;
-    return { findings: [tell(graph, "undated-record", "note", about, message)] };
+    const findings = byCause(about, apart(graph, "undated-record")).map((ids) => {
+      const many = ids.length === 1 ? "One record has" : `${ids.length} records have`;
+      const message = `${many} no year and no dated source, expected a year so that the dispute can be replayed.`;
+      return tell(graph, "undated-record", "note", ids, message);
+    });
+    return { findings };
   },
 };

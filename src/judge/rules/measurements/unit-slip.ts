@@ -1,10 +1,11 @@
+import type { Id } from "../../../base/finding.ts";
 import { parseQuantity } from "../../../base/quantity/quantity-text.ts";
 import { labelOf } from "../../../link/label.ts";
 import type { Graph } from "../../../link/graph.ts";
 import type { MeasurementRecord } from "../../../link/graph.ts";
-import { spanOf } from "../../../read/record.ts";
+import { apart } from "../acceptance.ts";
 import type { Rule } from "../rule.ts";
-import { tell } from "../tell.ts";
+import { byCause, fewOf, tell } from "../tell.ts";
 
 const common = ["mm", "cm", "m", "in", "ft", "g", "kg"];
 const near = (a: number, b: number): boolean => Math.abs(a - b) <= 0.01 * Math.abs(b);
@@ -13,29 +14,39 @@ export const unitSlip: Rule = {
   id: "unit-slip",
   level: "warning",
   title: "A recorded value agrees with its quotation only in another unit.",
-  doc: "No figure of the quoted passage agrees with the value within 1 %, but one does when its unit is changed into another. Look at the passage again: inches and centimetres change places most often.",
+  doc: "No figure of the quoted passage agrees with the value within 1 %, but one does when its unit is changed into another. Look at the passage again: inches and centimetres change places most often. Nothing is changed for you, since the quotation may have the slip as well as the record.",
+  ofTheRecord: true,
   find: ({ graph, judgement }) => {
-    const findings = graph.list("measurements").flatMap((record) => {
-      if (!judgement.counts(record.id)) return [];
-      const quote = quoteOf(record, graph);
-      const slip = quote === null ? null : slipIn(record, quote, graph);
-      if (slip === null) return [];
-      const { dimension, of, value } = record.values;
-      const message = `The ${dimension} of ${labelOf(graph, of)} is recorded as ${value.text}, where the quotation has ${slip.figure}, expected perhaps ${slip.meant}.`;
-      // A table's value is put together from several cells, and no one edit mends it.
-      const inText = /\.ya?ml$/.test(record.file);
-      const edits = [{ ...spanOf(record, "value"), text: slip.meant }];
-      const fix = inText ? { fix: { label: `Write ${slip.meant}`, edits } } : {};
-      return [tell(graph, "unit-slip", "warning", [record.id], message, { path: ["value"], ...fix })];
+    const slips = graph.list("measurements").flatMap((record) => {
+      const passage = judgement.counts(record.id) ? passageOf(record, graph) : null;
+      const slip = passage === null ? null : slipIn(record, passage.quote, graph);
+      return slip === null || passage === null ? [] : [{ record, passage, ...slip }];
     });
+    const side = apart(graph, "unit-slip");
+    const findings = byCause(slips, ({ passage, record }) => `${passage.id}\n${side(record.id)}`).map(
+      (group) => {
+        const told = group.map(({ record, figure, meant }) => {
+          const { dimension, of, value } = record.values;
+          return `${dimension} of ${labelOf(graph, of)} is recorded as ${value.text}, where the quotation has ${figure}, expected perhaps ${meant}`;
+        });
+        const message = `The ${fewOf(told, "more of that quotation").join("; the ")}.`;
+        const about = group.map(({ record }) => record.id);
+        return tell(graph, "unit-slip", "warning", about, message, { path: ["value"] });
+      },
+    );
     return { findings };
   },
 };
 
-function quoteOf(record: MeasurementRecord, graph: Graph): string | null {
+/** The quotation that a measurement is taken from. */
+function passageOf(
+  record: MeasurementRecord,
+  graph: Graph,
+): { readonly id: Id; readonly quote: string } | null {
   for (const citation of record.values.from ?? []) {
     const passage = graph.records.get(citation.key);
-    if (passage?.list === "passages" && passage.values.quote !== undefined) return passage.values.quote;
+    if (passage?.list === "passages" && passage.values.quote !== undefined)
+      return { id: passage.id, quote: passage.values.quote };
   }
   return null;
 }

@@ -1,7 +1,8 @@
 import { yearText } from "../../../base/date/year.ts";
 import { labelOf } from "../../../link/label.ts";
+import type { Stance } from "../../argument.ts";
 import type { Rule } from "../rule.ts";
-import { tell } from "../tell.ts";
+import { inWords, tell } from "../tell.ts";
 import { words, byScholar, clashes } from "./clashes.ts";
 
 export const selfContradiction: Rule = {
@@ -11,18 +12,29 @@ export const selfContradiction: Rule = {
   doc: "Read both passages again: often one of them is hedged, or belongs to another edition. If both are meant, the review should say so in neutral words.",
   find: (view) => {
     const { graph } = view;
-    const findings = [...byScholar(view)].flatMap(([scholar, list]) =>
-      clashes(view, list).flatMap(([first, second]) => {
-        if (first.year !== second.year) return [];
+    const findings = [...byScholar(view)].flatMap(([scholar, list]) => {
+      const pairs = clashes(view, list).filter(([first, second]) => first.year === second.year);
+      return tied(pairs).map((group) => {
+        const [first] = group;
         const when = first.year === null ? "" : ` in ${yearText(first.year)}`;
-        const message = `${labelOf(graph, scholar)} ${words[first.stance]} “${labelOf(graph, first.claim)}” and ${words[second.stance]} “${labelOf(graph, second.claim)}”${when}, expected one or the other.`;
-        return [
-          tell(graph, "self-contradiction", "warning", [second.position, first.position], message, {
-            path: ["stance"],
-          }),
-        ];
-      }),
-    );
+        const says = group.map((one) => `${words[one.stance]} “${labelOf(graph, one.claim)}”`);
+        const one = group.length === 2 ? "one or the other" : "one of them";
+        const message = `${labelOf(graph, scholar)} ${inWords(says)}${when}, expected ${one}.`;
+        const about = [...new Set(group.map(({ position }) => position))].toReversed();
+        return tell(graph, "self-contradiction", "warning", about, message, { path: ["stance"] });
+      });
+    });
     return { findings };
   },
 };
+
+/** Stances that clash with one another, directly or by way of others, in the order in which they are met. */
+function tied(pairs: readonly (readonly [Stance, Stance])[]): readonly (readonly [Stance, ...Stance[]])[] {
+  let groups: (readonly [Stance, ...Stance[]])[] = [];
+  for (const [first, second] of pairs) {
+    const touched = groups.filter((group) => group.includes(first) || group.includes(second));
+    const [head = first, ...others] = [...new Set([...touched.flat(), first, second])];
+    groups = [...groups.filter((group) => !touched.includes(group)), [head, ...others]];
+  }
+  return groups;
+}

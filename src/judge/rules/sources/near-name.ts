@@ -1,16 +1,18 @@
 import { editDistance } from "../../../base/nearest.ts";
 import type { Finding, Id } from "../../../base/finding.ts";
+import { slipAmong } from "../../../base/text/slip.ts";
 import { folded } from "../../../link/dimension.ts";
 import type { Graph } from "../../../link/graph.ts";
-import { foldedName } from "../../../link/people.ts";
+import { foldedName } from "../../../link/origin/people.ts";
 import type { Rule, View } from "../rule.ts";
-import { tell } from "../tell.ts";
+import { byCause, tell } from "../tell.ts";
 
 export const nearName: Rule = {
   id: "near-name",
   level: "note",
   title: "Two names are so alike that one may be a slip.",
-  doc: "Names of scholars, things, dimensions and features are compared. If both are meant, let them be; if one is a slip, mend it, or list it under `also` or `known-as`.",
+  doc: "Names of scholars, things, dimensions, features and events are compared, and events with the ids of things. If both are meant, let them be; if one is a slip, mend it, or list it under `also` or `known-as`.",
+  ofTheRecord: true,
   find: ({ graph, judgement }: View) => {
     const scholars = graph
       .list("scholars")
@@ -23,16 +25,9 @@ export const nearName: Rule = {
       graph.list("observations").filter((one) => one.values.feature !== undefined),
       (one) => folded(one.values.feature ?? ""),
     ).map(([name, one]) => ({ id: one.id, name, path: "feature" }));
-    const findings = [scholars, dimensions, features].flatMap((names) =>
-      names.flatMap((one, place) =>
-        names.slice(place + 1).flatMap((other) => {
-          return one.name === other.name || !alike(one.name, other.name) ? [] : [told(one, other)];
-        }),
-      ),
-    );
-    return {
-      findings: [...findings, ...nearThings(graph, judgement.counts).map(([one, other]) => told(one, other))],
-    };
+    const pairs = [scholars, dimensions, features, eventsIn(graph)].flatMap(nearAmong);
+    const all = [...pairs, ...nearThings(graph, judgement.counts), ...nearIds(graph)];
+    return { findings: all.map(([one, other]) => told(one, other)) };
 
     function told(one: Named, other: Named): Finding {
       const shown = ({ id, path }: Named): string => writtenName(graph, id, path);
@@ -47,6 +42,38 @@ interface Named {
   readonly name: string;
   /** The field that the name stands in. */
   readonly path: string;
+}
+
+/** Pairs of names that are alike; only such as have the same numbers are compared. */
+function nearAmong(names: readonly Named[]): readonly (readonly [Named, Named])[] {
+  return byCause(names, ({ name }) => digitsOf(name)).flatMap((group) =>
+    group.flatMap((one, place) =>
+      group
+        .slice(place + 1)
+        .filter((other) => one.name !== other.name && alike(one.name, other.name))
+        .map((other) => [one, other] as const),
+    ),
+  );
+}
+
+/** Events that relations name in words, each once; an artefact's id is none. */
+function eventsIn(graph: Graph): readonly Named[] {
+  const events = graph.list("relations").flatMap(({ id, values }) =>
+    (["earlier", "later"] as const).flatMap((path) => {
+      const name = values[path];
+      return name === undefined || graph.records.has(name) ? [] : [{ id, name: folded(name), path }];
+    }),
+  );
+  return distinctBy(events, ({ name }) => name).map(([, one]) => one);
+}
+
+/** Events that are written like the id of a thing: an id with a slip in it is an event, and no thing is meant. */
+function nearIds(graph: Graph): readonly (readonly [Named, Named])[] {
+  const thingMeant = slipAmong(graph.list("artefacts").map(({ id }) => id));
+  return eventsIn(graph).flatMap((event) => {
+    const meant = thingMeant(writtenName(graph, event.id, event.path));
+    return meant === null ? [] : [[{ id: meant, name: meant, path: "id" }, event] as const];
+  });
 }
 
 /** Things whose names differ in one word of six letters or more, and there by one letter: a post 12 is no slip for a post 13. */
@@ -83,16 +110,23 @@ function distinctBy<T>(
 
 /** Alike but for a hyphen, or one slip in six letters or more; numbers are never slips. */
 function alike(a: string, b: string): boolean {
-  const bare = (name: string): string => name.replace(/[^\p{L}\p{N}]/gu, "");
   if (bare(a) === bare(b)) return true;
-  const digits = (name: string): string => name.replace(/\P{N}/gu, "");
   return (
-    Math.min(a.length, b.length) >= 6 && digits(a) === digits(b) && editDistance(bare(a), bare(b), 1) <= 1
+    Math.min(a.length, b.length) >= 6 && digitsOf(a) === digitsOf(b) && editDistance(bare(a), bare(b), 1) <= 1
   );
+}
+
+function bare(name: string): string {
+  return name.replace(/[^\p{L}\p{N}]/gu, "");
+}
+
+function digitsOf(name: string): string {
+  return name.replace(/\P{N}/gu, "");
 }
 
 function writtenName(graph: View["graph"], id: Id, path: string): string {
   const record = graph.records.get(id);
+  if (path === "id") return id;
   const value = record ? (record.values as Readonly<Record<string, unknown>>)[path] : undefined;
   return typeof value === "string" ? value : id;
 }

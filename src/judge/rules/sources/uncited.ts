@@ -1,14 +1,16 @@
 import type { Id } from "../../../base/finding.ts";
 import type { AnyLinked } from "../../../link/graph.ts";
 import { labelOf } from "../../../link/label.ts";
+import { apart } from "../acceptance.ts";
 import type { Rule } from "../rule.ts";
-import { inWords, tell } from "../tell.ts";
+import { byCause, inWords, tell } from "../tell.ts";
 
 export const uncitedSource: Rule = {
   id: "uncited-source",
   level: "note",
   title: "A source of the bibliography is cited by no record.",
   doc: "Either there is nothing in it, which a reading with the status nothing-in-it records, or something was forgotten.",
+  ofTheRecord: true,
   find: ({ graph }) => {
     const cited = new Set<Id>(graph.settings.units.flatMap((unit) => unit.from));
     for (const record of graph.records.values()) {
@@ -19,9 +21,11 @@ export const uncitedSource: Rule = {
     }
     const members = new Set([...graph.sources.values()].flatMap((source) => source.members));
     const about = [...graph.sources.keys()].filter((key) => !cited.has(key) && !members.has(key));
-    if (about.length === 0) return { findings: [] };
-    const message = `${inWords(about.map((key) => labelOf(graph, key)))} ${about.length === 1 ? "is" : "are"} cited by no record, expected a record or a reading.`;
-    return { findings: [tell(graph, "uncited-source", "note", about, message)] };
+    const findings = byCause(about, apart(graph, "uncited-source")).map((keys) => {
+      const message = `${inWords(keys.map((key) => labelOf(graph, key)))} ${keys.length === 1 ? "is" : "are"} cited by no record, expected a record or a reading.`;
+      return tell(graph, "uncited-source", "note", keys, message);
+    });
+    return { findings };
   },
 };
 

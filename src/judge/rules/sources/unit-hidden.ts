@@ -7,6 +7,7 @@ export const unitHidden: Rule = {
   level: "note",
   title: "A unit of the corpus's own hides a built-in one of that name.",
   doc: "Everything measured in that name is read in the corpus's own unit. Rename it if the built-in one is meant anywhere.",
+  ofTheRecord: true,
   find: ({ graph }) => ({
     findings: graph.settings.quantities.units.hidden.map(({ builtIn, by }) => {
       const message = `The corpus's own unit “${by.name}” hides the built-in ${builtIn.name}, expected another name if both are meant.`;

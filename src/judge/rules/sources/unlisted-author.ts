@@ -1,19 +1,28 @@
-import { authorship } from "../../../link/people.ts";
+import { authorship, foldedName } from "../../../link/origin/people.ts";
 import type { Rule } from "../rule.ts";
-import { inWords, tell } from "../tell.ts";
+import { byCause, fewOf, inWords, tell } from "../tell.ts";
 
 export const unlistedAuthor: Rule = {
   id: "unlisted-author",
   level: "note",
   title: "An author in the bibliography is none of the corpus's scholars.",
   doc: "Add the scholar, or the spelling to `known-as`, if the author holds or measured something; else let it be.",
+  ofTheRecord: true,
   find: ({ graph }) => {
     const authors = authorship(graph.list("scholars"));
-    const findings = [...graph.sources.values()].flatMap((source) => {
-      const { unlisted } = authors(source);
-      if (unlisted.length === 0) return [];
-      const message = `${inWords(unlisted)} of ${source.label} ${unlisted.length === 1 ? "is" : "are"} not among the scholars, expected a scholar of that name.`;
-      return [tell(graph, "unlisted-author", "note", [source.key], message)];
+    const unlisted = [...graph.sources.values()].flatMap((source) =>
+      authors(source).unlisted.map((name) => ({ name, source })),
+    );
+    const people = byCause(unlisted, ({ name }) => foldedName(name));
+    // Authors of the same sources are told together, an author of several once.
+    const sourcesOf = (person: (typeof people)[number]): string =>
+      person.map(({ source }) => source.key).join("\n");
+    const findings = byCause(people, sourcesOf).map((group) => {
+      const [person] = group;
+      const sources = person.map(({ source }) => source);
+      const names = inWords(group.map(([{ name }]) => name));
+      const message = `${names} of ${inWords(fewOf(sources.map(({ label }) => label)))} ${group.length === 1 ? "is" : "are"} not among the scholars, expected a scholar of that name.`;
+      return tell(graph, "unlisted-author", "note", [...new Set(sources.map(({ key }) => key))], message);
     });
     return { findings };
   },

@@ -6,7 +6,7 @@ import type {
   Publication,
 } from "../../../../show/judged/history/history.ts";
 import { broughtInWords, changesInWords, wasInWords } from "../../../../show/judged/history/sentence.ts";
-import { withYear } from "../../../address.ts";
+import { underLens } from "../../../address.ts";
 import { RecordLink } from "../../../parts/link.tsx";
 import { StandingMark } from "../../../parts/standing.tsx";
 import { historyWords as words } from "../../../words/history.ts";
@@ -35,8 +35,8 @@ export function HistoryStep({ step, asOf }: { readonly step: Step; readonly asOf
       {named.length > 0 && <Changes title={words.named} changes={named} asOf={asOf} />}
       {year !== null && (
         <p className="crossing">
-          <Link href={withYear("/map", year)}>{words.map(year)}</Link>{" "}
-          <Link href={withYear("/", year)}>{words.questions(year)}</Link>
+          <Link href={underLens("/map", year)}>{words.map(year)}</Link>{" "}
+          <Link href={underLens("/", year)}>{words.questions(year)}</Link>
         </p>
       )}
     </li>

@@ -3,7 +3,7 @@ import { Link } from "wouter";
 import type { Piece } from "../../../../show/pages/pieces.ts";
 import type { ComponentPage, Way } from "../../../../show/judged/standpoints/component.ts";
 import { aboutInWords, acceptedInWords, waysInWords } from "../../../../show/judged/standpoints/wording.ts";
-import { questionPath, withYear } from "../../../address.ts";
+import { questionPath, underLens } from "../../../address.ts";
 import { RecordLink } from "../../../parts/link.tsx";
 import { useNarrow } from "../../../parts/narrow.ts";
 import { Pieces } from "../../../parts/pieces.tsx";
@@ -53,7 +53,7 @@ export function Part({ part, place, asOf }: Props & { readonly place: number }) 
         {part.questions.map(({ id, text }, at) => (
           <span key={id}>
             {at > 0 && ", "}
-            <Link href={withYear(questionPath(id), asOf)} dir="auto">
+            <Link href={underLens(questionPath(id), asOf)} dir="auto">
               {text}
             </Link>
           </span>

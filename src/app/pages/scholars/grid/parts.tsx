@@ -2,7 +2,7 @@ import { Link } from "wouter";
 import { yearText } from "../../../../base/date/year.ts";
 import type { Cell, Row, RowGroup } from "../../../../show/scholars/matrix.ts";
 import type { ScholarLine } from "../../../../show/scholars/scholars.ts";
-import { pathOf, questionPath, recordPath, withYear } from "../../../address.ts";
+import { pathOf, questionPath, recordPath, underLens } from "../../../address.ts";
 import { StandingMark } from "../../../parts/standing.tsx";
 import { scholarWords as words } from "../../../words/scholars.ts";
 import { cellWord, cellYears } from "../stance.ts";
@@ -44,7 +44,7 @@ function NameLink({
 }: Seat & { readonly one: ScholarLine; readonly column: number }) {
   return (
     <Link
-      href={withYear(pathOf("scholar", one.id), asOf)}
+      href={underLens(pathOf("scholar", one.id), asOf)}
       data-at={`0,${column}`}
       tabIndex={focusedAt(0, column)}
     >
@@ -74,7 +74,7 @@ export function GroupHead({
         ) : (
           <Link
             className="pinned"
-            href={withYear(questionPath(group.question.id), asOf)}
+            href={underLens(questionPath(group.question.id), asOf)}
             data-at={`${row},0`}
             tabIndex={focusedAt(row, 0)}
             dir="auto"
@@ -102,7 +102,7 @@ export function RowCells({
           <StandingMark standing={line.standing} bare />
           {line.rival && <span className="or">{words.or}</span>}
           <Link
-            href={withYear(recordPath(line.claim), asOf)}
+            href={underLens(recordPath(line.claim), asOf)}
             data-at={`${row},0`}
             tabIndex={focusedAt(row, 0)}
             dir="auto"
@@ -144,7 +144,7 @@ function StanceLink({
 }) {
   return (
     <Link
-      href={withYear(recordPath(cell.position), asOf)}
+      href={underLens(recordPath(cell.position), asOf)}
       className={`stance ${cell.left === null ? cell.stance : "left"}`}
       data-at={at}
       tabIndex={tabIndex}

@@ -1,0 +1,18 @@
+import type { Finding } from "../../base/finding.ts";
+import type { Lens, Memo, Model, Run } from "../../build.ts";
+import type { Planning, Plans } from "./planning/plans.ts";
+
+/** What a page is made from: the model under the address's lens, the one under none, and what there is to say. */
+export interface Desk {
+  readonly model: Model;
+  /** The model under any other lens: under none it is the dispute whole, whatever year is looked at. */
+  readonly under: (lens: Lens) => Model;
+  readonly findings: readonly Finding[];
+  readonly texts: ReadonlyMap<string, string>;
+  /** Outcomes of runs: what other choices would give is recalled from them. */
+  readonly memo: Memo["compute"];
+  /** Asks for runs that the page needs beside those of its model; it is made again when their outcomes are there. */
+  readonly need: (runs: readonly Run[]) => void;
+  /** Plans of what to examine next: one that is made, or one to be made, after which the page is made again. */
+  readonly plans: { readonly made: Plans["made"]; readonly make: (model: Model) => Planning };
+}

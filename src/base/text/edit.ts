@@ -1,0 +1,95 @@
+import type { Edit, Fix } from "../finding.ts";
+import { byText } from "../order.ts";
+import { hashOf } from "./hash.ts";
+
+/** Edits of one file, with the SHA-256 of the text that their offsets were counted in. */
+export interface FileChange {
+  readonly file: string;
+  readonly madeFor: string;
+  /** In the order of their places, none over another. */
+  readonly edits: readonly Edit[];
+}
+
+/** A text after edits that were made for it; everything outside them stays byte for byte. */
+export function edited(text: string, edits: readonly Edit[]): string {
+  const parts: string[] = [];
+  let at = 0;
+  for (const { start, end, text: put } of edits.toSorted(inPlace)) {
+    if (start < at || end < start || end > text.length)
+      throw new Error(`unexpected edit at ${start}, expected one behind ${at} in ${text.length} units`);
+    parts.push(text.slice(at, start), put);
+    at = end;
+  }
+  return [...parts, text.slice(at)].join("");
+}
+
+/** Which of some fixes can be done together, and which must wait since they touch what another one changes. */
+export interface Plan<T> {
+  readonly done: readonly T[];
+  readonly waiting: readonly T[];
+  readonly changes: readonly FileChange[];
+}
+
+/** Plans fixes in their order: each whole or not at all, the first of two that touch; one edit asked for twice is done once. */
+export function planned<T>(
+  wanted: readonly { readonly for: T; readonly fix: Fix }[],
+  texts: ReadonlyMap<string, string>,
+): Plan<T> {
+  const taken = new Map<string, Edit[]>();
+  const done: T[] = [];
+  const waiting: T[] = [];
+  for (const { for: one, fix } of wanted) {
+    const fresh = fix.edits
+      .filter((edit) => !(taken.get(edit.file) ?? []).some((it) => same(it, edit)))
+      .toSorted((a, b) => byText(a.file, b.file) || inPlace(a, b))
+      .filter((edit, place, all) => !isRepeat(edit, all[place - 1]));
+    const fits = fresh.every((edit, place) => {
+      const text = texts.get(edit.file);
+      const before = fresh[place - 1];
+      return (
+        text !== undefined &&
+        edit.end <= text.length &&
+        !(before?.file === edit.file && touch(before, edit)) &&
+        !(taken.get(edit.file) ?? []).some((other) => touch(other, edit))
+      );
+    });
+    if (!fits) {
+      waiting.push(one);
+      continue;
+    }
+    done.push(one);
+    for (const edit of fresh) {
+      const list = taken.get(edit.file);
+      if (list) list.push(edit);
+      else taken.set(edit.file, [edit]);
+    }
+  }
+  const changes = [...taken]
+    .toSorted(([a], [b]) => byText(a, b))
+    .map(([file, edits]) => ({
+      file,
+      madeFor: hashOf(texts.get(file) ?? ""),
+      edits: edits.toSorted(inPlace),
+    }));
+  return { done, waiting, changes };
+}
+
+/** Edits in the order of their places. */
+export function inPlace(a: Edit, b: Edit): number {
+  return a.start - b.start || a.end - b.end;
+}
+
+function isRepeat(edit: Edit, before: Edit | undefined): boolean {
+  return before !== undefined && before.file === edit.file && same(before, edit);
+}
+
+function same(a: Edit, b: Edit): boolean {
+  return a.start === b.start && a.end === b.end && a.text === b.text;
+}
+
+/** Whether two edits of one file share a place; two put in side by side do, since their order would be a guess. */
+function touch(a: Edit, b: Edit): boolean {
+  if (a.start < b.end && b.start < a.end) return true;
+  const insertion = a.start === a.end || b.start === b.end;
+  return insertion && a.start <= b.end && b.start <= a.end;
+}

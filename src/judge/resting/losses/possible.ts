@@ -1,0 +1,58 @@
+import type { Id } from "../../../base/finding.ts";
+import type { BearingOn, Derived } from "../../../derive/derive.ts";
+import type { Bearing } from "../../../derive/bearing.ts";
+import type { Judged } from "../judged.ts";
+import type { Numbers } from "../reach/numbers.ts";
+
+/**
+ * Every way a derivation may come out under any losses, as far as a claim can tell: that there is no number, and that
+ * there is one which says this or that of each claim. Null where what it is computed on may itself be in dispute.
+ */
+export function possibleNumbers(
+  { graph, judgement }: Judged,
+  numbers: Numbers,
+  cone: ReadonlySet<Id>,
+  derivation: Id,
+): readonly Derived[] | null {
+  const record = graph.records.get(derivation);
+  if (record?.list !== "derivations") return null;
+  const { records, through } = numbers.feeding(derivation);
+  const { contra, arguments: all } = judgement.compiled;
+  if ([...records, ...through].some((id) => contra.has(id))) return null;
+  const entries = (record.values["bears-on"] ?? []).filter((entry) => cone.has(entry.claim));
+  let ways: readonly (readonly BearingOn[])[] = [[]];
+  for (const entry of entries) {
+    const options: readonly Bearing[] = [
+      "inconclusive",
+      ...(entry.supports === undefined ? [] : (["supports"] as const)),
+      ...(entry.disputes === undefined ? [] : (["disputes"] as const)),
+    ];
+    const strength = entry.strength ?? "ordinary";
+    ways = ways.flatMap((way) =>
+      options.map((bearing) => [...way, { claim: entry.claim, bearing, strength, trouble: null, why: null }]),
+    );
+  }
+  const isPremise =
+    all.some((argument) => argument.because.includes(derivation) && argument.from !== derivation) ||
+    graph
+      .list("derivations")
+      .some(({ id }) => id !== derivation && numbers.feeding(id).through.has(derivation));
+  const saying = isPremise
+    ? ways
+    : ways.filter((way) => way.some(({ bearing }) => bearing !== "inconclusive"));
+  const none: Derived = {
+    id: derivation,
+    status: "failed",
+    reason: null,
+    why: null,
+    used: [],
+    leftOut: [],
+    merged: [],
+    numbers: {},
+    bearings: [],
+    warnings: [],
+    run: null,
+    outcome: null,
+  };
+  return [none, ...saying.map((bearings): Derived => ({ ...none, status: "computed", bearings }))];
+}

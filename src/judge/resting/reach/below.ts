@@ -1,0 +1,61 @@
+import type { Id } from "../../../base/finding.ts";
+import type { Graph } from "../../../link/graph.ts";
+import type { Compiled } from "../../compile.ts";
+import { inputsIn } from "./inputs.ts";
+
+/**
+ * Everything that bears on a claim, or could under some losses: premises, inputs, whatever attacks or defends them, and
+ * numbers and positions that are not arguments now, all the way down.
+ */
+export function below(claim: Id, graph: Graph, compiled: Compiled): ReadonlySet<Id> {
+  const seen = new Set<Id>([claim]);
+  const { places, speakers } = indexOf(graph, compiled);
+  const inputs = inputsIn(graph);
+  // What is visited while it is gone through is gone through in its turn.
+  for (const at of seen) {
+    for (const one of [...(compiled.pro.get(at) ?? []), ...(compiled.contra.get(at) ?? [])])
+      seen.add(compiled.arguments[one]?.id ?? at);
+    const record = graph.records.get(at);
+    if (record?.list === "claims") {
+      for (const id of [...(speakers.get(at) ?? []), ...graph.rivalsOf(at)]) seen.add(id);
+    } else if (record?.list === "derivations") {
+      const { records, derivations } = inputs(at);
+      for (const id of [...records, ...derivations]) seen.add(id);
+    }
+    const place = places.get(at);
+    const argument = place === undefined ? undefined : compiled.arguments[place];
+    if (place === undefined || argument === undefined) continue;
+    for (const id of [...argument.because, argument.from]) seen.add(id);
+    for (const attacker of compiled.attackers[place] ?? []) seen.add(compiled.arguments[attacker]?.id ?? at);
+    // Whatever comes to speak of what it argues for or against may conflict with it.
+    for (const target of argument.therefore === null ? argument.against : [argument.therefore])
+      if (graph.records.get(target)?.list === "claims") seen.add(target);
+  }
+  return seen;
+}
+
+interface Index {
+  readonly places: ReadonlyMap<Id, number>;
+  /** Derivations that say something of a claim, and positions on it where these count. */
+  readonly speakers: ReadonlyMap<Id, readonly Id[]>;
+}
+
+const known = new WeakMap<Compiled, Index>();
+
+function indexOf(graph: Graph, compiled: Compiled): Index {
+  const had = known.get(compiled);
+  if (had) return had;
+  const speakers = new Map<Id, Id[]>();
+  const speak = (claim: Id, id: Id): void => {
+    const list = speakers.get(claim);
+    if (list) list.push(id);
+    else speakers.set(claim, [id]);
+  };
+  for (const { id, values } of graph.list("derivations"))
+    for (const entry of values["bears-on"] ?? []) speak(entry.claim, id);
+  if (graph.settings.testimony) for (const { id, values } of graph.list("positions")) speak(values.claim, id);
+  const places = new Map(compiled.arguments.map((argument, place) => [argument.id, place]));
+  const made = { places, speakers };
+  known.set(compiled, made);
+  return made;
+}

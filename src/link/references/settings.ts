@@ -1,0 +1,42 @@
+import { finding } from "../../base/finding.ts";
+import type { Finding, Id } from "../../base/finding.ts";
+import { nearestAmong } from "../../base/nearest.ts";
+import { slipAmong } from "../../base/text/slip.ts";
+import type { Source } from "../../read/bibliography/read.ts";
+import { spanOf } from "../../read/record.ts";
+import type { Settings } from "../../read/settings.ts";
+import type { Step } from "../../read/yaml/tree.ts";
+import type { AnyLinked } from "../graph.ts";
+
+/** Ids in the settings that lead nowhere, with the nearest names. */
+export function misplacedSettings(
+  settings: Settings,
+  records: ReadonlyMap<Id, AnyLinked>,
+  sources: ReadonlyMap<Id, Source>,
+): readonly Finding[] {
+  const place = { file: settings.file, node: settings.node };
+  const names = [...records.keys(), ...sources.keys()];
+  const [nearest, slip] = [nearestAmong(names), slipAmong(names)];
+  const tell = (id: Id, path: readonly Step[]): readonly Finding[] => {
+    if (records.has(id) || sources.has(id)) return [];
+    const near = nearest(id).map((name) => `\`${name}\``);
+    const meant = slip(id);
+    const at = spanOf(place, ...path);
+    // What is written with a locator behind it, or in quotes, is not the id alone.
+    const bare = at.end - at.start === id.length;
+    const fix = meant !== null && bare ? { label: `Write ${meant}`, edits: [{ ...at, text: meant }] } : null;
+    const hint = near.length > 0 ? ` such as ${near.join(" or ")}` : "";
+    const message = `Unknown id \`${id}\`, expected a record or a source${hint}`;
+    return [finding("unknown-reference", message, at, { fix })];
+  };
+  return [
+    ...settings.withhold.flatMap((id, at) => tell(id, ["withhold", at])),
+    ...settings.accept.flatMap((one, at) =>
+      one.about.flatMap((id, n) => tell(id, ["accept", at, "about", n])),
+    ),
+    ...settings.units.flatMap((unit) => [
+      ...unit.foundIn.flatMap((id, at) => tell(id, ["units", unit.name, "found-in", at])),
+      ...unit.from.flatMap((id, at) => tell(id, ["units", unit.name, "from", at])),
+    ]),
+  ];
+}
