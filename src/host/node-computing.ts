@@ -6,9 +6,10 @@ import type { Declared } from "./guest/guest.ts";
 import { answered } from "./guest/node-thread.ts";
 import { endedBy, notTried } from "./guest/work.ts";
 
-/** Computing in threads of their own, as many as the machine has cores; they end with the last run. */
+/** Computing in threads of their own, as many as the machine has cores; they serve as long as this does. */
 export function computingInThreads(script: URL, guests: readonly Declared[] = []): Computing {
   const slow = new Set<string>();
+  const idle: Worker[] = [];
   return async (runs, done) => {
     const waiting = [...runs];
     const outcomes = new Map<string, Outcome>();
@@ -28,7 +29,7 @@ export function computingInThreads(script: URL, guests: readonly Declared[] = []
       return null;
     };
     const hands = Math.min(runs.length, Math.max(1, availableParallelism()));
-    await Promise.all(Array.from({ length: hands }, () => hand(script, next, keep)));
+    await Promise.all(Array.from({ length: hands }, () => hand(script, idle, next, keep)));
     return outcomes;
   };
 }
@@ -38,13 +39,18 @@ interface Piece {
   readonly guest: Declared | null;
 }
 
-/** One thread, which does piece after piece; where a guest brought it down, another takes its place. */
+/**
+ * One thread, which does piece after piece; where a guest brought it down, another takes its place. At the end it waits
+ * idle for the next runs, and keeps nobody from ending.
+ */
 async function hand(
   script: URL,
+  idle: Worker[],
   next: () => Piece | null,
   keep: (run: Run, outcome: Outcome) => void,
 ): Promise<void> {
-  let thread = new Worker(script);
+  let thread = idle.pop() ?? new Worker(script);
+  thread.ref();
   for (let piece = next(); piece; piece = next()) {
     const said = await answered(thread, piece);
     if (said && "outcome" in said) keep(piece.run, said.outcome);
@@ -53,5 +59,6 @@ async function hand(
       keep(piece.run, endedBy(piece.guest));
     }
   }
-  await thread.terminate();
+  thread.unref();
+  idle.push(thread);
 }
