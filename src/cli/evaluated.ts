@@ -1,5 +1,5 @@
 import { plugins } from "../../plugins/index.ts";
-import type { Checked, Lens, Model, Reach, SourceFile } from "../build.ts";
+import type { Checked, Lens, Model, Outcome, Reach, SourceFile } from "../build.ts";
 import { NoCorpus, readCorpusFolder } from "../host/corpus-folder.ts";
 import { emptyMemo, evaluate } from "../host/evaluate.ts";
 import { declaredInThreads } from "../host/guest/node-thread.ts";
@@ -51,7 +51,9 @@ export async function evaluated(folder: string, asked: Asked): Promise<Evaluated
     ...(asked.plan ? { plan: true } : {}),
   };
   const store = asked.memo === false ? null : memoStoreFor(folder);
-  const memo = emptyMemo(store?.load());
+  const losses = asked.restsOn && store ? memoStoreFor(folder, "losses") : null;
+  const kept = store?.load() ?? new Map<string, Outcome>();
+  const memo = emptyMemo(new Map([...kept, ...(losses?.load() ?? [])]));
   const before = memo.compute.size;
   const script = new URL("./compute-worker.js", import.meta.url);
   const guests = await declaredInThreads(script, allowedGuests(folder, files, plugins));
@@ -60,7 +62,10 @@ export async function evaluated(folder: string, asked: Asked): Promise<Evaluated
   const progress = progressLine();
   const checked = await evaluate(files, all, memo, computing, { lens, reach, progress: progress.tell });
   progress.end();
-  if (memo.compute.size > before) store?.save(memo.compute);
+  if (memo.compute.size > before) {
+    if (losses) losses.save(new Map([...memo.compute].filter(([key]) => !kept.has(key))));
+    else store?.save(memo.compute);
+  }
   const { suppose } = lens;
   if (suppose && checked.model?.graph.supposed === null)
     throw new Stop(unknownSupposition(checked.model.graph, suppose));

@@ -23,7 +23,7 @@ import { openCorpus } from "./open.ts";
 import { evaluated } from "./evaluated.ts";
 import type { Asked } from "./evaluated.ts";
 import { standpointsText } from "./print/standpoints.ts";
-import { supposedText } from "./print/supposed.ts";
+import { lensText } from "./print/lens.ts";
 import { whyText } from "./print/why.ts";
 
 interface CheckOptions extends Asked, Fixing {
@@ -103,7 +103,7 @@ withCorpus("compute", "run the derivations; print their numbers")
   .action(async (folder: string, options: CheckOptions) => {
     const { checked, texts } = await evaluated(folder, options);
     if (options.json) printJson(reportOf(checked.model, checked.findings, texts));
-    else if (checked.model) say([...supposedText(checked.model), ...numbersText(checked.model)]);
+    else if (checked.model) say([...lensText(checked.model), ...numbersText(checked.model)]);
     else say(findingsText(checked.findings, texts));
     if (checked.model) pointToErrors(checked.findings);
     process.exitCode = codeFor(checked.findings, "error");
@@ -115,7 +115,8 @@ withCorpus("plan", "which examination would decide most")
     const { checked, texts, plugins } = await evaluated(folder, { ...options, plan: true });
     const { model, findings } = checked;
     if (options.json) printJson(reportOf(model, findings, texts, model?.plan ? planReport(model.plan) : {}));
-    else if (model?.plan) say(planText(model, plugins, model.plan, options.all === true));
+    else if (model?.plan)
+      say([...lensText(model), ...planText(model, plugins, model.plan, options.all === true)]);
     else say(findingsText(findings, texts));
     if (model) pointToErrors(findings);
     process.exitCode = codeFor(findings, "error");
@@ -193,15 +194,15 @@ async function check(folder: string, options: CheckOptions): Promise<void> {
     const withheld = withheldIn(model.graph);
     const known = [...model.judgement.standings.keys()].filter((id) => !withheld(id));
     if (lines.length === 0) throw new Stop(unknownId(options.explain, known));
-    say([...supposedText(model), ...lines]);
+    say([...lensText(model), ...lines]);
   } else if (model && options.standpoints) {
-    say([...supposedText(model), ...standpointsText(model)]);
+    say([...lensText(model), ...standpointsText(model)]);
   } else if (model?.history) {
-    say([...supposedText(model), ...historyText(model.history)]);
+    say([...lensText(model), ...historyText(model.history)]);
   } else if (model) {
     const shown = shownFindings(model.graph, findings);
     say([
-      ...supposedText(model),
+      ...lensText(model),
       ...findingsText(shown, texts),
       ...questionsText(model),
       ...restingText(model),

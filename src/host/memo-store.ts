@@ -11,9 +11,14 @@ export interface MemoStore {
   readonly save: (outcomes: ReadonlyMap<string, Outcome>) => void;
 }
 
-/** The store of one corpus, named by its folder. */
-export function memoStoreFor(corpus: string, cache: string = cacheFolder()): MemoStore {
-  const file = join(cache, `${hashOf(resolve(corpus)).slice(0, 32)}.json`);
+/**
+ * The store of one corpus, named by its folder. What only a question about losses asks for is kept in a `shelf` of its
+ * own: thousands of outcomes that no other question should wait for.
+ */
+export function memoStoreFor(corpus: string, shelf: "all" | "losses" = "all"): MemoStore {
+  const cache = cacheFolder();
+  const name = hashOf(resolve(corpus)).slice(0, 32);
+  const file = join(cache, `${name}${shelf === "losses" ? "-losses" : ""}.json`);
   return {
     load: () => {
       try {
@@ -27,13 +32,21 @@ export function memoStoreFor(corpus: string, cache: string = cacheFolder()): Mem
       const beside = `${file}.${process.pid}.part`;
       try {
         mkdirSync(cache, { recursive: true });
-        writeFileSync(beside, JSON.stringify({ version: 1, compute: Object.fromEntries(lasting(outcomes)) }));
+        const kept = lasting(outcomes).map(
+          ([key, outcome]) => [key, shelf === "losses" ? bare(outcome) : outcome] as const,
+        );
+        writeFileSync(beside, JSON.stringify({ version: 1, compute: Object.fromEntries(kept) }));
         renameSync(beside, file);
       } catch {
         rmSync(beside, { force: true });
       }
     },
   };
+}
+
+/** An outcome without what its figure is drawn from: of losses only the numbers are asked. */
+function bare(outcome: Outcome): Outcome {
+  return outcome.status === "computed" ? { ...outcome, data: null } : outcome;
 }
 
 /** The outcomes that another try would give again. */

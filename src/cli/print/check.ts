@@ -1,6 +1,5 @@
 import type { Finding, Id } from "../../base/finding.ts";
 import type { Model } from "../../build.ts";
-import { yearText } from "../../base/date/year.ts";
 import { reasonOf } from "../../judge/explain/reason.ts";
 import { sentenceOf } from "../../judge/explain/sentence.ts";
 import { labelOf } from "../../link/label.ts";
@@ -34,9 +33,8 @@ export function findingsText(
 
 /** The questions with their answers: standing, and why in one sentence. */
 export function questionsText(model: Model): readonly string[] {
-  const { graph, judgement, derivations, lens } = model;
+  const { graph, judgement, derivations } = model;
   const out: string[] = [];
-  if (lens.asOf !== undefined) out.push(`As known in ${yearText(lens.asOf)}`, "");
   for (const question of graph.list("questions")) {
     out.push(paint.bold(question.values.text));
     for (const claim of question.values.answers) {

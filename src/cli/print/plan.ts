@@ -1,4 +1,3 @@
-import { yearText } from "../../base/date/year.ts";
 import { distinct } from "../../base/order.ts";
 import type { Model } from "../../build.ts";
 import { labelOf } from "../../link/label.ts";
@@ -25,11 +24,9 @@ export function planText(
 ): readonly string[] {
   const { plan: page, costsIn } = examinationsPage(model, plugins, plan);
   if (page === null) return [];
-  const then = model.lens.asOf === undefined ? [] : [`As known in ${yearText(model.lens.asOf)}`, ""];
   const none =
     page.recorded.length === 0 ? ["No examination is recorded in this corpus.", ""] : [rankingRule, ""];
   return [
-    ...then,
     ...undecidedText(page.contest),
     ...none,
     ...page.recorded.flatMap((one, at) => [

@@ -1,5 +1,4 @@
 import type { Model } from "../../build.ts";
-import { yearText } from "../../base/date/year.ts";
 import type { Piece } from "../../show/pages/pieces.ts";
 import type { ComponentPage, Told, Way } from "../../show/judged/standpoints/component.ts";
 import type { FitLine, Named } from "../../show/judged/standpoints/named.ts";
@@ -19,9 +18,7 @@ import { quotedText } from "./quoted.ts";
 /** The coherent standpoints: what divides them, what tells each alternative from its rivals, and whom each fits. */
 export function standpointsText(model: Model): readonly string[] {
   const page = standpointsPage(model);
-  const then = model.lens.asOf === undefined ? [] : [`As known in ${yearText(model.lens.asOf)}`, ""];
   return [
-    ...then,
     paint.bold(countInWords(page)),
     "",
     ...page.components.flatMap((one, place) => [...componentText(model, one, place), ""]),

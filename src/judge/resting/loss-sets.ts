@@ -29,8 +29,8 @@ export const mostCandidates = 200;
 const mostTrials = 20_000;
 /** Numbers that the sets of one size above 1 may ask to be computed anew, while somebody waits for a page. */
 export const fewNumbers = 150;
-/** The same where somebody asked for it. */
-export const manyNumbers = 500;
+/** The same where somebody asked for it and may wait some minutes. */
+export const manyNumbers = 10_000;
 
 /** All minimal sets of at most three losses after which a claim does not stand; null where it does not stand now. */
 export function lossSets(judged: Judged, claim: Id, mostNumbers = fewNumbers): LossSets | null {
