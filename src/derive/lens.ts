@@ -29,6 +29,12 @@ export interface Lens {
   readonly suppose?: Supposition;
 }
 
+/** A lens without its supposition: the record as it is. */
+export function unsupposed(given: Lens): Lens {
+  const { suppose: _, ...lens } = given;
+  return lens;
+}
+
 /** Lists whose records go when what they came from is lost. */
 const fromSources: readonly string[] = [
   "observations",

@@ -4,6 +4,7 @@ import { derive } from "../derive/derive.ts";
 import type { Run } from "../derive/run.ts";
 import { judge } from "../judge/judge.ts";
 import { examinationOf } from "../link/suppose/examination.ts";
+import { unsupposed } from "../derive/lens.ts";
 import type { Examination, SupposedOutcome } from "../link/suppose/examination.ts";
 import { consequencesOn, shownIn } from "./consequence.ts";
 import { contestOf } from "./contest.ts";
@@ -44,7 +45,7 @@ export function planOf(bench: PlanBench): PlanFound {
 
 /** Makes the plan in slices: yields after each examination, so that the caller can show how far it is, or leave it. */
 export function* planning(given: PlanBench): Generator<PlanProgress, PlanFound> {
-  const bench = unsupposed(given);
+  const bench = ofTheRecord(given);
   const { graph } = bench;
   const recorded = graph.list("examinations").flatMap(({ id }) => examinationOf(graph, id) ?? []);
   yield { done: 0, of: recorded.length };
@@ -114,10 +115,10 @@ function* telling<T>(work: Generator<void, T>, progress: PlanProgress): Generato
 }
 
 /** The bench without what is supposed: a plan is made from the record. */
-function unsupposed(given: PlanBench): PlanBench {
+function ofTheRecord(given: PlanBench): PlanBench {
   const graph = given.graph.supposed?.before;
   if (!graph) return given;
-  const { suppose: _, ...lens } = given.lens;
+  const lens = unsupposed(given.lens);
   const derivations = derive(graph, given.plugins, given.memo, lens);
   return { ...given, graph, lens, derivations, judgement: judge(graph, derivations, lens) };
 }

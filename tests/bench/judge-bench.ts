@@ -4,6 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { createInterface } from "node:readline";
 import { fileURLToPath } from "node:url";
+import { median } from "../../src/base/numeric/sample.ts";
 import { randomFrom } from "../../src/base/random.ts";
 import { derive } from "../../src/derive/derive.ts";
 import { judge } from "../../src/judge/judge.ts";
@@ -258,8 +259,4 @@ function onProcessor<T>(work: () => T): Timed<T> {
   const result = work();
   const { user, system } = process.cpuUsage(before);
   return { ms: (user + system) / 1000, result };
-}
-
-function median(values: readonly number[]): number {
-  return values.toSorted((a, b) => a - b)[values.length >> 1] ?? 0;
 }

@@ -1,4 +1,5 @@
 import ELK, { type ElkExtendedEdge, type ElkNode } from "elkjs/lib/elk.bundled.js";
+import { median } from "../../src/base/numeric/sample.ts";
 import { layOut } from "../../src/show/map/layout/layout.ts";
 import type { Point, Scene, Section } from "../../src/show/map/scene.ts";
 import { sectionOf } from "../oracle/random-section.ts";
@@ -45,7 +46,7 @@ export default async function layoutBench(): Promise<readonly BenchRow[]> {
   const count = section.lines.length + section.attacks.length;
   const what = `section of ${section.boxes.length} nodes and ${count} lines`;
   return [
-    row(`${what}: time`, middle(ours), middle(peer), 0.15, "ms"),
+    row(`${what}: time`, median(ours), median(peer), 0.15, "ms"),
     row(`${what}: crossings`, own, others, 1.2, ""),
     row(`${what}: crossings without the ${count - whole.size} cut here`, own, sameLines, 1.2, ""),
   ];
@@ -68,10 +69,6 @@ function wholeIn({ lines, attacks }: Section, scene: Scene): ReadonlySet<string>
 
 function row(what: string, ours: number, peer: number, goalRatio: number, unit: string): BenchRow {
   return { goal: "7", what: `${what} (elkjs layered)`, ours, peer, ratio: ours / peer, goalRatio, unit };
-}
-
-function middle(times: readonly number[]): number {
-  return times.toSorted((a, b) => a - b)[times.length >> 1]!;
 }
 
 function graphOf({ boxes, lines, attacks }: Section): ElkNode {

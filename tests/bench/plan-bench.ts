@@ -1,4 +1,5 @@
 import { plugins } from "../../plugins/index.ts";
+import { median } from "../../src/base/numeric/sample.ts";
 import { derive } from "../../src/derive/derive.ts";
 import { compute } from "../../src/derive/run.ts";
 import type { Outcome, Run } from "../../src/derive/run.ts";
@@ -117,8 +118,4 @@ function sliced(bench: PlanBench): {
     const argued = bench.graph.list("arguments").length;
     return { whole, longest, argued, planned: recorded.length + proposed.length };
   }
-}
-
-function median(values: readonly number[]): number {
-  return values.toSorted((a, b) => a - b)[values.length >> 1] ?? 0;
 }

@@ -2,6 +2,7 @@ import { spawnSync } from "node:child_process";
 import { fileURLToPath } from "node:url";
 import { plain } from "../../plugins/unit-fit/lengths.ts";
 import { scan } from "../../plugins/unit-fit/search/quantogram.ts";
+import { median } from "../../src/base/numeric/sample.ts";
 import { randomFrom } from "../../src/base/random.ts";
 
 const LENGTHS = 200;
@@ -35,7 +36,7 @@ export default function bench() {
     const matrix = byMatrix();
     if (matrix !== null) times.matrix.push(matrix);
   }
-  const own = middle(times.ours);
+  const own = median(times.ours);
   const row = (what: string, peer: number, goalRatio: number) => ({
     goal: "1",
     what,
@@ -47,9 +48,9 @@ export default function bench() {
   });
   const error = worstError(sets, grid.from, grid.step, fillTwo);
   return [
-    row(`${grid.count} units, direct formula`, middle(times.formula), 1 / 60),
+    row(`${grid.count} units, direct formula`, median(times.formula), 1 / 60),
     ...(times.matrix.length > 0
-      ? [row("the same, numpy as one matrix product", middle(times.matrix), 0.25)]
+      ? [row("the same, numpy as one matrix product", median(times.matrix), 0.25)]
       : []),
     { goal: "1", what: "largest error of phi", ours: error, peer: null, goalFigure: 1e-9, unit: "" },
   ];
@@ -107,8 +108,4 @@ function timed(work: () => void): number {
   const begun = performance.now();
   work();
   return performance.now() - begun;
-}
-
-function middle(times: readonly number[]): number {
-  return times.toSorted((a, b) => a - b)[Math.floor(times.length / 2)] ?? NaN;
 }

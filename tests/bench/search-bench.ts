@@ -2,6 +2,7 @@ import lunr from "lunr";
 import { searchIndex } from "../../src/app/worker/search/index.ts";
 import type { SearchIndex } from "../../src/app/worker/search/index.ts";
 import { tokenizer, unicodeTrimmer } from "../../src/app/worker/search/terms.ts";
+import { median } from "../../src/base/numeric/sample.ts";
 import { randomFrom } from "../../src/base/random.ts";
 import type { Random } from "../../src/base/random.ts";
 import type { SearchDocument } from "../../src/show/search/document.ts";
@@ -146,8 +147,4 @@ function processorTime(work: () => unknown): number {
   work();
   const { user, system } = process.cpuUsage(before);
   return (user + system) / 1000;
-}
-
-function median(values: readonly number[]): number {
-  return values.toSorted((a, b) => a - b)[values.length >> 1] ?? 0;
 }

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { examinationsAt } from "../../src/app/worker/planning/pages.ts";
-import { plansBeside, unsupposed } from "../../src/app/worker/planning/plans.ts";
+import { plansBeside } from "../../src/app/worker/planning/plans.ts";
+import { unsupposed } from "../../src/derive/lens.ts";
 import type { Progress, Turns } from "../../src/app/worker/planning/slices.ts";
 import { build } from "../../src/build.ts";
 import type { Model, Run } from "../../src/build.ts";

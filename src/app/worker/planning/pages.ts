@@ -10,7 +10,7 @@ import type { ExaminationsPage } from "../../../show/plan/page.ts";
 import type { QuestionPage } from "../../../show/pages/question.ts";
 import type { Sheet } from "../../../show/pages/sheet.ts";
 import type { Desk } from "../desk.ts";
-import { unsupposed } from "./plans.ts";
+import { unsupposed } from "../../../derive/lens.ts";
 import type { Progress } from "./slices.ts";
 
 /** The model of the record itself in the year looked at: what is to be planned. */

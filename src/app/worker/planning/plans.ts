@@ -1,5 +1,5 @@
 import { plugins } from "../plugins.ts";
-import type { Lens, Memo, Model } from "../../../build.ts";
+import type { Memo, Model } from "../../../build.ts";
 import type { Run } from "../../../build.ts";
 import type { Plan } from "../../../plan/plan.ts";
 import { planning } from "../../../plan/planning.ts";
@@ -53,12 +53,6 @@ export function plansBeside(memo: Memo["compute"], turns: Turns): Plans {
       before = new Map();
     },
   };
-}
-
-/** The lens of the record itself: the year stays, what is supposed goes. */
-export function unsupposed(given: Lens): Lens {
-  const { suppose: _, ...lens } = given;
-  return lens;
 }
 
 /** Takes turns by a message to oneself: it waits behind those that have come already, and not longer. */

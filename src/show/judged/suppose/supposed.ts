@@ -1,4 +1,5 @@
 import type { Id } from "../../../base/finding.ts";
+import { unsupposed } from "../../../derive/lens.ts";
 import type { Lens } from "../../../derive/lens.ts";
 import type { Standing } from "../../../judge/judge.ts";
 import { labelOf, withoutStop } from "../../../link/label.ts";
@@ -28,15 +29,6 @@ export type SupposedTold =
     }
   /** The corpus has no such outcome, and nothing is supposed. */
   | { readonly known: false; readonly written: string };
-
-/** A lens without its supposition: the record as it is. */
-export function unsupposed({ asOf, without, instead }: Lens): Lens {
-  return {
-    ...(asOf === undefined ? {} : { asOf }),
-    ...(without === undefined ? {} : { without }),
-    ...(instead === undefined ? {} : { instead }),
-  };
-}
 
 /** A lens with its supposition alone: the whole dispute, whatever year is looked at. */
 export function ofAllYears({ suppose }: Lens): Lens {
