@@ -4,7 +4,7 @@ import type { Json } from "../base/json.ts";
 import type { Graph, MeasurementRecord } from "../link/graph.ts";
 import { folded } from "../link/dimension.ts";
 import type { LeftOut, Measured } from "../plugin.ts";
-import { isSupposed } from "../link/label.ts";
+import { isSupposed } from "../link/names/label.ts";
 import { merged } from "./merge.ts";
 import type { Choice } from "./lens.ts";
 

@@ -1,7 +1,7 @@
 import type { Id } from "../base/finding.ts";
 import type { Derivations, Derived } from "../derive/derive.ts";
 import type { ArgumentRecord, Graph } from "../link/graph.ts";
-import { spokenBy } from "../link/spoken.ts";
+import { spokenBy } from "../link/names/spoken.ts";
 
 /** How much an argument weighs against a rival. */
 export type Strength = "weak" | "ordinary" | "strong";

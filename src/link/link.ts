@@ -6,7 +6,7 @@ import type { Reading } from "../read/read.ts";
 import { dimensionKinds, namesOf, valueTrouble } from "./dimension.ts";
 import type { AnyLinked, Graph, Linked } from "./graph.ts";
 import { inputReferences } from "./inputs.ts";
-import { nameRecords } from "./name.ts";
+import { nameRecords } from "./names/name.ts";
 import { authorship } from "./origin/people.ts";
 import { provenanceOf } from "./origin/provenance.ts";
 import { partsOf } from "./parts.ts";

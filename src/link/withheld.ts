@@ -2,7 +2,7 @@ import type { Id, Span } from "../base/finding.ts";
 import { spanOf } from "../read/record.ts";
 import type { Node } from "../read/yaml/tree.ts";
 import type { AnyLinked, Graph } from "./graph.ts";
-import { speakerOf } from "./spoken.ts";
+import { speakerOf } from "./names/spoken.ts";
 
 const known = new WeakMap<Graph, ReadonlySet<Id>>();
 

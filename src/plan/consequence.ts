@@ -10,7 +10,7 @@ import type { Standing } from "../judge/judge.ts";
 import { reviser } from "../judge/revise.ts";
 import type { Change } from "../judge/revise.ts";
 import type { Graph } from "../link/graph.ts";
-import { spokenBy } from "../link/spoken.ts";
+import { spokenBy } from "../link/names/spoken.ts";
 import { supposing } from "../link/suppose/examination.ts";
 import type { Examination, SupposedOutcome } from "../link/suppose/examination.ts";
 import { withheldIn } from "../link/withheld.ts";

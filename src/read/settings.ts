@@ -34,6 +34,8 @@ export interface DimensionSetting {
   readonly also: readonly string[];
   readonly taken: string | null;
   readonly anySign: boolean;
+  /** What it comes to exactly by other dimensions, as written. */
+  readonly equals: string | null;
 }
 
 /** What `corpus.yaml` says, defaults filled in; sizes of effects are pure numbers (2.5 % is 0.025). */
@@ -117,6 +119,7 @@ export function readSettings(file: SourceFile): { settings: Settings | null; fin
       also: one.also ?? [],
       taken: one.taken ?? null,
       anySign: one.sign === "any",
+      equals: one.equals ?? null,
     })),
     rules: levelsOf(values.rules ?? new Map(), file.path, yaml.root, extra),
     accept: (values.accept ?? []).map((one) => ({ rule: one.rule, about: one.about ?? [], why: one.why })),

@@ -3,7 +3,7 @@ import type { Checked, Lens, Memo, Model, Outcome, Run, SourceFile } from "../..
 import type { Declared } from "../../host/guest/guest.ts";
 import { endedBy, notTried, patience as guestPatience } from "../../host/guest/work.ts";
 import type { Done, Work } from "../../host/guest/work.ts";
-import { labelOf } from "../../link/label.ts";
+import { labelOf } from "../../link/names/label.ts";
 import { unsupposed } from "../../derive/lens.ts";
 import { supposedTold } from "../../show/judged/suppose/supposed.ts";
 import { contentsOf } from "../../show/pages/contents.ts";

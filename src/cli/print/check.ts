@@ -2,7 +2,7 @@ import type { Finding, Id } from "../../base/finding.ts";
 import type { Model } from "../../build.ts";
 import { reasonOf } from "../../judge/explain/reason.ts";
 import { sentenceOf } from "../../judge/explain/sentence.ts";
-import { labelOf } from "../../link/label.ts";
+import { labelOf } from "../../link/names/label.ts";
 import { placesIn } from "../../show/place.ts";
 import { many } from "./fix.ts";
 import { frameOf } from "./frame.ts";

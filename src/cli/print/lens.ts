@@ -1,6 +1,6 @@
 import { yearText } from "../../base/date/year.ts";
 import type { Model } from "../../build.ts";
-import { withoutStop } from "../../link/label.ts";
+import { withoutStop } from "../../link/names/label.ts";
 import { paint } from "./paint.ts";
 
 /** What the dispute is looked at through, before everything that follows from it: a year, a supposed outcome, or nothing. */

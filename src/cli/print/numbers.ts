@@ -1,6 +1,6 @@
 import { formatNumber } from "../../base/quantity/quantity-print.ts";
 import type { Model } from "../../build.ts";
-import { labelOf } from "../../link/label.ts";
+import { labelOf } from "../../link/names/label.ts";
 import { withheldIn } from "../../show/withhold.ts";
 import { paint } from "./paint.ts";
 

@@ -1,6 +1,6 @@
 import { distinct } from "../../base/order.ts";
 import type { Model } from "../../build.ts";
-import { labelOf } from "../../link/label.ts";
+import { labelOf } from "../../link/names/label.ts";
 import type { GainTogether, Plan } from "../../plan/plan.ts";
 import type { Plugin } from "../../plugin.ts";
 import type { ContestLines } from "../../show/plan/contest.ts";

@@ -1,7 +1,7 @@
 import type { Id } from "../../base/finding.ts";
 import type { Model } from "../../build.ts";
 import { linesTo } from "../../judge/resting/lines/lines.ts";
-import { labelOf } from "../../link/label.ts";
+import { labelOf } from "../../link/names/label.ts";
 import type { Piece } from "../../show/pages/pieces.ts";
 import { restingOf } from "../../show/judged/resting/page.ts";
 import { listedUnder } from "../../show/withhold.ts";

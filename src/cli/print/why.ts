@@ -2,7 +2,7 @@ import type { Id } from "../../base/finding.ts";
 import type { Model } from "../../build.ts";
 import { reasonOf } from "../../judge/explain/reason.ts";
 import { sentenceOf } from "../../judge/explain/sentence.ts";
-import { labelOf } from "../../link/label.ts";
+import { labelOf } from "../../link/names/label.ts";
 import { outlineOf } from "../../show/pages/branch.ts";
 import type { Branch } from "../../show/pages/branch.ts";
 import { explainedBlocks, explainedTitles } from "../../show/pages/explained.ts";

@@ -1,7 +1,7 @@
 import type { Id } from "../../base/finding.ts";
 import type { Derivations } from "../../derive/derive.ts";
 import type { Graph } from "../../link/graph.ts";
-import { speakerOf } from "../../link/spoken.ts";
+import { speakerOf } from "../../link/names/spoken.ts";
 import type { Argument } from "../argument.ts";
 import type { Judgement, Standing } from "../judge.ts";
 import { evaluationOf } from "./evaluation.ts";

@@ -1,7 +1,7 @@
 import type { Id } from "../../base/finding.ts";
-import { authorLabel, labelOf } from "../../link/label.ts";
+import { authorLabel, labelOf } from "../../link/names/label.ts";
 import type { Graph } from "../../link/graph.ts";
-import { speakerOf } from "../../link/spoken.ts";
+import { speakerOf } from "../../link/names/spoken.ts";
 import { withheldIn } from "../../link/withheld.ts";
 
 /** Most words a sentence of the catalogue has. */

@@ -9,7 +9,7 @@ import { spanOf } from "../../read/record.ts";
 import { nodeAt } from "../../read/yaml/tree.ts";
 import type { Node, Step } from "../../read/yaml/tree.ts";
 import type { AnyLinked } from "../graph.ts";
-import type { Names } from "../name.ts";
+import type { Names } from "../names/name.ts";
 
 /** What references are checked against. */
 export interface Known {

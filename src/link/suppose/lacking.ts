@@ -3,7 +3,7 @@ import { isList } from "../../base/json.ts";
 import type { Json } from "../../base/json.ts";
 import { folded } from "../dimension.ts";
 import type { DerivationRecord, Graph } from "../graph.ts";
-import { labelOf } from "../label.ts";
+import { labelOf } from "../names/label.ts";
 import { withheldIn } from "../withheld.ts";
 import type { Examination } from "./outcome.ts";
 import { outcome, proposal } from "./proposed.ts";

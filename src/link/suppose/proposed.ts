@@ -1,7 +1,7 @@
 import type { Id } from "../../base/finding.ts";
 import { folded } from "../dimension.ts";
 import type { ArtefactRecord, Graph, MeasurementRecord, ObservationRecord } from "../graph.ts";
-import { labelOf } from "../label.ts";
+import { labelOf } from "../names/label.ts";
 import { withheldIn } from "../withheld.ts";
 import type { Examination, SupposedOutcome } from "./outcome.ts";
 import { inRow, methods, outcomes } from "./wording.ts";

@@ -1,6 +1,6 @@
 import type { Id } from "../../base/finding.ts";
 import type { Graph } from "../graph.ts";
-import { labelOf } from "../label.ts";
+import { labelOf } from "../names/label.ts";
 import { withheldIn } from "../withheld.ts";
 import type { SupposedFeature } from "./outcome.ts";
 

@@ -50,6 +50,10 @@ export const settingsFields = {
       also: { type: "texts", doc: "Other names." },
       taken: { type: "text", doc: "How it is taken." },
       sign: { type: "choice", of: ["any", "positive"], doc: "`any` allows zero and below." },
+      equals: {
+        type: "text",
+        doc: "What it comes to exactly by other dimensions: `π × diameter`, `head + shaft`, `sum of parts`.",
+      },
     },
   },
   rules: { type: "textMap", doc: "A level for a rule: off, note or warning." },

@@ -2,7 +2,7 @@ import type { Id } from "../../base/finding.ts";
 import type { Standing } from "../../judge/judge.ts";
 import { wholesOf } from "../../judge/rules/measurements/compare.ts";
 import type { ArtefactRecord } from "../../link/graph.ts";
-import { labelOf } from "../../link/label.ts";
+import { labelOf } from "../../link/names/label.ts";
 import { fieldLines } from "../pages/fields.ts";
 import type { FieldLine } from "../pages/fields.ts";
 import { claimText } from "../pages/question.ts";

@@ -1,7 +1,7 @@
 import type { Id } from "../../base/finding.ts";
 import { apart, comparable } from "../../judge/rules/measurements/compare.ts";
 import type { MeasurementRecord } from "../../link/graph.ts";
-import { authorLabel, labelOf } from "../../link/label.ts";
+import { authorLabel, labelOf } from "../../link/names/label.ts";
 import type { Reported } from "../report/report.ts";
 import { shownUnder, withheldIn } from "../withhold.ts";
 import type { Reading } from "./reading.ts";

@@ -2,7 +2,7 @@ import type { Id } from "../../base/finding.ts";
 import { yearText } from "../../base/date/year.ts";
 import type { Standing } from "../../judge/judge.ts";
 import type { ObservationRecord } from "../../link/graph.ts";
-import { authorLabel, labelOf } from "../../link/label.ts";
+import { authorLabel, labelOf } from "../../link/names/label.ts";
 import { citedPieces } from "../pages/fields.ts";
 import type { Piece } from "../pages/pieces.ts";
 import type { Reported } from "../report/report.ts";

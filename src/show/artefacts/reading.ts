@@ -3,7 +3,7 @@ import { byYear } from "../../base/order.ts";
 import { yearText } from "../../base/date/year.ts";
 import { measuredOf } from "../../derive/select.ts";
 import type { Graph, MeasurementRecord } from "../../link/graph.ts";
-import { authorLabel } from "../../link/label.ts";
+import { authorLabel } from "../../link/names/label.ts";
 import { citationPieces, citedPieces } from "../pages/fields.ts";
 import type { Piece } from "../pages/pieces.ts";
 import type { Reported } from "../report/report.ts";

@@ -1,6 +1,6 @@
 import type { Id } from "../../base/finding.ts";
 import type { ArtefactRecord } from "../../link/graph.ts";
-import { labelOf } from "../../link/label.ts";
+import { labelOf } from "../../link/names/label.ts";
 import type { Reported } from "../report/report.ts";
 import { shownUnder } from "../withhold.ts";
 

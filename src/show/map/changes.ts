@@ -1,6 +1,6 @@
 import type { Id } from "../../base/finding.ts";
 import type { Standing } from "../../judge/judge.ts";
-import { labelOf } from "../../link/label.ts";
+import { labelOf } from "../../link/names/label.ts";
 import type { Reported } from "../report/report.ts";
 import { withheldIn } from "../withhold.ts";
 import { counted } from "./section/boxes/words.ts";

@@ -1,6 +1,6 @@
 import type { Id } from "../../base/finding.ts";
 import type { Standing } from "../../judge/judge.ts";
-import { familyName, labelOf } from "../../link/label.ts";
+import { familyName, labelOf } from "../../link/names/label.ts";
 import { holdersOf } from "../pages/question.ts";
 import type { Reported } from "../report/report.ts";
 import type { BoxState } from "./scene.ts";

@@ -1,5 +1,5 @@
 import type { Id } from "../../base/finding.ts";
-import { labelOf } from "../../link/label.ts";
+import { labelOf } from "../../link/names/label.ts";
 import type { Graph } from "../../link/graph.ts";
 import { withheldIn } from "../withhold.ts";
 import type { MapPage } from "./scene.ts";

@@ -5,7 +5,7 @@ import type { Derived } from "../../derive/derive.ts";
 import { measuredOf } from "../../derive/select.ts";
 import type { Judgement } from "../../judge/judge.ts";
 import type { Graph } from "../../link/graph.ts";
-import { authorLabel, labelOf } from "../../link/label.ts";
+import { authorLabel, labelOf } from "../../link/names/label.ts";
 import { derivationOf } from "../../link/inputs.ts";
 import { linkTo } from "../pages/pieces.ts";
 import type { Piece } from "../pages/pieces.ts";

@@ -1,6 +1,6 @@
 import type { Derived } from "../../derive/derive.ts";
 import type { Graph } from "../../link/graph.ts";
-import { labelOf } from "../../link/label.ts";
+import { labelOf } from "../../link/names/label.ts";
 import type { Figure, Panel, Plugin } from "../../plugin.ts";
 import { withheldIn } from "../withhold.ts";
 

@@ -2,7 +2,7 @@ import type { Id } from "../../base/finding.ts";
 import { holm } from "../../base/outcome/holm.ts";
 import { formatNumber } from "../../base/quantity/quantity-print.ts";
 import type { Derived } from "../../derive/derive.ts";
-import { labelOf, withoutStop } from "../../link/label.ts";
+import { labelOf, withoutStop } from "../../link/names/label.ts";
 import type { DerivationRecord, Graph } from "../../link/graph.ts";
 import type { Plugin } from "../../plugin.ts";
 import { claimText } from "../pages/question.ts";

@@ -2,7 +2,7 @@ import type { Id } from "../../base/finding.ts";
 import type { Bench } from "../../derive/choices.ts";
 import type { Derived } from "../../derive/derive.ts";
 import type { Graph } from "../../link/graph.ts";
-import { labelOf, withoutStop } from "../../link/label.ts";
+import { labelOf, withoutStop } from "../../link/names/label.ts";
 import type { Caution, Plugin } from "../../plugin.ts";
 import type { PluginFile } from "../../read/source-file.ts";
 import type { Reported } from "../report/report.ts";

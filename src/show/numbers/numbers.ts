@@ -3,7 +3,7 @@ import { bearingOn } from "../../derive/bearing.ts";
 import type { Bearing } from "../../derive/bearing.ts";
 import type { Derived } from "../../derive/derive.ts";
 import type { Standing } from "../../judge/judge.ts";
-import { labelOf, withoutStop } from "../../link/label.ts";
+import { labelOf, withoutStop } from "../../link/names/label.ts";
 import type { DerivationRecord } from "../../link/graph.ts";
 import type { Plugin } from "../../plugin.ts";
 import { claimText } from "../pages/question.ts";

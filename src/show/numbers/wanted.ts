@@ -4,7 +4,7 @@ import type { Json } from "../../base/json.ts";
 import type { Derived } from "../../derive/derive.ts";
 import { folded } from "../../link/dimension.ts";
 import type { DerivationRecord, Graph } from "../../link/graph.ts";
-import { labelOf } from "../../link/label.ts";
+import { labelOf } from "../../link/names/label.ts";
 import type { Plugin } from "../../plugin.ts";
 import { withheldIn } from "../withhold.ts";
 

@@ -1,6 +1,6 @@
 import type { Finding, Id } from "../../base/finding.ts";
 import type { Standing } from "../../judge/judge.ts";
-import { labelOf } from "../../link/label.ts";
+import { labelOf } from "../../link/names/label.ts";
 import { kindOf, listNames } from "../../read/grammar/kinds.ts";
 import { shownFindings, withheldIn } from "../withhold.ts";
 import type { Reported } from "../report/report.ts";

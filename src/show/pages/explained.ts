@@ -16,8 +16,8 @@ import {
 import type { Support } from "../../judge/explain/support/support.ts";
 import type { Standing } from "../../judge/judge.ts";
 import type { Graph } from "../../link/graph.ts";
-import { labelOf } from "../../link/label.ts";
-import { speakerOf } from "../../link/spoken.ts";
+import { labelOf } from "../../link/names/label.ts";
+import { speakerOf } from "../../link/names/spoken.ts";
 import type { Reported } from "../report/report.ts";
 import { withheldIn } from "../withhold.ts";
 import { linkTo, words } from "./pieces.ts";

@@ -1,6 +1,6 @@
 import type { Finding, Fix, Id, Level } from "../../base/finding.ts";
 import type { Graph } from "../../link/graph.ts";
-import { labelOf } from "../../link/label.ts";
+import { labelOf } from "../../link/names/label.ts";
 import { hunksIn } from "../../base/text/hunk.ts";
 import type { Hunk } from "../../base/text/hunk.ts";
 import { placesIn } from "../place.ts";

@@ -1,7 +1,7 @@
 import type { Id } from "../../base/finding.ts";
 import type { Standing } from "../../judge/judge.ts";
-import { labelOf } from "../../link/label.ts";
-import { speakerOf } from "../../link/spoken.ts";
+import { labelOf } from "../../link/names/label.ts";
+import { speakerOf } from "../../link/names/spoken.ts";
 import { outlineOf } from "./branch.ts";
 import type { Branch } from "./branch.ts";
 import type { Reported } from "../report/report.ts";

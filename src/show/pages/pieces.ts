@@ -1,6 +1,6 @@
 import type { Id } from "../../base/finding.ts";
 import type { Graph } from "../../link/graph.ts";
-import { labelOf } from "../../link/label.ts";
+import { labelOf } from "../../link/names/label.ts";
 import { withheldIn } from "../withhold.ts";
 
 /** A piece of a field's value: words, or the name of a record that leads there. */

@@ -4,7 +4,7 @@ import { stances } from "../../judge/argument.ts";
 import type { Judgement, Standing } from "../../judge/judge.ts";
 import { reasonOf } from "../../judge/explain/reason.ts";
 import { sentenceOf } from "../../judge/explain/sentence.ts";
-import { labelOf } from "../../link/label.ts";
+import { labelOf } from "../../link/names/label.ts";
 import type { Graph } from "../../link/graph.ts";
 import type { Reported } from "../report/report.ts";
 import { withheldIn } from "../withhold.ts";

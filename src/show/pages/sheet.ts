@@ -5,7 +5,7 @@ import type { Standing } from "../../judge/judge.ts";
 import { reasonOf } from "../../judge/explain/reason.ts";
 import { sentenceOf } from "../../judge/explain/sentence.ts";
 import type { AnyLinked, Graph } from "../../link/graph.ts";
-import { isSupposed, labelOf, withoutStop } from "../../link/label.ts";
+import { isSupposed, labelOf, withoutStop } from "../../link/names/label.ts";
 import { kindOf } from "../../read/grammar/kinds.ts";
 import { spanOf } from "../../read/record.ts";
 import { placesIn } from "../place.ts";

@@ -1,8 +1,8 @@
 import type { Id } from "../../base/finding.ts";
 import type { Standing } from "../../judge/judge.ts";
-import { labelOf } from "../../link/label.ts";
+import { labelOf } from "../../link/names/label.ts";
 import type { Graph } from "../../link/graph.ts";
-import { speakerOf } from "../../link/spoken.ts";
+import { speakerOf } from "../../link/names/spoken.ts";
 import { withheldIn } from "../withhold.ts";
 import type { Reported } from "../report/report.ts";
 

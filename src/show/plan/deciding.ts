@@ -1,5 +1,5 @@
 import type { Id } from "../../base/finding.ts";
-import { labelOf } from "../../link/label.ts";
+import { labelOf } from "../../link/names/label.ts";
 import type { Plan } from "../../plan/plan.ts";
 import type { Named } from "../judged/standpoints/named.ts";
 import type { Lines } from "./line.ts";

@@ -1,6 +1,6 @@
 import type { Id } from "../../base/finding.ts";
 import type { Graph } from "../../link/graph.ts";
-import { labelOf } from "../../link/label.ts";
+import { labelOf } from "../../link/names/label.ts";
 import type { Planned } from "../../plan/plan.ts";
 import { named } from "../judged/standpoints/named.ts";
 import type { Named } from "../judged/standpoints/named.ts";

@@ -1,5 +1,5 @@
 import type { Id } from "../../base/finding.ts";
-import { withoutStop } from "../../link/label.ts";
+import { withoutStop } from "../../link/names/label.ts";
 import { byGainPerCost } from "../../plan/rank.ts";
 import type { Plan, Planned, Reason } from "../../plan/plan.ts";
 import type { Plugin } from "../../plugin.ts";

@@ -1,7 +1,7 @@
 import type { Id } from "../../base/finding.ts";
 import type { Standing } from "../../judge/judge.ts";
 import type { Graph } from "../../link/graph.ts";
-import { labelOf } from "../../link/label.ts";
+import { labelOf } from "../../link/names/label.ts";
 import { claimText } from "../pages/question.ts";
 import type { Reported } from "../report/report.ts";
 import { claimsByQuestion } from "./rows.ts";

@@ -1,6 +1,6 @@
 import type { Id } from "../../base/finding.ts";
 import { byYear } from "../../base/order.ts";
-import { authorLabel } from "../../link/label.ts";
+import { authorLabel } from "../../link/names/label.ts";
 import type { Reported } from "../report/report.ts";
 import { shownUnder, withheldIn } from "../withhold.ts";
 import { namedIn } from "./named.ts";

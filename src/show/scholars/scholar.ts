@@ -1,7 +1,7 @@
 import type { Finding, Id } from "../../base/finding.ts";
 import { objectionsIn } from "../../judge/rules/claims/unanswered.ts";
 import type { Graph } from "../../link/graph.ts";
-import { authorLabel, labelOf } from "../../link/label.ts";
+import { authorLabel, labelOf } from "../../link/names/label.ts";
 import { findingLines } from "../pages/findings.ts";
 import { printYears } from "../pages/question.ts";
 import type { FindingLine } from "../pages/findings.ts";

@@ -1,7 +1,7 @@
 import type { Id } from "../../base/finding.ts";
 import { byYear } from "../../base/order.ts";
 import type { Standing } from "../../judge/judge.ts";
-import { labelOf } from "../../link/label.ts";
+import { labelOf } from "../../link/names/label.ts";
 import { printYears } from "../pages/question.ts";
 import type { Reported } from "../report/report.ts";
 import { withheldIn } from "../withhold.ts";

@@ -4,7 +4,7 @@ import { stances } from "../../judge/argument.ts";
 import type { Stance } from "../../judge/argument.ts";
 import type { Judgement } from "../../judge/judge.ts";
 import type { Graph } from "../../link/graph.ts";
-import { labelOf } from "../../link/label.ts";
+import { labelOf } from "../../link/names/label.ts";
 import { withheldIn } from "../withhold.ts";
 
 /** How a scholar stands to a claim. */

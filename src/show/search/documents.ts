@@ -1,6 +1,6 @@
 import type { Id } from "../../base/finding.ts";
 import type { AnyLinked, Graph } from "../../link/graph.ts";
-import { labelOf } from "../../link/label.ts";
+import { labelOf } from "../../link/names/label.ts";
 import type { Plugin } from "../../plugin.ts";
 import type { Source } from "../../read/bibliography/source.ts";
 import { plainText } from "../../read/bibliography/csl.ts";

@@ -1,6 +1,6 @@
 import { isOne } from "./document.ts";
 import type { SearchDocument, SearchText } from "./document.ts";
-import { withoutStop } from "../../link/label.ts";
+import { withoutStop } from "../../link/names/label.ts";
 import { entriesOf } from "./fold.ts";
 import type { Token } from "./fold.ts";
 import type { Excerpt, Hit, Stretch } from "./found.ts";

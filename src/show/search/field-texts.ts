@@ -1,7 +1,7 @@
 import type { Id } from "../../base/finding.ts";
 import { yearText } from "../../base/date/year.ts";
 import type { AnyLinked, Graph } from "../../link/graph.ts";
-import { labelOf } from "../../link/label.ts";
+import { labelOf } from "../../link/names/label.ts";
 import type { Citation, Field, Fields, Target } from "../../read/grammar/field.ts";
 import { everywhere, kindOf } from "../../read/grammar/kinds.ts";
 import type { Step } from "../../read/yaml/tree.ts";

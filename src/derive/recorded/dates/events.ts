@@ -1,7 +1,7 @@
 import type { Id } from "../../../base/finding.ts";
 import { folded } from "../../../link/dimension.ts";
 import type { Graph } from "../../../link/graph.ts";
-import { labelOf } from "../../../link/label.ts";
+import { labelOf } from "../../../link/names/label.ts";
 
 /** Something that happened: the making of an artefact, an entry of its history, or an event in words. */
 export interface Events {

@@ -1,6 +1,6 @@
 import type { Finding, Id } from "../../../base/finding.ts";
 import type { Graph } from "../../../link/graph.ts";
-import { labelOf } from "../../../link/label.ts";
+import { labelOf } from "../../../link/names/label.ts";
 import { latestPositions } from "../../argument.ts";
 import type { Rule, View } from "../rule.ts";
 import { inWords, tell } from "../tell.ts";

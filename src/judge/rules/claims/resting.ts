@@ -1,5 +1,5 @@
 import type { Id } from "../../../base/finding.ts";
-import { labelOf } from "../../../link/label.ts";
+import { labelOf } from "../../../link/names/label.ts";
 import { apart } from "../acceptance.ts";
 import type { Rule, View } from "../rule.ts";
 import { byCause, fewOf, inWords, tell } from "../tell.ts";

@@ -1,6 +1,6 @@
 import type { Json } from "../../../base/json.ts";
 import { selectObservations } from "../../../derive/recorded/observations.ts";
-import { labelOf } from "../../../link/label.ts";
+import { labelOf } from "../../../link/names/label.ts";
 import type { Rule } from "../rule.ts";
 import { tell } from "../tell.ts";
 

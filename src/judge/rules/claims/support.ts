@@ -1,5 +1,5 @@
 import type { Id } from "../../../base/finding.ts";
-import { labelOf } from "../../../link/label.ts";
+import { labelOf } from "../../../link/names/label.ts";
 import { latestPositions } from "../../argument.ts";
 import { reasonOf } from "../../explain/reason.ts";
 import { apart } from "../acceptance.ts";

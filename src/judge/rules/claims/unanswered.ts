@@ -1,6 +1,6 @@
 import type { Id } from "../../../base/finding.ts";
 import type { Graph } from "../../../link/graph.ts";
-import { labelOf } from "../../../link/label.ts";
+import { labelOf } from "../../../link/names/label.ts";
 import { latestPositions } from "../../argument.ts";
 import type { Argument } from "../../argument.ts";
 import type { Judgement } from "../../judge.ts";

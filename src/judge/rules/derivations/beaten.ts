@@ -3,7 +3,7 @@ import { derive } from "../../../derive/derive.ts";
 import type { Derived } from "../../../derive/derive.ts";
 import type { Run } from "../../../derive/run.ts";
 import type { DerivationRecord } from "../../../link/graph.ts";
-import { labelOf } from "../../../link/label.ts";
+import { labelOf } from "../../../link/names/label.ts";
 import { quoted } from "../../../read/yaml/split.ts";
 import { valueAt } from "../../../read/yaml/tree.ts";
 import type { Node } from "../../../read/yaml/tree.ts";

@@ -6,7 +6,7 @@ import type { Run } from "../../../derive/run.ts";
 import type { Choice } from "../../../derive/lens.ts";
 import { formatSI } from "../../../base/quantity/quantity-print.ts";
 import type { Graph } from "../../../link/graph.ts";
-import { labelOf } from "../../../link/label.ts";
+import { labelOf } from "../../../link/names/label.ts";
 import type { Rule, View } from "../rule.ts";
 import { inWords, tell } from "../tell.ts";
 import { saidAlone, saidOf } from "./saying.ts";

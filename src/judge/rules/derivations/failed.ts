@@ -1,5 +1,5 @@
 import type { Finding } from "../../../base/finding.ts";
-import { labelOf } from "../../../link/label.ts";
+import { labelOf } from "../../../link/names/label.ts";
 import type { Rule } from "../rule.ts";
 import { inWords, tell } from "../tell.ts";
 import { sentence, named } from "./per-derivation.ts";

@@ -1,4 +1,4 @@
-import { labelOf } from "../../../link/label.ts";
+import { labelOf } from "../../../link/names/label.ts";
 import { inWords } from "../tell.ts";
 import { perDerivation, named } from "./per-derivation.ts";
 

@@ -6,7 +6,7 @@ import type { Derived } from "../../../derive/derive.ts";
 import type { Run } from "../../../derive/run.ts";
 import type { InCommon } from "../../../derive/trials/leave-out.ts";
 import type { Graph } from "../../../link/graph.ts";
-import { labelOf } from "../../../link/label.ts";
+import { labelOf } from "../../../link/names/label.ts";
 import { withheldIn } from "../../../link/withheld.ts";
 import type { Rule } from "../rule.ts";
 import { byCause, fewOf, inWords, tell } from "../tell.ts";

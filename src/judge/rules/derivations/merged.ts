@@ -1,6 +1,6 @@
 import type { Id } from "../../../base/finding.ts";
 import type { Graph } from "../../../link/graph.ts";
-import { authorLabel, labelOf } from "../../../link/label.ts";
+import { authorLabel, labelOf } from "../../../link/names/label.ts";
 import type { Rule } from "../rule.ts";
 import { byCause, fewOf, inWords, tell } from "../tell.ts";
 

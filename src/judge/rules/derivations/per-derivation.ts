@@ -2,7 +2,7 @@ import type { Level } from "../../../base/finding.ts";
 import type { Derived } from "../../../derive/derive.ts";
 import type { Graph } from "../../../link/graph.ts";
 import type { Step } from "../../../read/yaml/tree.ts";
-import { labelOf } from "../../../link/label.ts";
+import { labelOf } from "../../../link/names/label.ts";
 import type { Rule, View } from "../rule.ts";
 import { tell } from "../tell.ts";
 

@@ -1,7 +1,7 @@
 import type { Id } from "../../../base/finding.ts";
 import type { Bearing } from "../../../derive/bearing.ts";
 import type { Graph } from "../../../link/graph.ts";
-import { labelOf } from "../../../link/label.ts";
+import { labelOf } from "../../../link/names/label.ts";
 import { inWords } from "../tell.ts";
 
 /** What a number says of a claim under another choice. */

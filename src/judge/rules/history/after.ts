@@ -1,7 +1,7 @@
 import type { Id } from "../../../base/finding.ts";
 import { ofThings } from "../../../derive/lens.ts";
 import type { AnyLinked } from "../../../link/graph.ts";
-import { labelOf } from "../../../link/label.ts";
+import { labelOf } from "../../../link/names/label.ts";
 import type { Rule, View } from "../rule.ts";
 import { inWords, tell } from "../tell.ts";
 import { eventsOf } from "../measurements/compare.ts";

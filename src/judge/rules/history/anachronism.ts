@@ -1,6 +1,6 @@
 import type { Finding } from "../../../base/finding.ts";
 import { yearText } from "../../../base/date/year.ts";
-import { labelOf } from "../../../link/label.ts";
+import { labelOf } from "../../../link/names/label.ts";
 import { apart } from "../acceptance.ts";
 import type { Rule, View } from "../rule.ts";
 import { byCause, fewOf, inWords, tell } from "../tell.ts";

@@ -1,7 +1,7 @@
 import { yearText } from "../../../base/date/year.ts";
 import { formatNumber } from "../../../base/quantity/quantity-print.ts";
 import type { Graph } from "../../../link/graph.ts";
-import { labelOf } from "../../../link/label.ts";
+import { labelOf } from "../../../link/names/label.ts";
 import { boundsOf, zero } from "../../../base/date/differences.ts";
 import type { Bounds } from "../../../base/date/differences.ts";
 import type { Events } from "../../../derive/recorded/dates/events.ts";

@@ -1,4 +1,4 @@
-import { authorLabel, labelOf } from "../../../link/label.ts";
+import { authorLabel, labelOf } from "../../../link/names/label.ts";
 import type { Graph, MeasurementRecord } from "../../../link/graph.ts";
 import { byText } from "../../../base/order.ts";
 import { apart } from "../acceptance.ts";

@@ -1,4 +1,4 @@
-import { authorLabel, labelOf } from "../../../link/label.ts";
+import { authorLabel, labelOf } from "../../../link/names/label.ts";
 import type { ObservationRecord } from "../../../link/graph.ts";
 import { apart } from "../acceptance.ts";
 import type { Rule } from "../rule.ts";

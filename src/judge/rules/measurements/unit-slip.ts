@@ -1,6 +1,6 @@
 import type { Id } from "../../../base/finding.ts";
 import { parseQuantity } from "../../../base/quantity/quantity-text.ts";
-import { labelOf } from "../../../link/label.ts";
+import { labelOf } from "../../../link/names/label.ts";
 import type { Graph } from "../../../link/graph.ts";
 import type { MeasurementRecord } from "../../../link/graph.ts";
 import { apart } from "../acceptance.ts";

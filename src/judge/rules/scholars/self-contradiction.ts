@@ -1,5 +1,5 @@
 import { yearText } from "../../../base/date/year.ts";
-import { labelOf } from "../../../link/label.ts";
+import { labelOf } from "../../../link/names/label.ts";
 import type { Stance } from "../../argument.ts";
 import type { Rule } from "../rule.ts";
 import { inWords, tell } from "../tell.ts";

@@ -1,6 +1,6 @@
 import type { Id } from "../../../base/finding.ts";
 import type { AnyLinked } from "../../../link/graph.ts";
-import { labelOf } from "../../../link/label.ts";
+import { labelOf } from "../../../link/names/label.ts";
 import { apart } from "../acceptance.ts";
 import type { Rule } from "../rule.ts";
 import { byCause, inWords, tell } from "../tell.ts";

@@ -1,7 +1,7 @@
 import type { Id } from "../../../base/finding.ts";
 import { formatNumber } from "../../../base/quantity/quantity-print.ts";
 import type { Unit } from "../../../base/unit/unit.ts";
-import { labelOf } from "../../../link/label.ts";
+import { labelOf } from "../../../link/names/label.ts";
 import type { Reported } from "../../report/report.ts";
 import { citableUnder, shownUnder } from "../../withhold.ts";
 

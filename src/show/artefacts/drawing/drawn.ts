@@ -2,7 +2,7 @@ import type { Id } from "../../../base/finding.ts";
 import type { Quantity } from "../../../base/quantity.ts";
 import { folded } from "../../../link/dimension.ts";
 import type { ArtefactRecord } from "../../../link/graph.ts";
-import { labelOf } from "../../../link/label.ts";
+import { labelOf } from "../../../link/names/label.ts";
 import type { Point } from "../../map/scene.ts";
 import type { Reported } from "../../report/report.ts";
 import { siUnitFor, siWords, wholeU } from "../../si-words.ts";

@@ -2,7 +2,7 @@ import type { Id } from "../../../base/finding.ts";
 import { byYear } from "../../../base/order.ts";
 import { parseEdtf } from "../../../base/date/edtf.ts";
 import { altering, wholesOf } from "../../../judge/rules/measurements/compare.ts";
-import { labelOf } from "../../../link/label.ts";
+import { labelOf } from "../../../link/names/label.ts";
 import { dateWords } from "../../pages/date-words.ts";
 import { citedPieces } from "../../pages/fields.ts";
 import type { Piece } from "../../pages/pieces.ts";

@@ -1,7 +1,7 @@
 import type { Id } from "../../../base/finding.ts";
 import { ofThings } from "../../../derive/lens.ts";
 import { looked } from "../../../judge/rules/history/after.ts";
-import { authorLabel, familyName, labelOf } from "../../../link/label.ts";
+import { authorLabel, familyName, labelOf } from "../../../link/names/label.ts";
 import type { Graph } from "../../../link/graph.ts";
 import type { Reported } from "../../report/report.ts";
 import { withheldIn } from "../../withhold.ts";

@@ -3,7 +3,7 @@ import { byText } from "../../../base/order.ts";
 import type { Run } from "../../../derive/run.ts";
 import type { Judgement, Standing } from "../../../judge/judge.ts";
 import type { AnyLinked, Graph } from "../../../link/graph.ts";
-import { labelOf } from "../../../link/label.ts";
+import { labelOf } from "../../../link/names/label.ts";
 import { withheldIn } from "../../withhold.ts";
 import { broughtLists, printYears, publicationOf } from "./years.ts";
 import type { Ground } from "./years.ts";

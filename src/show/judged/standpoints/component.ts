@@ -4,7 +4,7 @@ import type { Fate } from "../../../judge/standpoints/told/apart.ts";
 import type { Alternative, Component } from "../../../judge/standpoints/component.ts";
 import type { Contradiction } from "../../../judge/standpoints/told/contradiction.ts";
 import type { Graph } from "../../../link/graph.ts";
-import { labelOf, withoutStop } from "../../../link/label.ts";
+import { labelOf, withoutStop } from "../../../link/names/label.ts";
 import { claimText } from "../../pages/question.ts";
 import { fitLine, named } from "./named.ts";
 import type { FitLine, Named } from "./named.ts";

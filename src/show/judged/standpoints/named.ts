@@ -1,7 +1,7 @@
 import type { Id } from "../../../base/finding.ts";
 import type { Fit, Misfit } from "../../../judge/standpoints/scholars/fit.ts";
 import type { Graph } from "../../../link/graph.ts";
-import { labelOf } from "../../../link/label.ts";
+import { labelOf } from "../../../link/names/label.ts";
 
 /** A record by what it is called. */
 export interface Named {

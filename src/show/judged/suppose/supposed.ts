@@ -2,7 +2,7 @@ import type { Id } from "../../../base/finding.ts";
 import { unsupposed } from "../../../derive/lens.ts";
 import type { Lens } from "../../../derive/lens.ts";
 import type { Standing } from "../../../judge/judge.ts";
-import { labelOf, withoutStop } from "../../../link/label.ts";
+import { labelOf, withoutStop } from "../../../link/names/label.ts";
 import { suppositionText } from "../../../link/suppose/supposition.ts";
 import { listedUnder } from "../../withhold.ts";
 import type { Reported } from "../../report/report.ts";

@@ -6,7 +6,7 @@ import type { Bench, Loss } from "../../../derive/choices.ts";
 import type { Derived } from "../../../derive/derive.ts";
 import type { InCommon } from "../../../derive/trials/leave-out.ts";
 import type { Judgement } from "../../../judge/judge.ts";
-import { labelOf } from "../../../link/label.ts";
+import { labelOf } from "../../../link/names/label.ts";
 import { claimText } from "../../pages/question.ts";
 import { listedUnder, withheldIn } from "../../withhold.ts";
 import { readsWithheld } from "../figure.ts";

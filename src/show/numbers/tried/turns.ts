@@ -7,7 +7,7 @@ import type { Derived } from "../../../derive/derive.ts";
 import type { Choice } from "../../../derive/lens.ts";
 import type { Judgement } from "../../../judge/judge.ts";
 import type { Graph } from "../../../link/graph.ts";
-import { authorLabel, labelOf } from "../../../link/label.ts";
+import { authorLabel, labelOf } from "../../../link/names/label.ts";
 import { claimText } from "../../pages/question.ts";
 import { listedUnder, withheldIn } from "../../withhold.ts";
 import { numberLines, valueWords } from "../value.ts";

@@ -1,5 +1,5 @@
 import type { Id } from "../../../../base/finding.ts";
-import { labelOf } from "../../../../link/label.ts";
+import { labelOf } from "../../../../link/names/label.ts";
 import type { Reported } from "../../../report/report.ts";
 import type { BandName, Box, Port } from "../../scene.ts";
 import type { Ranks } from "../net/ranks.ts";

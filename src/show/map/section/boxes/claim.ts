@@ -1,5 +1,5 @@
 import type { Id } from "../../../../base/finding.ts";
-import { labelOf } from "../../../../link/label.ts";
+import { labelOf } from "../../../../link/names/label.ts";
 import type { Measure } from "../../letters/letters.ts";
 import type { Look, Setting } from "../../scene.ts";
 import type { Net } from "../net/net.ts";

@@ -3,7 +3,7 @@ import { yearText } from "../../../../base/date/year.ts";
 import type { Quantity } from "../../../../base/quantity.ts";
 import { formatNumber } from "../../../../base/quantity/quantity-print.ts";
 import type { Graph, MeasurementRecord } from "../../../../link/graph.ts";
-import { labelOf } from "../../../../link/label.ts";
+import { labelOf } from "../../../../link/names/label.ts";
 import { textWidth } from "../../letters/letters.ts";
 import type { FindsLabel } from "../../scene.ts";
 import type { Net } from "../net/net.ts";

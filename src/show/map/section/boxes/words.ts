@@ -1,7 +1,7 @@
 import type { Id } from "../../../../base/finding.ts";
 import { yearText } from "../../../../base/date/year.ts";
 import type { Graph } from "../../../../link/graph.ts";
-import { authorLabel, labelOf, schemeWords, withoutStop } from "../../../../link/label.ts";
+import { authorLabel, labelOf, schemeWords, withoutStop } from "../../../../link/names/label.ts";
 import type { Net } from "../net/net.ts";
 import type { Step } from "../net/steps.ts";
 

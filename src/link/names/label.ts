@@ -1,8 +1,8 @@
-import type { Id } from "../base/finding.ts";
-import { yearText } from "../base/date/year.ts";
-import type { AnyLinked, Graph } from "./graph.ts";
+import type { Id } from "../../base/finding.ts";
+import { yearText } from "../../base/date/year.ts";
+import type { AnyLinked, Graph } from "../graph.ts";
 import { speakerOf } from "./spoken.ts";
-import { withheldIn } from "./withheld.ts";
+import { withheldIn } from "../withheld.ts";
 
 /** What a record is called in a sentence: its `short`, its text or name, never its id; what is only supposed says so. */
 export function labelOf(graph: Graph, id: Id): string {

@@ -1,4 +1,4 @@
-import type { Id } from "../base/finding.ts";
+import type { Id } from "../../base/finding.ts";
 
 /** What the argument is called that a number, or a scholar's word, makes about a claim. */
 export const spokenBy = (speaker: Id, claim: Id): Id => `${speaker}>${claim}`;

@@ -1,9 +1,9 @@
-import { finding } from "../base/finding.ts";
-import type { Finding, Id } from "../base/finding.ts";
-import type { Source } from "../read/bibliography/read.ts";
-import { spanOf } from "../read/record.ts";
-import type { AnyRecord, Spoilt } from "../read/record.ts";
-import type { AnyLinked } from "./graph.ts";
+import { finding } from "../../base/finding.ts";
+import type { Finding, Id } from "../../base/finding.ts";
+import type { Source } from "../../read/bibliography/read.ts";
+import { spanOf } from "../../read/record.ts";
+import type { AnyRecord, Spoilt } from "../../read/record.ts";
+import type { AnyLinked } from "../graph.ts";
 
 /** Every name of the corpus and what bears it; names of records that were lost are known, too. */
 export interface Names {
