@@ -2,12 +2,14 @@ import type { Edit, Fix } from "../finding.ts";
 import { byText } from "../order.ts";
 import { hashOf } from "./hash.ts";
 
-/** Edits of one file, with the SHA-256 of the text that their offsets were counted in. */
+/** Edits of one file, with the SHA-256 of the text that their offsets were counted in; null for a file that is new. */
 export interface FileChange {
   readonly file: string;
-  readonly madeFor: string;
+  readonly madeFor: string | null;
   /** In the order of their places, none over another. */
   readonly edits: readonly Edit[];
+  /** The file goes altogether. */
+  readonly gone?: true;
 }
 
 /** A text after edits that were made for it; everything outside them stays byte for byte. */
