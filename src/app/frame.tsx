@@ -1,7 +1,7 @@
 import { useEffect, useRef } from "react";
 import { Link } from "wouter";
 import { mapPath, useAddress, underLens } from "./address.ts";
-import { useModel } from "./model.ts";
+import { useModel } from "./model/model.ts";
 import { FindingsPage } from "./pages/findings.tsx";
 import { Page } from "./pages/page.tsx";
 import { SearchField } from "./pages/search/field.tsx";

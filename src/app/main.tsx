@@ -1,5 +1,5 @@
-import "./look/fonts.css";
-import "./look/sheet.css";
+import "./look/sheet/fonts.css";
+import "./look/sheet/sheet.css";
 import "./look/pages.css";
 import "./look/records/records.css";
 import "./look/records/plug-in.css";
@@ -8,8 +8,8 @@ import "./look/records/resting.css";
 import "./look/records/findings.css";
 import "./look/search/search.css";
 import "./look/search/commands.css";
-import "./look/narrow.css";
-import "./look/print.css";
+import "./look/sheet/narrow.css";
+import "./look/sheet/print.css";
 import "./look/map/frame.css";
 import "./look/map/panel.css";
 import "./look/numbers.css";

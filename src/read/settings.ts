@@ -5,7 +5,7 @@ import type { QuantityContext } from "../base/quantity/quantity-text.ts";
 import { unitTable } from "../base/unit/unit-table.ts";
 import { ownUnit } from "../base/unit/unit.ts";
 import type { Unit } from "../base/unit/unit.ts";
-import { decoderFor } from "./decode.ts";
+import { decoderFor } from "./decode/decode.ts";
 import { mendIn } from "./grammar/quoting.ts";
 import { settingsFields } from "./grammar/settings.ts";
 import type { SettingsValues } from "./grammar/settings.ts";

@@ -121,7 +121,7 @@ async function bundled(folder: string): Promise<string> {
   writeFileSync(join(folder, "page.css"), style);
   writeFileSync(
     join(folder, "page.js"),
-    ["src/app/look/fonts.css", "src/app/look/sheet.css", "tests/bench/map-frames-page.ts"]
+    ["src/app/look/sheet/fonts.css", "src/app/look/sheet/sheet.css", "tests/bench/map-frames-page.ts"]
       .map((file) => `import ${JSON.stringify(join(root, file))};`)
       .join("\n") + `\nimport "./page.css";`,
   );

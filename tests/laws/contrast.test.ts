@@ -1,7 +1,7 @@
 import { readFileSync, readdirSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 
-const sheet = readFileSync(new URL("../../src/app/look/sheet.css", import.meta.url), "utf8");
+const sheet = readFileSync(new URL("../../src/app/look/sheet/sheet.css", import.meta.url), "utf8");
 const [light = "", dark = ""] = [...sheet.matchAll(/:root \{([^}]*)\}/g)].map((match) => match[1] ?? "");
 
 function coloursIn(block: string): ReadonlyMap<string, string> {

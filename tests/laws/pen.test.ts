@@ -9,7 +9,7 @@ import { svgFile, svgPen } from "../../src/write/pen/svg-pen.ts";
 import { traceLine } from "../../src/write/pen/trace.ts";
 import { elementsOf, recorder, saidBy } from "./pen-said.ts";
 
-const sheet = readFileSync(new URL("../../src/app/look/sheet.css", import.meta.url), "utf8");
+const sheet = readFileSync(new URL("../../src/app/look/sheet/sheet.css", import.meta.url), "utf8");
 
 /** Relative luminance and contrast of WCAG 2.2. */
 function contrast(a: string, b: string): number {

@@ -1,6 +1,6 @@
 import type { Finding, Span } from "../../base/finding.ts";
-import { collector, lineSpan } from "../collector.ts";
-import type { Collector } from "../collector.ts";
+import { collector, lineSpan } from "../decode/collector.ts";
+import type { Collector } from "../decode/collector.ts";
 import type { SourceFile } from "../source-file.ts";
 import { cslItem, isObject } from "./csl.ts";
 import { afterSpace, jsonAt, unexpected } from "./json.ts";

@@ -1,5 +1,5 @@
-import { lineSpan } from "../collector.ts";
-import type { Collector } from "../collector.ts";
+import { lineSpan } from "../decode/collector.ts";
+import type { Collector } from "../decode/collector.ts";
 import type { SourceFile } from "../source-file.ts";
 
 /** The most entries read from one bibliography. */

@@ -1,7 +1,7 @@
 import "@citation-js/plugin-ris";
 import { plugins } from "@citation-js/core";
 import type { Finding, Id, Span } from "../../base/finding.ts";
-import { collector, quoted } from "../collector.ts";
+import { collector, quoted } from "../decode/collector.ts";
 import type { SourceFile } from "../source-file.ts";
 import { cslItem, isObject } from "./csl.ts";
 import { dateOfYear, yearOf } from "./date.ts";

@@ -1,6 +1,6 @@
 import type { Finding, Span } from "../../base/finding.ts";
-import { collector, lineSpan, quoted } from "../collector.ts";
-import type { Collector } from "../collector.ts";
+import { collector, lineSpan, quoted } from "../decode/collector.ts";
+import type { Collector } from "../decode/collector.ts";
 import type { SourceFile } from "../source-file.ts";
 
 /** One cell: its text, quotes taken off, and its place as written. */

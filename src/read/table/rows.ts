@@ -4,7 +4,7 @@ import { nearest } from "../../base/nearest.ts";
 import { parseQuantity } from "../../base/quantity/quantity-text.ts";
 import type { QuantityContext } from "../../base/quantity/quantity-text.ts";
 import { slipFor } from "../../base/text/slip.ts";
-import { decoderFor } from "../decode.ts";
+import { decoderFor } from "../decode/decode.ts";
 import { everywhere, kindOf } from "../grammar/kinds.ts";
 import type { AnyRecord, FileRecords, Spoilt } from "../record.ts";
 import { readRecord } from "../records.ts";

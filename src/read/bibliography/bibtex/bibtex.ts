@@ -1,7 +1,7 @@
 import "@citation-js/plugin-bibtex";
 import { plugins } from "@citation-js/core";
 import type { Finding, Id } from "../../../base/finding.ts";
-import type { Collector } from "../../collector.ts";
+import type { Collector } from "../../decode/collector.ts";
 import type { SourceFile } from "../../source-file.ts";
 import { datesOf } from "./dates.ts";
 import { inheritance } from "./inherit.ts";

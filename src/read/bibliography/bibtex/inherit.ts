@@ -1,5 +1,5 @@
 import type { Id } from "../../../base/finding.ts";
-import type { Collector } from "../../collector.ts";
+import type { Collector } from "../../decode/collector.ts";
 import type { BibEntry, BibField } from "./lexer.ts";
 import { notInherited, titleInheritance } from "./names.ts";
 

@@ -1,6 +1,6 @@
 import type { Id, Span } from "../../../base/finding.ts";
-import { collector, lineSpan, quoted } from "../../collector.ts";
-import type { Collector } from "../../collector.ts";
+import { collector, lineSpan, quoted } from "../../decode/collector.ts";
+import type { Collector } from "../../decode/collector.ts";
 import type { SourceFile } from "../../source-file.ts";
 import { define, fail, group, here, skipSpace, value } from "./value.ts";
 import type { Reader } from "./value.ts";

@@ -1,5 +1,5 @@
-import type { Collector } from "../../collector.ts";
-import { quoted } from "../../collector.ts";
+import type { Collector } from "../../decode/collector.ts";
+import { quoted } from "../../decode/collector.ts";
 import type { SourceFile } from "../../source-file.ts";
 
 /** Where the reading of a BibTeX file stands; `trouble` is what ended the entry that is being read. */

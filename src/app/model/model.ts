@@ -1,8 +1,8 @@
 import { useEffect, useRef, useState } from "react";
-import type { Lens } from "../build.ts";
+import type { Lens } from "../../build.ts";
 import { followCorpus } from "./corpus.ts";
-import { searchIn } from "./pages/search/searching.ts";
-import type { Asked, Change, Told, Wanted } from "./worker/messages.ts";
+import { searchIn } from "../pages/search/searching.ts";
+import type { Asked, Change, Told, Wanted } from "../worker/messages.ts";
 
 /** What the app knows at this moment: the page last told, what changed on disk, and any trouble. */
 export interface Known {
@@ -34,7 +34,7 @@ export function useModel(wanted: Wanted, lens: Lens): Asking {
   const asking = JSON.stringify([wanted, lens]);
 
   useEffect(() => {
-    const thread = new Worker(new URL("./worker/model-worker.ts", import.meta.url), { type: "module" });
+    const thread = new Worker(new URL("../worker/model-worker.ts", import.meta.url), { type: "module" });
     worker.current = thread;
     searchIn(thread);
     const say = (asked: Asked): void => thread.postMessage(asked);

@@ -1,5 +1,5 @@
-import type { SourceFile } from "../build.ts";
-import type { Declared } from "../host/guest/guest.ts";
+import type { SourceFile } from "../../build.ts";
+import type { Declared } from "../../host/guest/guest.ts";
 
 interface Fetched {
   readonly files: readonly SourceFile[];

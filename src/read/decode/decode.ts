@@ -1,15 +1,15 @@
-import { finding } from "../base/finding.ts";
-import type { Edit, Finding, Fix, Id } from "../base/finding.ts";
-import type { Json } from "../base/json.ts";
-import { nearest } from "../base/nearest.ts";
-import type { QuantityContext } from "../base/quantity/quantity-text.ts";
-import { slipFor } from "../base/text/slip.ts";
-import type { Field, Fields } from "./grammar/field.ts";
+import { finding } from "../../base/finding.ts";
+import type { Edit, Finding, Fix, Id } from "../../base/finding.ts";
+import type { Json } from "../../base/json.ts";
+import { nearest } from "../../base/nearest.ts";
+import type { QuantityContext } from "../../base/quantity/quantity-text.ts";
+import { slipFor } from "../../base/text/slip.ts";
+import type { Field, Fields } from "../grammar/field.ts";
 import { choiceOf, leavesIn } from "./leaf.ts";
 import type { IssueFacts, Leaves } from "./leaf.ts";
-import { isEmpty, plainOf, valueAt } from "./yaml/tree.ts";
-import type { Entry, MapNode, Node } from "./yaml/tree.ts";
-import { quoted } from "./yaml/split.ts";
+import { isEmpty, plainOf, valueAt } from "../yaml/tree.ts";
+import type { Entry, MapNode, Node } from "../yaml/tree.ts";
+import { quoted } from "../yaml/split.ts";
 
 /** Turns one file's trees into values by the grammar's fields, telling what does not fit. */
 export interface Decoder {

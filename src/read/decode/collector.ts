@@ -1,6 +1,6 @@
-import { finding } from "../base/finding.ts";
-import type { Finding, Span } from "../base/finding.ts";
-import type { SourceFile } from "./source-file.ts";
+import { finding } from "../../base/finding.ts";
+import type { Finding, Span } from "../../base/finding.ts";
+import type { SourceFile } from "../source-file.ts";
 
 /** Gathers the findings of one file of text. */
 export interface Collector {

@@ -1,10 +1,10 @@
 import * as z from "zod";
-import { parseEdtf } from "../base/date/edtf.ts";
-import { parseQuantity } from "../base/quantity/quantity-text.ts";
-import type { QuantityContext } from "../base/quantity/quantity-text.ts";
-import { parseYear } from "../base/date/year.ts";
-import { slipFor } from "../base/text/slip.ts";
-import type { Citation } from "./grammar/field.ts";
+import { parseEdtf } from "../../base/date/edtf.ts";
+import { parseQuantity } from "../../base/quantity/quantity-text.ts";
+import type { QuantityContext } from "../../base/quantity/quantity-text.ts";
+import { parseYear } from "../../base/date/year.ts";
+import { slipFor } from "../../base/text/slip.ts";
+import type { Citation } from "../grammar/field.ts";
 
 /** Extra facts of an issue: the rule, the stretch of the text it is about, and what would certainly mend it. */
 export interface IssueFacts {
