@@ -95,3 +95,17 @@ function touch(a: Edit, b: Edit): boolean {
   const insertion = a.start === a.end || b.start === b.end;
   return insertion && a.start <= b.end && b.start <= a.end;
 }
+
+/** The change that makes one text another: one edit, of no more than lies between what they begin and end with alike; null is no file. */
+export function changeTo(file: string, was: string | null, is: string | null): FileChange {
+  const madeFor = was === null ? null : hashOf(was);
+  if (is === null) return { file, madeFor, edits: [], gone: true };
+  const before = was ?? "";
+  const most = Math.min(before.length, is.length);
+  let start = 0;
+  while (start < most && before[start] === is[start]) start++;
+  let tail = 0;
+  while (tail < most - start && before[before.length - 1 - tail] === is[is.length - 1 - tail]) tail++;
+  const text = is.slice(start, is.length - tail);
+  return { file, madeFor, edits: [{ file, start, end: before.length - tail, text }] };
+}

@@ -20,14 +20,17 @@ export function writtenOf(node: Node): Written {
   return map;
 }
 
-/** Whether two values would be read as the same; a single value counts as a list of one. */
+/** Whether two values would be read as the same; a single value counts as a list of one, unless that one is a list. */
 export function saysSame(a: Written | null, b: Written | null): boolean {
   return JSON.stringify(ordered(a)) === JSON.stringify(ordered(b));
 }
 
 function ordered(value: Written | null): unknown {
   if (value === null || typeof value === "string") return value;
-  if (isList(value)) return value.length === 1 ? ordered(value[0] ?? null) : value.map(ordered);
+  if (isList(value)) {
+    const [only] = value;
+    return value.length === 1 && only !== undefined && !isList(only) ? ordered(only) : value.map(ordered);
+  }
   return Object.entries(value)
     .toSorted(([a], [b]) => (a < b ? -1 : 1))
     .map(([key, one]) => [key, ordered(one)]);

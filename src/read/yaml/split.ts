@@ -21,7 +21,7 @@ export function splitRound(text: string, offset: number): Split | null {
 }
 
 /** The text with what was taken apart made harmless: every offset, line and indentation stays. */
-export function masked(text: string, splits: readonly Split[]): string {
+export function masked(text: string, splits: readonly Pick<Split, "start" | "end">[]): string {
   const parts: string[] = [];
   let at = 0;
   for (const { start, end } of splits.toSorted((a, b) => a.start - b.start)) {
