@@ -35,7 +35,7 @@ export function nameRecords(
   }
   for (const record of records) {
     if (record.id !== null) continue;
-    const base = madeName(record, passages);
+    const base = madeNameOf(record, (key) => passages.get(key) ?? key);
     const count = (made.get(base) ?? 0) + 1;
     made.set(base, count);
     let id = count === 1 ? base : `${base}#${count}`;
@@ -46,13 +46,21 @@ export function nameRecords(
   return { records: inOrder(records, named), lost, findings };
 }
 
-/** `OF:DIMENSION@KEY` of a measurement, `WHO:CLAIM@KEY` of a position, a plain number for a reading. */
-function madeName(record: AnyRecord, passages: ReadonlyMap<Id, Id>): Id {
+/**
+ * `OF:DIMENSION@KEY` of a measurement, `WHO:CLAIM@KEY` of a position, a plain number for a reading; `sourceOf` tells the
+ * source of a passage, `called` what the records it names go by.
+ */
+export function madeNameOf(
+  record: AnyRecord,
+  sourceOf: (key: Id) => Id,
+  called: (id: Id) => Id = (id) => id,
+): Id {
   const first = "from" in record.values ? record.values.from?.[0]?.key : undefined;
-  const key = first === undefined ? "" : `@${passages.get(first) ?? first}`;
-  if (record.list === "measurements") return `${record.values.of}:${inName(record.values.dimension)}${key}`;
-  if (record.list === "positions") return `${record.values.who.join("-")}:${record.values.claim}${key}`;
-  return `${record.list}${key}`;
+  const key = first === undefined ? "" : `@${called(sourceOf(first))}`;
+  const { list, values } = record;
+  if (list === "measurements") return `${called(values.of)}:${inName(values.dimension)}${key}`;
+  if (list === "positions") return `${values.who.map(called).join("-")}:${called(values.claim)}${key}`;
+  return `${list}${key}`;
 }
 
 function inName(words: string): string {

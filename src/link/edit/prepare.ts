@@ -1,0 +1,149 @@
+import { changeTo, edited } from "../../base/text/edit.ts";
+import type { Edit, Id } from "../../base/finding.ts";
+import { byText } from "../../base/order.ts";
+import { textEdits } from "../../read/edit/text-edits.ts";
+import type { TextChange } from "../../read/edit/text-change.ts";
+import { saysSame, writtenOf } from "../../read/edit/written.ts";
+import type { WrittenMap } from "../../read/edit/written.ts";
+import { kindOf } from "../../read/grammar/kinds.ts";
+import type { MapNode } from "../../read/yaml/tree.ts";
+import type { Graph } from "../graph.ts";
+import type { Action, Clash, Prepared } from "./action.ts";
+import { differences, fieldIn } from "./differences.ts";
+import { newId } from "./new-id.ts";
+import { placeOf } from "./place.ts";
+import { renaming } from "./renamed.ts";
+import { stepOf } from "./step.ts";
+
+/** What a corpus is changed from: what its files say, and their texts. */
+export interface Ground {
+  readonly graph: Graph;
+  readonly files: ReadonlyMap<string, string>;
+}
+
+/** The changes of files that an action comes to, as the files now are; no file is changed by it. */
+export function prepared(ground: Ground, action: Action): Prepared {
+  const texts = new Map(ground.files);
+  const done = doneIn(ground, texts, action);
+  if (!("made" in done)) return done;
+  const changes = [...texts]
+    .filter(([file, text]) => ground.files.get(file) !== text)
+    .toSorted(([a], [b]) => byText(a, b))
+    .map(([file, text]) => changeTo(file, ground.files.get(file) ?? null, text));
+  return { changes, step: stepOf(ground.graph, action), made: done.made };
+}
+
+type Texts = Map<string, string>;
+type Refused = Exclude<Prepared, { readonly changes: unknown }>;
+type Done = { readonly made: readonly Id[] } | Refused;
+
+function doneIn(ground: Ground, texts: Texts, action: Action): Done {
+  switch (action.do) {
+    case "add":
+      return added(ground, texts, action);
+    case "change":
+      return changed(ground, texts, action);
+    case "take":
+      return taken(ground, texts, action.ids);
+    case "rename":
+      return renamed(ground, texts, action);
+    case "setting": {
+      const { path, value } = action;
+      return put(texts, ground.graph.settings.file, { is: "setting", path, value }) ?? { made: [] };
+    }
+  }
+}
+
+/** Makes a change in one of the texts; why it cannot be made, or null. */
+function put(texts: Texts, file: string, change: TextChange, head = ""): { readonly problem: string } | null {
+  const text = texts.get(file) ?? "";
+  const edits = textEdits({ path: file, text }, change);
+  if ("problem" in edits) return edits;
+  texts.set(file, `${texts.has(file) ? "" : head}${edited(text, edits)}`);
+  return null;
+}
+
+function added({ graph, files }: Ground, texts: Texts, action: Extract<Action, { do: "add" }>): Done {
+  const { list } = action;
+  const needsId = kindOf(list).fields["id"]?.required === true;
+  const made: Id[] = [];
+  for (const given of action.records) {
+    const id = typeof given["id"] === "string" && given["id"] !== "" ? given["id"] : null;
+    const named = needsId && id === null ? { id: newId(graph, list, given, new Set(made)), ...given } : given;
+    const own = needsId ? { ...named, id: id ?? named["id"] ?? "" } : named;
+    const place = placeOf(graph, files, list, own);
+    const file = action.file ?? place.file;
+    const record = file === place.file ? place.record : own;
+    const trouble = put(texts, file, { is: "add", list, records: [record] }, place.head);
+    if (trouble) return trouble;
+    if (typeof own["id"] === "string") made.push(own["id"]);
+  }
+  return { made };
+}
+
+/** A record as it is written, loaded or not; null where there is none of that name. */
+export function writtenRecord(
+  graph: Graph,
+  id: Id,
+): { readonly file: string; readonly node: MapNode } | null {
+  const loaded = graph.records.get(id) ?? graph.leftOut.find((one) => one.id === id);
+  if (loaded) return loaded;
+  return graph.spoilt?.find((one) => one.id === id)?.written ?? null;
+}
+
+function changed({ graph }: Ground, texts: Texts, action: Extract<Action, { do: "change" }>): Done {
+  const record = writtenRecord(graph, action.id);
+  if (!record) return { clashes: [], gone: true };
+  const { seen, values } = action;
+  const now = writtenOf(record.node) as WrittenMap;
+  const wanted = differences(seen, values).filter(({ path: [field = ""] }) => {
+    const name = String(field);
+    return !saysSame(fieldIn(now, name), fieldIn(values, name));
+  });
+  const clashes = clashesIn(now, seen, values, new Set(wanted.map(({ path }) => String(path[0]))));
+  if (clashes.length > 0) return { clashes, gone: false };
+  for (const { path, value } of wanted) {
+    const change = { is: "field", record: record.node.start, path, value } as const;
+    const trouble = put(texts, record.file, change);
+    if (trouble) return trouble;
+  }
+  return { made: [action.id] };
+}
+
+/** Fields that say something else than was seen, among those that are to be changed. */
+function clashesIn(
+  now: WrittenMap,
+  seen: WrittenMap,
+  mine: WrittenMap,
+  fields: ReadonlySet<string>,
+): readonly Clash[] {
+  return [...fields].flatMap((field) => {
+    const clash = {
+      field,
+      seen: fieldIn(seen, field),
+      theirs: fieldIn(now, field),
+      mine: fieldIn(mine, field),
+    };
+    return saysSame(clash.theirs, clash.seen) ? [] : [clash];
+  });
+}
+
+function taken({ graph }: Ground, texts: Texts, ids: readonly Id[]): Done {
+  const records = ids.flatMap((id) => writtenRecord(graph, id) ?? []);
+  if (records.length < ids.length) return { clashes: [], gone: true };
+  // From the end of a file, so that places before stay what they are.
+  for (const { file, node } of records.toSorted((a, b) => b.node.start - a.node.start)) {
+    const trouble = put(texts, file, { is: "take", record: node.start });
+    if (trouble) return trouble;
+  }
+  return { made: [] };
+}
+
+function renamed({ graph, files }: Ground, texts: Texts, action: Extract<Action, { do: "rename" }>): Done {
+  const found = renaming(graph, files, action.id, action.to);
+  if ("problem" in found) return found;
+  const byFile = new Map<string, Edit[]>();
+  for (const edit of found.edits) byFile.set(edit.file, [...(byFile.get(edit.file) ?? []), edit]);
+  for (const [file, edits] of byFile) texts.set(file, edited(texts.get(file) ?? "", edits));
+  return { made: [action.to] };
+}
