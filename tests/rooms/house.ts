@@ -24,6 +24,7 @@ const core = [
   "@citation-js/plugin-bibtex",
   "@citation-js/plugin-ris",
   "@noble/hashes/",
+  "node-diff3",
   "pure-rand/",
   ...numeric,
 ];
