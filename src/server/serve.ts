@@ -8,11 +8,13 @@ import type { ServerType } from "@hono/node-server";
 import { Hono } from "hono";
 import { streamSSE } from "hono/streaming";
 import { NoCorpus, readCorpusFolder } from "../host/corpus-folder.ts";
+import { openDesk } from "../host/desk/desk.ts";
 import { declaredInThreads } from "../host/guest/node-thread.ts";
 import type { Declared } from "../host/guest/guest.ts";
 import { allowedGuests } from "../host/permissions.ts";
 import { plugins } from "../../plugins/index.ts";
 import { allowing } from "./allow.ts";
+import { deskRoutes } from "./desk.ts";
 import { watchFolder } from "./watch.ts";
 
 /** A corpus being served: its address with the token in it, and how to end it. */
@@ -45,7 +47,9 @@ export async function serve(
   const worker = new URL("../compute-worker.js", pathToFileURL(app));
   const asked = new Map<string, Declared>();
   const token = randomBytes(16).toString("hex");
+  const desk = openDesk(folder);
   const watcher = watchFolder(folder);
+  watcher.onChange(desk.notice);
   const hono = new Hono();
   let host = "";
 
@@ -70,8 +74,9 @@ export async function serve(
   hono.get("/corpus/files", async (context) => {
     try {
       const files = readCorpusFolder(folder);
+      const state = desk.state();
       const guests = await declaredInThreads(worker, allowedGuests(folder, files, plugins), asked);
-      return context.json({ files, guests });
+      return context.json({ files, guests, desk: state });
     } catch (error) {
       if (error instanceof NoCorpus) return context.json({ files: [], gone: error.message });
       throw error;
@@ -83,6 +88,7 @@ export async function serve(
     watcher.tell();
     return context.body(null, 204);
   });
+  deskRoutes(hono, desk, watcher.tell);
   hono.get("/corpus/changes", (context) =>
     streamSSE(context, async (stream) => {
       const ended = new Promise<void>((resolve) => stream.onAbort(resolve));

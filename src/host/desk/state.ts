@@ -6,13 +6,15 @@ export interface DeskState {
   readonly undo: string | null;
   /** The name of the step that would be done again; null where there is none. */
   readonly redo: string | null;
+  /** How many lines of the history could not be read and are passed over; absent where all could. */
+  readonly passedOver?: number;
 }
 
 /** One step in the history of a corpus's files. */
 export interface Step {
   /** Its number, from 1, in the order in which the steps were made. */
   readonly n: number;
-  /** What was done, in words. */
+  /** What was done, in words; of an undone or redone step its own words, and empty for what was changed outside. */
   readonly step: string;
   /** When, as an ISO 8601 instant in UTC. */
   readonly when: string;

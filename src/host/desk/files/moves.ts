@@ -1,0 +1,48 @@
+import { edited, inPlace } from "../../../base/text/edit.ts";
+import type { FileChange } from "../../../base/text/edit.ts";
+import type { Disk } from "../disk.ts";
+import { CannotWrite } from "../refusal.ts";
+import { placeIn } from "./place.ts";
+import type { Move } from "./put.ts";
+import { bytesAt, hashOfBytes, stale, staleFile, textIn } from "./standing.ts";
+
+/** What the files of a corpus are to become by changes; refused, all of them, where one was made for another text than now stands there. */
+export function movesOf(disk: Disk, folder: string, changes: readonly FileChange[]): readonly Move[] {
+  const found = changes.map((change) => ({
+    change,
+    now: bytesAt(disk, placeIn(disk, folder, change.file), change.file),
+  }));
+  const others = found.filter(({ change, now }) => hashOfBytes(now) !== change.madeFor);
+  if (others.length > 0) {
+    throw stale(
+      others.map(({ change: { file, madeFor }, now }) => ({
+        ...staleFile(file, now),
+        wasThere: madeFor !== null,
+      })),
+    );
+  }
+  return found.map(({ change, now }) => ({ file: change.file, was: now, is: after(change, now) }));
+}
+
+function after({ file, edits, gone }: FileChange, now: Uint8Array | null): Uint8Array | null {
+  if (gone) {
+    if (file === "corpus.yaml")
+      throw new CannotWrite(
+        "`corpus.yaml` makes the folder a corpus, expected it to stay: nothing was written",
+      );
+    return null;
+  }
+  const text = now === null ? "" : textIn(now);
+  if (text === null)
+    throw new CannotWrite(`\`${file}\` is no text in UTF-8, expected one: nothing was written`);
+  const isWithin = edits
+    .toSorted(inPlace)
+    .every(
+      ({ start, end }, at, all) => start >= (all[at - 1]?.end ?? 0) && start <= end && end <= text.length,
+    );
+  if (!isWithin)
+    throw new CannotWrite(
+      `Unexpected place of an edit in \`${file}\`, expected one of its text: nothing was written`,
+    );
+  return Buffer.from(edited(text, edits), "utf8");
+}

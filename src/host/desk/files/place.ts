@@ -1,0 +1,47 @@
+import { join } from "node:path";
+import type { Disk } from "../disk.ts";
+import { CannotWrite } from "../refusal.ts";
+
+/** The endings of the files that the desk writes: those that hold records, bibliographies and tables, and no code. */
+const written = /\.(ya?ml|bib|ris|json|csv)$/;
+
+/**
+ * Where a file of a corpus stands on the disk, as the corpus names it; refused where the reader would pass it over,
+ * where it leads out of the corpus, or into another one. Links are not followed.
+ */
+export function placeIn(disk: Disk, folder: string, file: string): string {
+  const parts = file.split("/");
+  if (!parts.every(isPlain) || file.length > 1024)
+    throw new CannotWrite(
+      `Unexpected name \`${file}\`, expected one that a corpus reads: nothing was written`,
+    );
+  if (!written.test(file)) {
+    throw new CannotWrite(
+      `Unexpected ending of \`${file}\`, expected .yaml, .yml, .csv, .bib, .ris or .json: nothing was written`,
+    );
+  }
+  for (const count of parts.keys()) if (count > 0) checkFolder(disk, folder, parts.slice(0, count).join("/"));
+  if (parts.length > 1 && parts.at(-1) === "corpus.yaml") throw anotherCorpus(parts.slice(0, -1).join("/"));
+  return join(folder, ...parts);
+}
+
+function isPlain(part: string): boolean {
+  return (
+    /^[^.\\/:\u0000-\u001f\u007f][^\\/:\u0000-\u001f\u007f]{0,254}$/.test(part) && part !== "node_modules"
+  );
+}
+
+function checkFolder(disk: Disk, folder: string, below: string): void {
+  const path = join(folder, below);
+  const kind = disk.see(path)?.kind ?? null;
+  if (kind === null) return;
+  if (kind !== "folder")
+    throw new CannotWrite(`Unexpected ${kind} at \`${below}\`, expected a folder: nothing was written`);
+  if (disk.see(join(path, "corpus.yaml"))) throw anotherCorpus(below);
+}
+
+function anotherCorpus(below: string): CannotWrite {
+  return new CannotWrite(
+    `Unexpected corpus in \`${below}\`, expected a folder of this one: nothing was written`,
+  );
+}

@@ -1,0 +1,156 @@
+import { basename, dirname, join } from "node:path";
+import { cleared, keepNames, makeFolders, writeWhole } from "../disk.ts";
+import type { Disk } from "../disk.ts";
+import { CannotWrite, refused } from "../refusal.ts";
+import { placeIn } from "./place.ts";
+import { bytesAt, isSame, stale, staleFile } from "./standing.ts";
+
+/** What one file is to become, byte for byte, and what it must be for it; null where there is none. */
+export interface Move {
+  readonly file: string;
+  readonly was: Uint8Array | null;
+  readonly is: Uint8Array | null;
+}
+
+interface Ready {
+  readonly move: Move;
+  readonly path: string;
+  /** Where the new text waits; its name begins with a dot, so that it is no file of the corpus. */
+  readonly beside: string;
+  /** Where the text as it was waits, until every file is in its place. */
+  readonly before: string;
+}
+
+/**
+ * Puts files in their places, all of them or none: each is written whole beside its place, kept by the disk, and only
+ * then put there. What stands in a place is looked at once more right before; what is saved there by another program
+ * between that look and the renaming, some microseconds, is the one thing that can still be written over.
+ */
+export function putInPlace(disk: Disk, folder: string, moves: readonly Move[]): void {
+  const ready: Ready[] = [];
+  const made: string[] = [];
+  let isDone = false;
+  try {
+    for (const move of moves) ready.push(prepared(disk, folder, move, made));
+    for (const one of ready) if (!isNow(disk, one, one.move.was)) throw changedMeanwhile(disk, one);
+    putAll(disk, ready);
+    isDone = true;
+  } finally {
+    for (const { beside, before } of ready) for (const at of [beside, before]) cleared(disk, at);
+    for (const place of new Set(ready.map(({ path }) => dirname(path)))) keepNames(disk, place);
+    if (!isDone) for (const place of made.toReversed()) emptied(disk, place);
+  }
+}
+
+/** Takes away what waits beside a file for a step that was broken off. */
+export function clearBeside(disk: Disk, path: string): void {
+  const [folder, start] = [dirname(path), `.${basename(path)}.`];
+  if (disk.see(folder)?.kind !== "folder") return;
+  for (const name of disk.list(folder)) {
+    const isWaiting = name.startsWith(start) && /^\d+\.(part|was)$/.test(name.slice(start.length));
+    if (isWaiting) cleared(disk, join(folder, name));
+  }
+}
+
+function prepared(disk: Disk, folder: string, move: Move, made: string[]): Ready {
+  const path = placeIn(disk, folder, move.file);
+  const now = bytesAt(disk, path, move.file);
+  if (!isSame(now, move.was)) throw stale([{ ...staleFile(move.file, now), wasThere: move.was !== null }]);
+  const hidden = join(dirname(path), `.${basename(path)}.${process.pid}`);
+  const [beside, before] = [`${hidden}.part`, `${hidden}.was`];
+  const waiting: string[] = [];
+  try {
+    if (move.was !== null) disk.tryWriting(path);
+    if (move.is !== null) makeFolders(disk, dirname(path), made);
+    const like = move.was === null ? null : disk.see(path);
+    for (const [at, bytes] of [
+      [beside, move.is],
+      [before, move.was],
+    ] as const) {
+      if (bytes === null) continue;
+      // What an earlier program with this number left when it was broken off.
+      if (disk.see(at)?.kind === "file") cleared(disk, at);
+      writeWhole(disk, at, bytes, like);
+      waiting.push(at);
+    }
+  } catch (error) {
+    for (const at of waiting) cleared(disk, at);
+    throw refused(error, move.file);
+  }
+  return { move, path, beside, before };
+}
+
+function emptied(disk: Disk, path: string): void {
+  try {
+    disk.removeFolder(path);
+  } catch {
+    // Somebody put something in it meanwhile.
+  }
+}
+
+/** Puts every file in its place; where one cannot be put there, those before it are taken back. */
+function putAll(disk: Disk, ready: readonly Ready[]): void {
+  const done: Ready[] = [];
+  for (const one of ready) {
+    try {
+      if (isPut(disk, one)) done.push(one);
+    } catch (error) {
+      // Another program that took the step for one that was broken off has finished it.
+      if (ready.every((it) => isNow(disk, it, it.move.is))) return;
+      const left = done.filter((it) => !isTakenBack(disk, it)).map(({ move }) => `\`${move.file}\``);
+      if (left.length === 0) throw refused(error, one.move.file);
+      throw new WrittenInPart(
+        `\`${one.move.file}\` cannot be written, and ${left.join(", ")} could not be put back: written only in part`,
+      );
+    }
+  }
+}
+
+/** Why some files were changed and others not. */
+export class WrittenInPart extends CannotWrite {}
+
+/** Puts one file in its place; false where another program that goes on with the same step has done so. */
+function isPut(disk: Disk, one: Ready): boolean {
+  const { path, beside, move } = one;
+  const now = bytesAt(disk, path, move.file);
+  if (isSame(now, move.is)) return false;
+  if (!isSame(now, move.was)) throw changedMeanwhile(disk, one);
+  if (move.is === null) disk.remove(path);
+  else if (move.was === null) putNew(disk, one);
+  else disk.rename(beside, path);
+  return true;
+}
+
+/** A second name and not a renaming: it is refused where somebody made such a file meanwhile. */
+function putNew(disk: Disk, one: Ready): void {
+  try {
+    disk.link(one.beside, one.path);
+  } catch (error) {
+    const code = (error as NodeJS.ErrnoException).code ?? "";
+    if (disk.see(one.path)) throw changedMeanwhile(disk, one);
+    // Some disks know no second names.
+    if (!["EPERM", "ENOSYS", "ENOTSUP", "EOPNOTSUPP", "EMLINK"].includes(code)) throw error;
+    disk.rename(one.beside, one.path);
+  }
+}
+
+function isTakenBack(disk: Disk, one: Ready): boolean {
+  try {
+    if (isNow(disk, one, one.move.was)) return true;
+    if (!isNow(disk, one, one.move.is)) return false;
+    if (one.move.was === null) disk.remove(one.path);
+    else disk.rename(one.before, one.path);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+function isNow(disk: Disk, { path, move }: Ready, bytes: Uint8Array | null): boolean {
+  return isSame(bytesAt(disk, path, move.file), bytes);
+}
+
+function changedMeanwhile(disk: Disk, { path, move }: Ready): Error {
+  const now = bytesAt(disk, path, move.file);
+  return stale([{ ...staleFile(move.file, now), wasThere: move.was !== null }]);
+}

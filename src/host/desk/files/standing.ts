@@ -1,0 +1,53 @@
+import { createHash } from "node:crypto";
+import { textOf } from "../../corpus-folder.ts";
+import type { Disk } from "../disk.ts";
+import { CannotWrite, Stale } from "../refusal.ts";
+import type { StaleFile } from "../refusal.ts";
+
+/** What stands at a path of a corpus: its bytes, null where there is nothing; refused where it is no file. */
+export function bytesAt(disk: Disk, path: string, file: string): Uint8Array | null {
+  const seen = disk.see(path);
+  if (!seen) return null;
+  if (seen.kind !== "file")
+    throw new CannotWrite(`Unexpected ${seen.kind} at \`${file}\`, expected a file: nothing was written`);
+  return disk.read(path);
+}
+
+/** Whether two files are the same, byte for byte; nothing is the same as nothing. */
+export function isSame(a: Uint8Array | null, b: Uint8Array | null): boolean {
+  return a === null || b === null ? a === b : Buffer.compare(a, b) === 0;
+}
+
+/** SHA-256 of bytes, in lower-case hexadecimal; null for none. */
+export function hashOfBytes(bytes: Uint8Array): string;
+export function hashOfBytes(bytes: Uint8Array | null): string | null;
+export function hashOfBytes(bytes: Uint8Array | null): string | null {
+  return bytes === null ? null : createHash("sha256").update(bytes).digest("hex");
+}
+
+/** What there is to say of a file that is not as a change expected it. */
+export function staleFile(file: string, bytes: Uint8Array | null): StaleFile {
+  return { file, text: textIn(bytes) };
+}
+
+/** Bytes as text, a byte-order mark with it; null where there are none, or none that are text. */
+export function textIn(bytes: Uint8Array | null): string | null {
+  if (bytes === null) return null;
+  const { text, problem } = textOf("", bytes);
+  return problem === undefined ? text : null;
+}
+
+/** The refusal of changes that were made for other texts than now stand there; `wasThere` says of each whether it was to be there. */
+export function stale(files: readonly (StaleFile & { readonly wasThere: boolean })[]): Stale {
+  const said = files.map(({ file, text, wasThere }) =>
+    text === null && wasThere
+      ? `\`${file}\` is gone, expected it as it was`
+      : wasThere
+        ? `\`${file}\` was changed while the corpus was read, expected it as it was`
+        : `Unexpected file at \`${file}\`, expected none`,
+  );
+  return new Stale(
+    `${said.join("; ")}: nothing was written`,
+    files.map(({ file, text }) => ({ file, text })),
+  );
+}

@@ -1,0 +1,74 @@
+import { dirname, join } from "node:path";
+import { deflateSync, inflateSync } from "node:zlib";
+import { largestTable } from "../../../read/source-file.ts";
+import { cleared, keepNames, makeFolders, writeWhole } from "../disk.ts";
+import type { Disk } from "../disk.ts";
+import { hashOfBytes } from "../files/standing.ts";
+import { isOfDisk } from "../refusal.ts";
+
+/**
+ * Keeps a text among those of a history, named by its SHA-256; gives how many bytes that took, 0 where it was there.
+ * Each is on the disk, name and all, before anything refers to it.
+ */
+export function keepText(disk: Disk, texts: string, bytes: Uint8Array): number {
+  const hash = hashOfBytes(bytes);
+  if (textKept(disk, texts, hash) !== null) return 0;
+  const small = bytes.length > 1024 ? deflateSync(bytes) : bytes;
+  const isDeflated = small.length < bytes.length;
+  const content = isDeflated ? small : bytes;
+  const [plain, deflated] = pathsOf(texts, hash);
+  const path = isDeflated ? deflated : plain;
+  makeFolders(disk, dirname(path));
+  const beside = join(dirname(path), `.${hash}.${process.pid}.part`);
+  cleared(disk, beside);
+  writeWhole(disk, beside, content);
+  // A text that was damaged is replaced, in whichever way it was kept.
+  for (const other of [plain, deflated]) if (other !== path) cleared(disk, other);
+  disk.rename(beside, path);
+  keepNames(disk, dirname(path));
+  return content.length;
+}
+
+/** A text of a history by its hash; null where it is not there, or no longer what its name says. */
+export function textKept(disk: Disk, texts: string, hash: string): Uint8Array | null {
+  for (const [place, path] of pathsOf(texts, hash).entries()) {
+    try {
+      if (disk.see(path)?.kind !== "file") continue;
+      const content = disk.read(path);
+      const bytes = place === 0 ? content : inflateSync(content, { maxOutputLength: 2 * largestTable });
+      if (hashOfBytes(bytes) === hash) return bytes;
+    } catch (error) {
+      // Damaged or locked away, which is as good as gone.
+      if (!isOfDisk(error)) throw error;
+    }
+  }
+  return null;
+}
+
+/** The texts that are kept, with the bytes each takes and when it was written, in milliseconds since 1970. */
+export function textsKept(
+  disk: Disk,
+  texts: string,
+): readonly {
+  readonly hash: string;
+  readonly path: string;
+  readonly size: number;
+  readonly changed: number;
+}[] {
+  if (disk.see(texts)?.kind !== "folder") return [];
+  return disk.list(texts).flatMap((start) => {
+    const folder = join(texts, start);
+    if (!/^[0-9a-f]{2}$/.test(start) || disk.see(folder)?.kind !== "folder") return [];
+    return disk.list(folder).flatMap((name) => {
+      const hash = /^([0-9a-f]{64})(\.z)?$/.exec(name)?.[1];
+      const seen = hash === undefined ? null : disk.see(join(folder, name));
+      if (hash === undefined || !seen) return [];
+      return [{ hash, path: join(folder, name), size: seen.size, changed: seen.changed }];
+    });
+  });
+}
+
+function pathsOf(texts: string, hash: string): readonly [string, string] {
+  const path = join(texts, hash.slice(0, 2), hash);
+  return [path, `${path}.z`];
+}

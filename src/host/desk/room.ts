@@ -1,0 +1,70 @@
+import { join } from "node:path";
+import { makeFolders, writeWhole } from "./disk.ts";
+import type { Disk } from "./disk.ts";
+import { CannotWrite, isOfDisk } from "./refusal.ts";
+
+/** Where a corpus's desk keeps things. */
+export interface Room {
+  readonly desk: string;
+  readonly history: string;
+  readonly texts: string;
+  readonly drafts: string;
+}
+
+/** The folders of a corpus's desk, whether or not they are there yet. */
+export function roomIn(folder: string): Room {
+  const desk = join(folder, ".variorum");
+  const history = join(desk, "history");
+  return { desk, history, texts: join(history, "texts"), drafts: join(desk, "drafts") };
+}
+
+/** Why a corpus cannot be changed, found without writing anything; null where it can. */
+export function readOnlyReason(disk: Disk, folder: string): string | null {
+  try {
+    return reasonFound(disk, folder);
+  } catch (error) {
+    if (!isOfDisk(error)) throw error;
+    return `The folder of the corpus cannot be looked into (${(error as NodeJS.ErrnoException).code ?? ""})`;
+  }
+}
+
+function reasonFound(disk: Disk, folder: string): string | null {
+  if (!mayWrite(disk, folder)) return "The folder of the corpus may only be read";
+  for (const path of Object.values(roomIn(folder)) as readonly string[]) {
+    const kind = disk.see(path)?.kind ?? null;
+    const name = path.slice(folder.length).replace(/^[/\\]+/, "");
+    if (kind === null) continue;
+    if (kind !== "folder") return `Unexpected ${kind} at \`${name}\`, expected a folder`;
+    if (!mayWrite(disk, path)) return `The folder \`${name}\`, where edits are kept, may only be read`;
+  }
+  const files = disk.list(folder).filter((name) => /^[^.].*\.(ya?ml|bib|ris|json|csv)$/.test(name));
+  const isClosed = files.length > 0 && !files.some((name) => mayWrite(disk, join(folder, name)));
+  return isClosed ? "The files of the corpus may only be read" : null;
+}
+
+function mayWrite(disk: Disk, path: string): boolean {
+  try {
+    disk.tryWriting(path);
+    return true;
+  } catch (error) {
+    if (!isOfDisk(error)) throw error;
+    return false;
+  }
+}
+
+const ignoring =
+  "# What is in this folder belongs to one person at one machine: a history of edits, drafts, permissions.\n" +
+  "# It is no part of the corpus, so it is kept out of what is shared with others.\n*\n";
+
+/** Makes a folder of the desk, with a word to keep the desk out of what is shared; nothing behind a link is touched. */
+export function makeRoom(disk: Disk, folder: string, path: string): void {
+  const room = roomIn(folder);
+  for (const one of Object.values(room) as readonly string[]) {
+    const kind = disk.see(one)?.kind ?? "folder";
+    if (kind !== "folder")
+      throw new CannotWrite(`Unexpected ${kind} in \`.variorum\`, expected a folder: nothing was written`);
+  }
+  makeFolders(disk, path);
+  const note = join(room.desk, ".gitignore");
+  if (!disk.see(note)) writeWhole(disk, note, Buffer.from(ignoring, "utf8"));
+}
