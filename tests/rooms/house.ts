@@ -29,6 +29,8 @@ const core = [
   ...numeric,
 ];
 const drawing = ["@observablehq/plot"];
+/** The processor of citation styles. */
+const citing = ["citeproc"];
 /** The interpreter that a corpus's own plug-ins run in. */
 const sandbox = ["quickjs-emscripten-core", "@jitl/quickjs-wasmfile-release-sync"];
 const node = [
@@ -60,7 +62,7 @@ const browser = [
 /** The packages a room may import; an entry that ends in `/`, `:` or `-` means everything that begins so. */
 export function packagesFor(room: string): readonly string[] {
   if (room === "plugins") return numeric;
-  if (room === "write") return [...core, ...drawing];
+  if (room === "write") return [...core, ...drawing, ...citing];
   if (room === "host" || room === "server" || room === "cli") return node;
   return room === "app" ? browser : core;
 }
