@@ -1,16 +1,18 @@
-import { authorLabel, labelOf } from "../../../link/names/label.ts";
+import { count, say } from "../../../base/text/said/said.ts";
+import type { Said } from "../../../base/text/said/said.ts";
+import { authorLabel, labelText } from "../../../link/names/label.ts";
 import type { Graph, MeasurementRecord } from "../../../link/graph.ts";
 import { byText } from "../../../base/order.ts";
 import { apart } from "../acceptance.ts";
 import type { Rule } from "../rule.ts";
-import { fewOf, inWords, tell } from "../tell.ts";
+import { chained, few, tell, whose } from "../tell.ts";
 import { comparable, conflict } from "./compare.ts";
 
 export const conflictingMeasurements: Rule = {
   id: "conflicting-measurements",
   level: "warning",
-  title: "Two readings of one dimension of one thing differ by more than both allow.",
-  doc: "Both stay evidence until an argument chooses. Compare the landmarks, the state and the instrument; say `between` where they were taken at different places. The difference asked for is twice the combined standard uncertainty, with the corpus's reproducibility added to each; bounds conflict when wholly on the wrong side.",
+  title: say`Two readings of one dimension of one thing differ by more than both allow.`,
+  doc: say`Both stay evidence until an argument chooses. Compare the landmarks, the state and the instrument; say \`between\` where they were taken at different places. The difference asked for is twice the combined standard uncertainty, with the corpus's reproducibility added to each; bounds conflict when wholly on the wrong side.`,
   find: (view) => {
     const { graph } = view;
     const side = apart(graph, "conflicting-measurements");
@@ -26,12 +28,11 @@ export const conflictingMeasurements: Rule = {
     }
     const findings = [...causes].map(([cause, groups]) => {
       const [dimension = ""] = cause.split("\n");
-      const message = `The ${dimension} of ${inWords(
-        fewOf(
-          groups.map((group) => disagreement(graph, group)),
-          "more are in dispute between them",
-        ),
-      )}, expected readings that agree within their uncertainties.`;
+      const all = few(
+        groups.map((group) => disagreement(graph, group)),
+        (shown, others) => say`${shown} and ${count(others)} more are in dispute between them`,
+      );
+      const message = say`The ${dimension} of ${all}, expected readings that agree within their uncertainties.`;
       const about = groups.flat().map((one) => one.id);
       return tell(graph, "conflicting-measurements", "warning", about, message, { path: ["value"] });
     });
@@ -40,9 +41,14 @@ export const conflictingMeasurements: Rule = {
 };
 
 /** One thing with its readings and whose they are. */
-function disagreement(graph: Graph, group: readonly MeasurementRecord[]): string {
+function disagreement(graph: Graph, group: readonly MeasurementRecord[]): Said {
   const [first] = group;
-  const readings = group.map((one) => `${one.values.value.text} (${authorLabel(graph, one.id)})`);
-  const between = first?.values.between === undefined ? "" : ` (${first.values.between})`;
-  return `${first ? labelOf(graph, first.values.of) : ""}${between} is given as ${readings.join(" against ")}`;
+  const readings = chained(
+    group.map((one) => say`${one.values.value.text} (${whose(graph, one.id)})`),
+    (before, next) => say`${before} against ${next}`,
+  );
+  const thing = first ? labelText(graph, first.values.of) : "";
+  return first?.values.between === undefined
+    ? say`${thing} is given as ${readings}`
+    : say`${thing} (${first.values.between}) is given as ${readings}`;
 }

@@ -1,15 +1,18 @@
-import { authorLabel, labelOf } from "../../../link/names/label.ts";
-import type { ObservationRecord } from "../../../link/graph.ts";
+import { inEnglish } from "../../../base/text/said/english.ts";
+import { count, row, say } from "../../../base/text/said/said.ts";
+import type { Row } from "../../../base/text/said/said.ts";
+import type { Graph, ObservationRecord } from "../../../link/graph.ts";
+import { authorLabel } from "../../../link/names/label.ts";
 import { apart } from "../acceptance.ts";
 import type { Rule } from "../rule.ts";
-import { byCause, fewOf, inWords, tell } from "../tell.ts";
+import { byCause, few, labels, quoted, tell, whose } from "../tell.ts";
 import { alteredBetween } from "./compare.ts";
 
 export const conflictingObservations: Rule = {
   id: "conflicting-observations",
   level: "warning",
-  title: "One saw a feature of a thing, another looked for it and says it is not there.",
-  doc: "Both stay evidence until an argument chooses. Ask who looked how, and whether anything was done to the thing between.",
+  title: say`One saw a feature of a thing, another looked for it and says it is not there.`,
+  doc: say`Both stay evidence until an argument chooses. Ask who looked how, and whether anything was done to the thing between.`,
   find: ({ graph, judgement }) => {
     const groups = new Map<string, ObservationRecord[]>();
     for (const record of graph.list("observations")) {
@@ -27,20 +30,28 @@ export const conflictingObservations: Rule = {
       const [first] = pairs;
       if (!first) return [];
       const both = [...new Set(pairs.flat())];
-      const who = (list: readonly ObservationRecord[]): string =>
-        inWords([
-          ...new Set(list.filter((one) => both.includes(one)).map((one) => authorLabel(graph, one.id))),
-        ]);
+      const who = (list: readonly ObservationRecord[]): Row =>
+        authorsOf(
+          graph,
+          list.filter((one) => both.includes(one)),
+        );
       return [{ first: first[0], both, seen: who(seen), missed: who(missed) }];
     });
     const side = apart(graph, "conflicting-observations");
     const findings = byCause(disagreeing, ({ first, seen, missed }) =>
-      [graph.featureName(first.values.feature ?? ""), seen, missed, side(first.id)].join("\n"),
+      [
+        graph.featureName(first.values.feature ?? ""),
+        inEnglish(say`${seen}`),
+        inEnglish(say`${missed}`),
+        side(first.id),
+      ].join("\n"),
     ).map((group) => {
       const [{ first, seen, missed }] = group;
-      const things = group.map((one) => inWords(one.first.values.of.map((id) => labelOf(graph, id))));
-      const names = group.length === 1 ? (things[0] ?? "") : inWords(fewOf(things, "more things"));
-      const message = `“${first.values.feature ?? ""}” on ${names} was seen (${seen}) and looked for in vain (${missed}), expected one or the other.`;
+      const names = few(
+        group.map((one) => labels(graph, one.first.values.of)),
+        (shown, others) => say`${shown} and ${count(others)} more things`,
+      );
+      const message = say`${quoted(first.values.feature ?? "")} on ${names} was seen (${seen}) and looked for in vain (${missed}), expected one or the other.`;
       const about = group.flatMap(({ both }) => both.map(({ id }) => id));
       return tell(graph, "conflicting-observations", "warning", about, message, { path: ["present"] });
     });
@@ -52,6 +63,11 @@ export const conflictingObservations: Rule = {
 interface Disagreement {
   readonly first: ObservationRecord;
   readonly both: readonly ObservationRecord[];
-  readonly seen: string;
-  readonly missed: string;
+  readonly seen: Row;
+  readonly missed: Row;
+}
+
+/** Whose some observations are, each once. */
+function authorsOf(graph: Graph, list: readonly ObservationRecord[]): Row {
+  return row([...new Map(list.map(({ id }) => [authorLabel(graph, id), whose(graph, id)])).values()]);
 }

@@ -1,14 +1,17 @@
-import { authorLabel, labelOf } from "../../../link/names/label.ts";
+import { inEnglish } from "../../../base/text/said/english.ts";
+import { count, row, say } from "../../../base/text/said/said.ts";
+import type { Row } from "../../../base/text/said/said.ts";
+import { authorLabel, labelText } from "../../../link/names/label.ts";
 import type { Graph, MeasurementRecord } from "../../../link/graph.ts";
 import { apart } from "../acceptance.ts";
 import type { Rule } from "../rule.ts";
-import { byCause, fewOf, inWords, tell } from "../tell.ts";
+import { byCause, few, tell, whose } from "../tell.ts";
 
 export const copiedNumber: Rule = {
   id: "copied-number",
   level: "note",
-  title: "Several sources give one figure for one dimension: perhaps one number, cited several times.",
-  doc: "Ten citations of one number are one measurement. Where a source copies another, say so with `repeats`; what repeats another never counts. Marked copies are listed with what they copy.",
+  title: say`Several sources give one figure for one dimension: perhaps one number, cited several times.`,
+  doc: say`Ten citations of one number are one measurement. Where a source copies another, say so with \`repeats\`; what repeats another never counts. Marked copies are listed with what they copy.`,
   ofTheRecord: true,
   find: ({ graph, judgement }) => {
     const groups = new Map<string, MeasurementRecord[]>();
@@ -19,23 +22,27 @@ export const copiedNumber: Rule = {
       groups.set(key, [...(groups.get(key) ?? []), record]);
     }
     const figures = [...groups.values()].flatMap((group) => figuresIn(group, graph));
-    const whoOf = (same: (typeof figures)[number]): string =>
-      inWords([...new Set(same.map((one) => authorLabel(graph, one.id)))]);
+    const whoOf = (same: (typeof figures)[number]): Row =>
+      row([...new Map(same.map(({ id }) => [authorLabel(graph, id), whose(graph, id)])).values()]);
     const dimensionOf = ([first]: (typeof figures)[number]): string =>
       graph.dimensionName(first.values.dimension);
     const side = apart(graph, "copied-number");
     const findings = byCause(
       figures,
-      (same) => `${dimensionOf(same)}\n${whoOf(same)}\n${side(same[0].id)}`,
+      (same) => `${dimensionOf(same)}\n${inEnglish(say`${whoOf(same)}`)}\n${side(same[0].id)}`,
     ).map((cause) => {
       const [same] = cause;
       const things = cause.map((one) => {
         const original = one.find(({ values }) => values.repeats === undefined) ?? one[0];
-        return `${labelOf(graph, one[0].values.of)}, ${original.values.value.text},`;
+        return say`${labelText(graph, one[0].values.of)}, ${original.values.value.text},`;
       });
-      const [stands, one] =
-        cause.length === 1 ? ["stands", "one measurement"] : ["stand", "one measurement each"];
-      const message = `The ${same[0].values.dimension} of ${inWords(fewOf(things, "more,"))} ${stands} in ${whoOf(same)}, expected to count as ${one}.`;
+      const { dimension } = same[0].values;
+      const where = whoOf(same);
+      const names = few(things, (shown, others) => say`${shown} and ${count(others)} more,`);
+      const message =
+        cause.length === 1
+          ? say`The ${dimension} of ${names} stands in ${where}, expected to count as one measurement.`
+          : say`The ${dimension} of ${names} stand in ${where}, expected to count as one measurement each.`;
       const about = cause.flat().map(({ id }) => id);
       return tell(graph, "copied-number", "note", about, message, { path: ["value"] });
     });

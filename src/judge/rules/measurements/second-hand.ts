@@ -1,5 +1,6 @@
 import type { Id } from "../../../base/finding.ts";
-import { labelOf } from "../../../link/names/label.ts";
+import { say } from "../../../base/text/said/said.ts";
+import { labelText } from "../../../link/names/label.ts";
 import { apart } from "../acceptance.ts";
 import type { Rule } from "../rule.ts";
 import { tell } from "../tell.ts";
@@ -7,8 +8,8 @@ import { tell } from "../tell.ts";
 export const secondHand: Rule = {
   id: "second-hand",
   level: "note",
-  title: "Something is known only through another source.",
-  doc: "What was read in `via` was not checked in the source itself. Find that source, or cite it as what it is: cited in another.",
+  title: say`Something is known only through another source.`,
+  doc: say`What was read in \`via\` was not checked in the source itself. Find that source, or cite it as what it is: cited in another.`,
   ofTheRecord: true,
   find: ({ graph, judgement }) => {
     const side = apart(graph, "second-hand");
@@ -23,8 +24,11 @@ export const secondHand: Rule = {
     }
     const findings = [...groups].map(([key, about]) => {
       const [source = "", via = ""] = key.split("\n");
-      const of = source === "" ? "What is said" : labelOf(graph, source);
-      const message = `${of} is known only through ${labelOf(graph, via)}, expected to be read itself.`;
+      const through = labelText(graph, via);
+      const message =
+        source === ""
+          ? say`What is said is known only through ${through}, expected to be read itself.`
+          : say`${labelText(graph, source)} is known only through ${through}, expected to be read itself.`;
       return tell(graph, "second-hand", "note", about, message, { path: ["via"] });
     });
     return { findings };

@@ -1,4 +1,5 @@
 import type { Id } from "../../../base/finding.ts";
+import { count, say } from "../../../base/text/said/said.ts";
 import { apart } from "../acceptance.ts";
 import type { Rule } from "../rule.ts";
 import { byCause, tell } from "../tell.ts";
@@ -6,8 +7,8 @@ import { byCause, tell } from "../tell.ts";
 export const undatedRecord: Rule = {
   id: "undated-record",
   level: "note",
-  title: "A position, observation or measurement has no year, and its sources have none.",
-  doc: "It then counts in every year of the replay. Give the record a `year`, or the bibliography entry a date.",
+  title: say`A position, observation or measurement has no year, and its sources have none.`,
+  doc: say`It then counts in every year of the replay. Give the record a \`year\`, or the bibliography entry a date.`,
   ofTheRecord: true,
   find: ({ graph, judgement }) => {
     const about: Id[] = [];
@@ -17,8 +18,10 @@ export const undatedRecord: Rule = {
       }
     }
     const findings = byCause(about, apart(graph, "undated-record")).map((ids) => {
-      const many = ids.length === 1 ? "One record has" : `${ids.length} records have`;
-      const message = `${many} no year and no dated source, expected a year so that the dispute can be replayed.`;
+      const message =
+        ids.length === 1
+          ? say`One record has no year and no dated source, expected a year so that the dispute can be replayed.`
+          : say`${count(ids.length)} records have no year and no dated source, expected a year so that the dispute can be replayed.`;
       return tell(graph, "undated-record", "note", ids, message);
     });
     return { findings };

@@ -1,11 +1,12 @@
 import type { Id } from "../../../base/finding.ts";
 import { parseQuantity } from "../../../base/quantity/quantity-text.ts";
-import { labelOf } from "../../../link/names/label.ts";
+import { count, first, say } from "../../../base/text/said/said.ts";
+import { labelText } from "../../../link/names/label.ts";
 import type { Graph } from "../../../link/graph.ts";
 import type { MeasurementRecord } from "../../../link/graph.ts";
 import { apart } from "../acceptance.ts";
 import type { Rule } from "../rule.ts";
-import { byCause, fewOf, tell } from "../tell.ts";
+import { byCause, chained, tell } from "../tell.ts";
 
 const common = ["mm", "cm", "m", "in", "ft", "g", "kg"];
 const near = (a: number, b: number): boolean => Math.abs(a - b) <= 0.01 * Math.abs(b);
@@ -13,8 +14,8 @@ const near = (a: number, b: number): boolean => Math.abs(a - b) <= 0.01 * Math.a
 export const unitSlip: Rule = {
   id: "unit-slip",
   level: "warning",
-  title: "A recorded value agrees with its quotation only in another unit.",
-  doc: "No figure of the quoted passage agrees with the value within 1 %, but one does when its unit is changed into another. Look at the passage again: inches and centimetres change places most often. Nothing is changed for you, since the quotation may have the slip as well as the record.",
+  title: say`A recorded value agrees with its quotation only in another unit.`,
+  doc: say`No figure of the quoted passage agrees with the value within 1 %, but one does when its unit is changed into another. Look at the passage again: inches and centimetres change places most often. Nothing is changed for you, since the quotation may have the slip as well as the record.`,
   ofTheRecord: true,
   find: ({ graph, judgement }) => {
     const slips = graph.list("measurements").flatMap((record) => {
@@ -27,9 +28,14 @@ export const unitSlip: Rule = {
       (group) => {
         const told = group.map(({ record, figure, meant }) => {
           const { dimension, of, value } = record.values;
-          return `${dimension} of ${labelOf(graph, of)} is recorded as ${value.text}, where the quotation has ${figure}, expected perhaps ${meant}`;
+          return say`the ${dimension} of ${labelText(graph, of)} is recorded as ${value.text}, where the quotation has ${figure}, expected perhaps ${meant}`;
         });
-        const message = `The ${fewOf(told, "more of that quotation").join("; the ")}.`;
+        const others = told.length > 4 ? told.length - 3 : 0;
+        const sentences = [
+          ...(others > 0 ? told.slice(0, 3) : told),
+          ...(others > 0 ? [say`the ${count(others)} more of that quotation`] : []),
+        ];
+        const message = first(say`${chained(sentences, (before, next) => say`${before}; ${next}`)}.`);
         const about = group.map(({ record }) => record.id);
         return tell(graph, "unit-slip", "warning", about, message, { path: ["value"] });
       },
