@@ -1,16 +1,17 @@
-import { mergedText } from "../../../base/text/merge.ts";
+import { coded, row, say } from "../../../base/text/said/said.ts";
+import { mergedFile } from "../../../read/merge/file.ts";
 import type { Disk } from "../disk.ts";
 import { placeIn } from "../files/place.ts";
 import type { Move } from "../files/put.ts";
 import { bytesAt, isSame, textIn } from "../files/standing.ts";
-import { CannotWrite, Stale } from "../refusal.ts";
+import { CannotWrite, Stale, nothingWritten } from "../refusal.ts";
 import type { StaleFile } from "../refusal.ts";
 import type { Journal } from "./journal.ts";
 import type { Begun } from "./lines.ts";
 
 /**
  * What the files of a step are to become for it to be taken back. A file that was changed since keeps what was
- * changed in it, line by line; where both changed the same lines nothing is taken back, and both texts are told.
+ * changed in it, by lines or by records; where both changed the same nothing is taken back, and both texts are told.
  */
 export function movesBack(disk: Disk, folder: string, journal: Journal, step: Begun): readonly Move[] {
   const clashes: StaleFile[] = [];
@@ -19,15 +20,17 @@ export function movesBack(disk: Disk, folder: string, journal: Journal, step: Be
     const [left, wanted] = [textFor(journal, file, is), textFor(journal, file, was)];
     if (isSame(now, wanted)) return [];
     if (isSame(now, left)) return [{ file, was: now, is: wanted }];
-    const text = merged(left, now, wanted);
+    const text = merged(file, left, now, wanted);
     if (text !== null) return [{ file, was: now, is: text }];
     clashes.push({ file, text: textIn(now), wanted: textIn(wanted) });
     return [];
   });
   if (clashes.length === 0) return moves;
-  const names = clashes.map(({ file }) => `\`${file}\``).join(", ");
+  const names = clashes.map(({ file }) => coded(file));
   throw new Stale(
-    `${names}: changed since in the same lines, expected as the step left it: nothing was written`,
+    nothingWritten(
+      say`${row(names, "comma")}: changed since in the same lines, expected as the step left it`,
+    ),
     clashes,
   );
 }
@@ -38,17 +41,18 @@ export function textFor(journal: Journal, file: string, hash: string | null): Ui
   const bytes = journal.text(hash);
   if (bytes) return bytes;
   throw new CannotWrite(
-    `Missing text of \`${file}\` in the history, expected it as it was: nothing was written`,
+    nothingWritten(say`Missing text of \`${file}\` in the history, expected it as it was`),
   );
 }
 
 function merged(
+  file: string,
   left: Uint8Array | null,
   now: Uint8Array | null,
   wanted: Uint8Array | null,
 ): Uint8Array | null {
   const [base, mine, theirs] = [textIn(left), textIn(now), textIn(wanted)];
   if (base === null || mine === null || theirs === null) return null;
-  const both = mergedText(base, mine, theirs);
+  const both = mergedFile(file, base, mine, theirs);
   return "text" in both ? Buffer.from(both.text, "utf8") : null;
 }
