@@ -1,0 +1,216 @@
+import { readFileSync, readdirSync } from "node:fs";
+import { join } from "node:path";
+import type { Page } from "playwright-core";
+import { expect } from "vitest";
+import { complaintsOf, overflow } from "./axe.ts";
+import { walk } from "./chromium.ts";
+import { copyOf, filesOf, tabTo, through, visit } from "./through.ts";
+import type { Fill } from "./through.ts";
+
+const gaps = [1.02, 0.99, 1.01, 0.98, 1.0, 1.03, 0.97, 1.01, 1.0, 0.99];
+
+/** A row of pits whose gaps one survey measured; whether they are even is asked, and nothing yet says so. */
+const row: Fill = filesOf({
+  "corpus.yaml": "title: The Sallow Row\nbibliography: [sources.bib]\n",
+  "sources.bib": "@book{hale, author = {Hale, Ada}, title = {The row}, year = 1990}\n",
+  "row.yaml": [
+    "# The row as Hale drew it.",
+    "artefacts:",
+    "  - { id: row, name: The pit row }",
+    ...gaps.map((_, at) => `  - { id: row/pit-${at}, name: Pit ${at} }`),
+    "measurements:",
+    ...gaps.map(
+      (gap, at) =>
+        `  - { id: g${at}, of: row/pit-${at}, dimension: gap, from: hale, value: ${gap.toFixed(2)} ± 0.02 m }`,
+    ),
+    "questions:",
+    "  - { id: how, text: How was the row set out?, answers: [evenly, anyhow] }",
+    "claims:",
+    "  - { id: evenly, text: The pits were set out at even gaps. }",
+    "  - { id: anyhow, text: The pits were dug as they came. }",
+    "",
+  ].join("\n"),
+});
+
+const text = (page: Page, selector: string): Promise<string> =>
+  page
+    .locator(selector)
+    .allTextContents()
+    .then((all) => all.join(" "));
+
+/** Types what one of a list of choices begins with, as the keyboard picks it. */
+async function choose(page: Page, label: string, words: string): Promise<void> {
+  for (let step = 0; step < 80; step++) {
+    await page.keyboard.press("Tab");
+    const at = await page.evaluate(() => {
+      const one = document.activeElement;
+      if (!(one instanceof HTMLSelectElement)) return "";
+      const by = one.getAttribute("aria-labelledby");
+      return by === null
+        ? (one.labels[0]?.textContent ?? "")
+        : (document.getElementById(by)?.textContent ?? "");
+    });
+    if (at.includes(label)) break;
+    if (step === 79) throw new Error(`The keyboard does not reach the choice of ${label}`);
+  }
+  await page.keyboard.type(words);
+}
+
+/** Presses Tab until a field with this label has the focus. */
+async function field(page: Page, label: string): Promise<void> {
+  for (let step = 0; step < 80; step++) {
+    await page.keyboard.press("Tab");
+    const at = await page.evaluate(() => {
+      const one = document.activeElement;
+      return one instanceof HTMLInputElement || one instanceof HTMLTextAreaElement
+        ? (one.labels?.[0]?.textContent ?? "")
+        : "";
+    });
+    if (at.includes(label)) return;
+  }
+  throw new Error(`The keyboard does not reach the field ${label}`);
+}
+
+walk(
+  "makes a number, sees a standing change because of it, and takes it back, by keys alone",
+  async (page) => {
+    await through(page, row, async ({ folder }) => {
+      const before = readFileSync(join(folder, "row.yaml"), "utf8");
+      const files = readdirSync(folder).toSorted();
+      await tabTo(page, "Numbers");
+      await page.keyboard.press("Enter");
+      await page.getByRole("heading", { name: "Numbers" }).waitFor();
+      await page.keyboard.press("m");
+      await page.getByRole("heading", { name: "Make a number" }).waitFor();
+      await tabTo(page, "Spacing");
+      await page.keyboard.press("Enter");
+      await page.locator(".input").first().waitFor();
+
+      await choose(page, "Things", "The pit row");
+      await page.keyboard.press("Enter");
+      await choose(page, "Dimension", "gap");
+      await expect.poll(() => text(page, ".count-line"), { timeout: 10_000 }).toContain("10 are taken");
+      await expect.poll(() => text(page, ".came"), { timeout: 20_000 }).toMatch(/n10.*mean1 m/);
+      await expect.poll(() => text(page, ".looks")).toContain("First look at these data");
+      expect(await text(page, ".outcome")).toContain("It would change no standing.");
+
+      await choose(page, "Bear on a claim", "The pits were set");
+      await tabTo(page, "Add");
+      await page.keyboard.press("Enter");
+      await expect.poll(() => text(page, ".entry .says-now")).toContain("inconclusive");
+      await page.evaluate(() => document.querySelector("main")?.focus());
+      await choose(page, "Supports it when: Ask for a number", "p");
+      await tabTo(page, "Add: Supports it when");
+      await page.keyboard.press("Enter");
+      await field(page, "Supports it when: p, Limit");
+      await page.keyboard.type("0.01 apples");
+      await expect.poll(() => text(page, ".limit output")).toContain("expected one such as");
+      for (let back = 0; back < " apples".length; back++) await page.keyboard.press("Backspace");
+      await page.keyboard.press("Enter");
+      await expect
+        .poll(() => text(page, ".entry .says-now"), { timeout: 20_000 })
+        .toContain("It supports the claim.");
+      await expect.poll(() => text(page, ".would-change")).toMatch(/even gaps.*stands.*was unsupported/);
+      expect(await text(page, ".looks")).toContain("Look 2 at these data");
+      expect(readFileSync(join(folder, "row.yaml"), "utf8")).toBe(before);
+
+      await page.reload();
+      await page.locator(".count-line").first().waitFor();
+      await expect.poll(() => text(page, ".would-change"), { timeout: 20_000 }).toContain("stands");
+      expect(await text(page, ".looks")).toContain("Look 2 at these data");
+
+      await field(page, "What it is for");
+      await page.keyboard.type("Ten gaps of the row");
+      await tabTo(page, "Save this number");
+      await page.keyboard.press("Enter");
+      await page.getByRole("heading", { name: "Ten gaps of the row" }).waitFor({ timeout: 20_000 });
+      const saved = readFileSync(join(folder, "row.yaml"), "utf8");
+      expect(saved.startsWith(before.slice(0, 40))).toBe(true);
+      expect(saved).toContain("row-gap-spacing");
+      expect(saved).toMatch(/looks: 2/);
+      await expect.poll(() => text(page, ".bearing"), { timeout: 20_000 }).toContain("stands");
+
+      await visit(page, "/question/how");
+      await expect.poll(() => text(page, ".answers tr:nth-child(1) .standing")).toContain("stands");
+      await page.keyboard.press("Control+z");
+      await expect.poll(() => text(page, ".answers tr:nth-child(1) .standing")).toContain("unsupported");
+      expect(readFileSync(join(folder, "row.yaml"), "utf8")).toBe(before);
+      expect(
+        readdirSync(folder)
+          .filter((name) => name !== ".variorum")
+          .toSorted(),
+      ).toEqual(files);
+      await visit(page, "/numbers");
+      await expect.poll(() => text(page, "main")).toContain("Nothing is computed yet.");
+    });
+  },
+);
+
+walk(
+  "the settings of a recorded number are changed in its record; what was not touched stays as it is",
+  async (page) => {
+    await through(page, copyOf("demo-corpus"), async ({ folder }) => {
+      const file = join(folder, "questions/paces.yaml");
+      const before = readFileSync(file, "utf8");
+      await visit(page, "/number/ring-unit");
+      await page.keyboard.press("m");
+      await page.getByRole("heading", { name: "Settings of" }).waitFor();
+      await expect.poll(() => text(page, ".came"), { timeout: 20_000 }).toContain("22");
+      expect(await text(page, ".looks")).toContain("Look 2 at these data");
+      await expect
+        .poll(() => text(page, ".would-change"), { timeout: 20_000 })
+        .toContain("It would change no standing.");
+      await field(page, "unit");
+      await page.keyboard.press("Control+a");
+      await page.keyboard.type("ring-foot");
+      await expect.poll(() => text(page, ".setting output")).toContain("read as ring-foot");
+      expect(await text(page, ".came")).toContain("22");
+      await page.keyboard.press("Enter");
+      await expect.poll(() => text(page, ".came"), { timeout: 20_000 }).toContain("No number");
+      expect(await text(page, ".came")).toContain("was found in these data");
+      await page.keyboard.press("Control+a");
+      await page.keyboard.type("down-pace");
+      await page.keyboard.press("Enter");
+      await expect.poll(() => text(page, ".came"), { timeout: 20_000 }).toContain("22");
+      const without = page.locator(".lines");
+      await without.locator("summary").click();
+      await without.locator("input[type=checkbox]").first().press("Space");
+      await expect.poll(() => text(page, ".count-line")).toContain("21 are taken");
+      await expect.poll(() => text(page, ".looks"), { timeout: 20_000 }).toContain("Look 3 at these data");
+      await page.getByRole("button", { name: "Save these settings" }).press("Enter");
+      await page.waitForURL(/\/number\/ring-unit/);
+      const after = readFileSync(file, "utf8");
+      const changed = after.split("\n").filter((line) => !before.includes(line));
+      expect(changed.join("\n")).toMatch(/without:/);
+      expect(changed.join("\n")).toMatch(/looks: 3/);
+      expect(changed.length).toBeLessThanOrEqual(3);
+    });
+  },
+);
+
+for (const scheme of ["light", "dark"] as const)
+  walk(`has nothing for axe to complain of, and nothing that hangs over, in ${scheme}`, async (page) => {
+    await page.emulateMedia({ colorScheme: scheme });
+    await through(page, copyOf("demo-corpus"), async () => {
+      for (const path of ["/workbench", "/workbench?of=plan-scale", "/workbench?of=ring-unit"]) {
+        await page.setViewportSize({ width: 1280, height: 800 });
+        await visit(page, path);
+        if (path !== "/workbench")
+          await expect
+            .poll(() => page.locator(".plate svg[role=img]").count(), { timeout: 30_000 })
+            .toBeGreaterThan(0);
+        expect(await complaintsOf(page)).toEqual([]);
+        expect(await overflow(page)).toBeLessThanOrEqual(0);
+        await page.setViewportSize({ width: 390, height: 800 });
+        expect(await overflow(page)).toBeLessThanOrEqual(0);
+        expect(
+          await page.evaluate(() =>
+            [...document.querySelectorAll<HTMLElement>("main :is(button, input, select, summary)")]
+              .filter((one) => one.checkVisibility())
+              .filter((one) => Math.min(one.offsetWidth, one.offsetHeight) < 24)
+              .map((one) => one.outerHTML.slice(0, 120)),
+          ),
+        ).toEqual([]);
+      }
+    });
+  });
