@@ -84,6 +84,21 @@ describe("where a person would put a new record", () => {
     );
   });
 
+  test("what names no source is never put below one: the words are the corpus's own", () => {
+    const headed = [
+      { path: "corpus.yaml", text: "format: 1\ntitle: Merrow\nbibliography: [b.json]\n" },
+      { path: "b.json", text: '[{ "id": "vane-1968", "type": "book", "title": "Rings" }]' },
+      { path: "claims.yaml", text: "source: vane-1968\n\nclaims:\n  - { id: a, text: It was roofed. }\n" },
+    ];
+    const add = (record: WrittenMap) => done(headed, { do: "add", list: "claims", records: [record] });
+    const own = add({ text: "It stood open." });
+    expect(own.changed).toEqual(["claims-without-source.yaml"]);
+    const { graph } = modelOf(own.after);
+    expect(graph.provenance("it-stood-open").sources).toEqual([]);
+    expect(graph.provenance("a").sources).toEqual(["vane-1968"]);
+    expect(add({ text: "It stood open.", from: "vane-1968" }).changed).toEqual(["claims.yaml"]);
+  });
+
   test("an empty corpus gets a file for each kind of record", () => {
     const empty = [{ path: "corpus.yaml", text: "format: 1\ntitle: Merrow\n" }];
     const { after, changed } = done(empty, {

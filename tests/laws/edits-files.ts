@@ -4,7 +4,8 @@ import { fileURLToPath } from "node:url";
 import * as fc from "fast-check";
 import { edited } from "../../src/base/text/edit.ts";
 import type { Edit } from "../../src/base/finding.ts";
-import type { TextChange } from "../../src/read/edit/text-change.ts";
+import { inEnglish } from "../../src/base/text/said/english.ts";
+import type { CannotChange, TextChange } from "../../src/read/edit/text-change.ts";
 import { textEdits } from "../../src/read/edit/text-edits.ts";
 import { isList } from "../../src/read/edit/written.ts";
 import type { Written } from "../../src/read/edit/written.ts";
@@ -196,4 +197,9 @@ export function without(said: ReadonlyMap<string, unknown>, list: string): Reado
   return new Map(
     [...said].filter(([key, value]) => key !== list && !(Array.isArray(value) && value.length === 0)),
   );
+}
+
+/** Why a change was not made, in English; null where it was. */
+export function whyNot(made: readonly Edit[] | CannotChange): string | null {
+  return "problem" in made ? inEnglish(made.problem) : null;
 }

@@ -1,4 +1,5 @@
 import type { FileChange } from "../../base/text/edit.ts";
+import type { Text } from "../../base/text/said/said.ts";
 import type { Id } from "../../base/finding.ts";
 import type { ListName } from "../../read/grammar/field.ts";
 import type { Written, WrittenMap } from "../../read/edit/written.ts";
@@ -15,7 +16,8 @@ export type Action =
     }
   /** A record is to say `values` where it said `seen`: the fields in which the two differ are changed. */
   | { readonly do: "change"; readonly id: Id; readonly seen: WrittenMap; readonly values: WrittenMap }
-  | { readonly do: "take"; readonly ids: readonly Id[] }
+  /** Records go; with `seen`, a single one, and only where it still says that. */
+  | { readonly do: "take"; readonly ids: readonly Id[]; readonly seen?: WrittenMap }
   /** Another id, in the record and in every reference to it. */
   | { readonly do: "rename"; readonly id: Id; readonly to: Id }
   /** A setting of `corpus.yaml`. */
@@ -31,6 +33,6 @@ export interface Clash {
 
 /** What an action comes to: changes of files with a name for the step, or why there are none. */
 export type Prepared =
-  | { readonly changes: readonly FileChange[]; readonly step: string; readonly made: readonly Id[] }
+  | { readonly changes: readonly FileChange[]; readonly step: Text; readonly made: readonly Id[] }
   | { readonly clashes: readonly Clash[]; readonly gone: boolean }
-  | { readonly problem: string };
+  | { readonly problem: Text };

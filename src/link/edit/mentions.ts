@@ -4,6 +4,7 @@ import { everywhere, kindOf } from "../../read/grammar/kinds.ts";
 import { settingsFields } from "../../read/grammar/settings.ts";
 import type { MapNode, Node } from "../../read/yaml/tree.ts";
 import type { Graph } from "../graph.ts";
+import { derivationOf } from "../inputs.ts";
 import { unread } from "../withheld.ts";
 
 /** A place where a record or a source is named by its id. */
@@ -93,20 +94,42 @@ function keys(node: Node, take: Take): void {
   for (const { key, keyStart, keyEnd } of node.entries) take(key, keyStart, keyEnd);
 }
 
-/** Words of a selection that are no ids. */
-const described = new Set(["dimension", "feature", "basis", "state", "present", "parts"]);
+/** Words of a selection, and of what a talk shows, behind which ids stand. */
+const pointing = new Set(["of", "by", "from", "without", "prefer"]);
+const shown = new Set(["question", "around", "figure", "drawing", "image"]);
 
-/** Ids in inputs, parameters and what a talk shows; `number: ID.name` names a derivation. */
+/** Ids in a derivation's inputs and parameters, and in what a talk shows; other fields of plain data name nothing. */
 function inJson(node: Node, key: string, take: Take): void {
-  if (key === "selector" || described.has(key)) return;
-  if (node.is === "list") for (const item of node.items) inJson(item, key, take);
-  else if (node.is === "map") for (const one of node.entries) inJson(one.value, one.key, take);
-  else if (key === "number") take(node.text.replace(/\.[^.]*$/u, ""), node.start, node.end);
-  else cited(node, take);
+  if (key === "show") return inWords(node, key, shown, take);
+  if (node.is !== "map") return;
+  for (const one of node.entries) {
+    if (key === "inputs") inWords(one.value, one.key, pointing, take);
+    // Any other word of a parameter is a unit, a choice or a text, also where a record is called so.
+    else if (key === "parameters" && one.value.is === "map") inWords(one.value, one.key, none, take);
+  }
 }
 
-/** Prose, in which a word that is an id means no record. */
-const prose = new Set(["name", "text", "note", "short", "quote", "words", "title", "method", "translation"]);
+const none: ReadonlySet<string> = new Set();
+
+/** Ids by themselves, or behind some words of a map; `number: ID.name` names a derivation. What is dated may be an event in words. */
+function inWords(node: Node, word: string, words: ReadonlySet<string>, take: Take): void {
+  if (node.is === "list") for (const item of node.items) inWords(item, word, words, take);
+  else if (node.is === "text") (word === "of" ? whole : cited)(node, take);
+  else
+    for (const { key, value } of node.entries) {
+      if (words.has(key)) inWords(value, key, words, take);
+      else if (key === "number" && value.is === "text")
+        take(derivationOf(value.text), value.start, value.end);
+    }
+}
+
+/** Prose and words of description, in which a word that is an id means no record. */
+const prose = new Set(
+  (
+    "name text note short quote words title method translation paraphrase dimension feature basis state present parts " +
+    "kind material unit plugin between instrument scheme strength stance certainty status where table selector"
+  ).split(" "),
+);
 
 /** What is named in a record that could not be read, so that nobody knows its fields. */
 function inSpoilt(node: Node, take: Take, key = ""): void {

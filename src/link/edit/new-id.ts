@@ -12,11 +12,24 @@ export function newId(
   taken: ReadonlySet<Id> = new Set(),
 ): Id {
   const base = `${under(record)}${drawn(list, record)}`;
-  const free = (id: Id): boolean => !graph.records.has(id) && !graph.sources.has(id) && !taken.has(id);
+  const there = takenIn(graph);
+  const free = (id: Id): boolean => !there.has(id) && !taken.has(id);
   for (let count = 1; ; count++) {
     const id = count === 1 ? base : `${base}-${count}`;
     if (free(id)) return id;
   }
+}
+
+const known = new WeakMap<Graph, ReadonlySet<Id>>();
+
+/** Every id and key that stands for something already, read or not. */
+export function takenIn(graph: Graph): ReadonlySet<Id> {
+  const before = known.get(graph);
+  if (before) return before;
+  const lost = [...graph.leftOut, ...(graph.spoilt ?? [])].map((one) => one.id);
+  const all = new Set([...graph.records.keys(), ...graph.sources.keys(), ...lost]);
+  known.set(graph, all);
+  return all;
 }
 
 /** A part is called after its whole. */
@@ -47,7 +60,7 @@ function inId(words: string): string {
   const plain = words
     .normalize("NFKD")
     .toLowerCase()
-    .replace(/['’ʼ\u0300-\u036f]/gu, "")
+    .replace(/['’ʼ]|\p{M}/gu, "")
     .replace(/[^a-z0-9]+/gu, "-")
     .replace(/^-+|-+$/gu, "");
   if (plain.length <= longest) return plain;

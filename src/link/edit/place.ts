@@ -1,6 +1,7 @@
 import { byText } from "../../base/order.ts";
 import type { ListName } from "../../read/grammar/field.ts";
-import { kindOf } from "../../read/grammar/kinds.ts";
+import { kindOf, listNames } from "../../read/grammar/kinds.ts";
+import { headOf } from "../../read/edit/head.ts";
 import { isList } from "../../read/edit/written.ts";
 import type { Written, WrittenMap } from "../../read/edit/written.ts";
 import type { AnyLinked, Graph } from "../graph.ts";
@@ -24,18 +25,30 @@ export function placeOf(
   record: WrittenMap,
 ): Placed {
   const cited = firstCited(graph, record);
-  const bySource = sourceFiles(files);
+  const heads = headsOf(files);
+  const bySource = new Map([...heads].map(([path, key]) => [key, path] as const).toReversed());
   const own = cited === null || !("from" in kindOf(list).fields) ? undefined : bySource.get(cited);
   if (own !== undefined) return { file: own, record: withoutHead(record, cited), head: "" };
-  const like = mostLike(graph, list, record);
+  // What names no source would get that of the head without anybody having said so.
+  const headed = new Set("from" in kindOf(list).fields && cited === null ? heads.keys() : []);
+  const like = mostLike(graph, list, record, headed);
   const folder = folderOfSources(bySource);
-  if (cited !== null && folder !== null && read.has(list) && graph.sources.has(cited))
-    return {
-      file: `${folder}${cited}.yaml`,
-      record: withoutHead(record, cited),
-      head: `source: ${cited}\n\n`,
-    };
-  return { file: like ?? onlyFile(files) ?? `${list}.yaml`, record, head: "" };
+  const fresh =
+    cited === null || folder === null || !isFileName.test(cited) ? null : `${folder}${cited}.yaml`;
+  if (fresh !== null && read.has(list) && graph.sources.has(cited ?? "") && fresh !== "corpus.yaml") {
+    // One that is there already, and says at its head nothing or another source, is a file like any other.
+    if (files.has(fresh)) return { file: fresh, record, head: "" };
+    return { file: fresh, record: withoutHead(record, cited), head: `source: ${cited}\n\n` };
+  }
+  return { file: like ?? onlyFile(files, headed) ?? free(list, headed), record, head: "" };
+}
+
+/** Keys after which a file can be called on every system; others have signs that mean something to a disk. */
+const isFileName = /^[\p{L}\p{N}][\p{L}\p{N}_+-]*(?:\.[\p{L}\p{N}_+-]+)*$/u;
+
+/** A file called after its kind, that is from no source. */
+function free(list: ListName, headed: ReadonlySet<string>): string {
+  return headed.has(`${list}.yaml`) ? `${list}-without-source.yaml` : `${list}.yaml`;
 }
 
 /** Kinds that are taken from what is read, so that they stand in the file of their source. */
@@ -55,13 +68,12 @@ function isListOf(value: Written): value is readonly Written[] {
   return typeof value !== "string" && isList(value);
 }
 
-/** Files by the source that their head names. */
-function sourceFiles(files: ReadonlyMap<string, string>): ReadonlyMap<string, string> {
+/** The source that the head of each file names, where one does. */
+function headsOf(files: ReadonlyMap<string, string>): ReadonlyMap<string, string> {
   const found = new Map<string, string>();
   for (const [file, text] of files) {
-    if (!/\.ya?ml$/u.test(file) || file === "corpus.yaml") continue;
-    const head = /^\ufeff?source:[ \t]*["']?([^\s"'#]+)/mu.exec(text)?.[1];
-    if (head !== undefined && !found.has(head)) found.set(head, file);
+    const head = headOf(file, text);
+    if (head) found.set(file, head.key);
   }
   return found;
 }
@@ -83,10 +95,15 @@ function withoutHead(record: WrittenMap, key: string | null): WrittenMap {
 }
 
 /** The file of text in which most records of the list stand: beside the whole of a part, then by what they are about. */
-function mostLike(graph: Graph, list: ListName, record: WrittenMap): string | null {
+function mostLike(
+  graph: Graph,
+  list: ListName,
+  record: WrittenMap,
+  without: ReadonlySet<string>,
+): string | null {
   const scores = new Map<string, number>();
   for (const other of graph.list(list)) {
-    if (other.file.endsWith(".csv")) continue;
+    if (other.file.endsWith(".csv") || without.has(other.file)) continue;
     const whole = other.id === record["part-of"] ? 10_000 : 0;
     scores.set(other.file, (scores.get(other.file) ?? 0) + whole + likeness(other, record));
   }
@@ -110,8 +127,10 @@ function texts(value: unknown): readonly string[] {
   return (Array.isArray(value) ? value : [value]).filter((one) => typeof one === "string");
 }
 
-/** The one file of records that a small corpus has; null where there are none or several. */
-function onlyFile(files: ReadonlyMap<string, string>): string | null {
+/** The one file of records that a small corpus has; null where there are none or several, or it is called after a kind. */
+function onlyFile(files: ReadonlyMap<string, string>, without: ReadonlySet<string>): string | null {
   const all = [...files.keys()].filter((file) => /\.ya?ml$/u.test(file) && file !== "corpus.yaml");
-  return all.length === 1 ? (all[0] ?? null) : null;
+  const [only] = all;
+  if (all.length !== 1 || only === undefined || without.has(only)) return null;
+  return listNames.some((list) => only === `${list}.yaml`) ? null : only;
 }

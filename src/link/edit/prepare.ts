@@ -1,16 +1,19 @@
 import { changeTo, edited } from "../../base/text/edit.ts";
 import type { Edit, Id } from "../../base/finding.ts";
 import { byText } from "../../base/order.ts";
+import { say } from "../../base/text/said/said.ts";
+import type { Text } from "../../base/text/said/said.ts";
 import { textEdits } from "../../read/edit/text-edits.ts";
 import type { TextChange } from "../../read/edit/text-change.ts";
-import { saysSame, writtenOf } from "../../read/edit/written.ts";
+import { ownWritten } from "../../read/edit/head.ts";
+import { saysSame } from "../../read/edit/written.ts";
 import type { WrittenMap } from "../../read/edit/written.ts";
 import { kindOf } from "../../read/grammar/kinds.ts";
 import type { MapNode } from "../../read/yaml/tree.ts";
 import type { Graph } from "../graph.ts";
 import type { Action, Clash, Prepared } from "./action.ts";
 import { differences, fieldIn } from "./differences.ts";
-import { newId } from "./new-id.ts";
+import { newId, takenIn } from "./new-id.ts";
 import { placeOf } from "./place.ts";
 import { renaming } from "./renamed.ts";
 import { stepOf } from "./step.ts";
@@ -44,7 +47,7 @@ function doneIn(ground: Ground, texts: Texts, action: Action): Done {
     case "change":
       return changed(ground, texts, action);
     case "take":
-      return taken(ground, texts, action.ids);
+      return taken(ground, texts, action);
     case "rename":
       return renamed(ground, texts, action);
     case "setting": {
@@ -55,7 +58,7 @@ function doneIn(ground: Ground, texts: Texts, action: Action): Done {
 }
 
 /** Makes a change in one of the texts; why it cannot be made, or null. */
-function put(texts: Texts, file: string, change: TextChange, head = ""): { readonly problem: string } | null {
+function put(texts: Texts, file: string, change: TextChange, head = ""): { readonly problem: Text } | null {
   const text = texts.get(file) ?? "";
   const edits = textEdits({ path: file, text }, change);
   if ("problem" in edits) return edits;
@@ -68,9 +71,12 @@ function added({ graph, files }: Ground, texts: Texts, action: Extract<Action, {
   const needsId = kindOf(list).fields["id"]?.required === true;
   const made: Id[] = [];
   for (const given of action.records) {
-    const id = typeof given["id"] === "string" && given["id"] !== "" ? given["id"] : null;
-    const named = needsId && id === null ? { id: newId(graph, list, given, new Set(made)), ...given } : given;
-    const own = needsId ? { ...named, id: id ?? named["id"] ?? "" } : named;
+    const { id: said, ...others } = given;
+    const isSaid = typeof said === "string" && said !== "";
+    if (isSaid && (takenIn(graph).has(said) || made.includes(said)))
+      return { problem: say`Duplicate id \`${said}\`, expected another name` };
+    const unnamed = needsId ? { id: newId(graph, list, others, new Set(made)), ...others } : others;
+    const own: WrittenMap = isSaid ? given : unnamed;
     const place = placeOf(graph, files, list, own);
     const file = action.file ?? place.file;
     const record = file === place.file ? place.record : own;
@@ -91,16 +97,34 @@ export function writtenRecord(
   return graph.spoilt?.find((one) => one.id === id)?.written ?? null;
 }
 
+/**
+ * The record that a change was made for. One without an id of its own may have another name by now, where a namesake was
+ * put before it or taken out: it is then the one among them that says what was seen.
+ */
+function recordSeen(graph: Graph, id: Id, seen: WrittenMap): ReturnType<typeof writtenRecord> {
+  const record = writtenRecord(graph, id);
+  const says = (one: { readonly node: MapNode }): boolean => saysSame(ownWritten(one), seen);
+  if ((record && says(record)) || graph.records.get(id)?.named === true) return record;
+  const shared = id.replace(/#[\d#]*$/u, "");
+  const namesakes = [...graph.records.values()].filter(
+    (one) => !one.named && one.id.replace(/#[\d#]*$/u, "") === shared,
+  );
+  return namesakes.find(says) ?? record;
+}
+
 function changed({ graph }: Ground, texts: Texts, action: Extract<Action, { do: "change" }>): Done {
-  const record = writtenRecord(graph, action.id);
-  if (!record) return { clashes: [], gone: true };
   const { seen, values } = action;
-  const now = writtenOf(record.node) as WrittenMap;
+  const record = recordSeen(graph, action.id, seen);
+  if (!record) return { clashes: [], gone: true };
+  const now = ownWritten(record);
   const wanted = differences(seen, values).filter(({ path: [field = ""] }) => {
     const name = String(field);
     return !saysSame(fieldIn(now, name), fieldIn(values, name));
   });
-  const clashes = clashesIn(now, seen, values, new Set(wanted.map(({ path }) => String(path[0]))));
+  // What has no id of its own may be another record by now, which is told by any of its fields.
+  const told = graph.records.get(action.id)?.named === false ? fieldsOf(record, seen) : [];
+  const fields = new Set([...wanted.map(({ path }) => String(path[0])), ...told]);
+  const clashes = clashesIn(now, seen, values, fields);
   if (clashes.length > 0) return { clashes, gone: false };
   for (const { path, value } of wanted) {
     const change = { is: "field", record: record.node.start, path, value } as const;
@@ -128,15 +152,23 @@ function clashesIn(
   });
 }
 
-function taken({ graph }: Ground, texts: Texts, ids: readonly Id[]): Done {
-  const records = ids.flatMap((id) => writtenRecord(graph, id) ?? []);
+function taken({ graph }: Ground, texts: Texts, { ids, seen }: Extract<Action, { do: "take" }>): Done {
+  const records = ids.flatMap((id) => (seen ? recordSeen(graph, id, seen) : writtenRecord(graph, id)) ?? []);
   if (records.length < ids.length) return { clashes: [], gone: true };
+  const clashes = seen
+    ? records.flatMap((one) => clashesIn(ownWritten(one), seen, {}, fieldsOf(one, seen)))
+    : [];
+  if (clashes.length > 0) return { clashes, gone: false };
   // From the end of a file, so that places before stay what they are.
   for (const { file, node } of records.toSorted((a, b) => b.node.start - a.node.start)) {
     const trouble = put(texts, file, { is: "take", record: node.start });
     if (trouble) return trouble;
   }
   return { made: [] };
+}
+
+function fieldsOf(record: { readonly node: MapNode }, seen: WrittenMap): ReadonlySet<string> {
+  return new Set(Object.keys({ ...seen, ...ownWritten(record) }));
 }
 
 function renamed({ graph, files }: Ground, texts: Texts, action: Extract<Action, { do: "rename" }>): Done {

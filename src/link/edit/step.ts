@@ -1,48 +1,48 @@
 import type { Id } from "../../base/finding.ts";
-import { kindOf } from "../../read/grammar/kinds.ts";
-import type { ListName } from "../../read/grammar/field.ts";
+import { count, say } from "../../base/text/said/said.ts";
+import type { Text } from "../../base/text/said/said.ts";
+import { kindWords } from "../../read/grammar/words.ts";
 import type { WrittenMap } from "../../read/edit/written.ts";
 import type { Graph } from "../graph.ts";
-import { labelOf } from "../names/label.ts";
+import { labelText } from "../names/label.ts";
 import type { Action } from "./action.ts";
 
 /** What a step is called where it can be undone: what is done, to which kind of record, and its first words. */
-export function stepOf(graph: Graph, action: Action): string {
+export function stepOf(graph: Graph, action: Action): Text {
   switch (action.do) {
     case "add": {
       const [first] = action.records;
-      if (action.records.length === 1 && first) return `New ${kind(action.list)}: ${wordsOf(first)}`;
-      return `${action.records.length} new ${action.list}`;
+      const kind = kindWords[action.list];
+      if (action.records.length === 1 && first) return say`New ${kind}: ${wordsOf(first)}`;
+      return say`${count(action.records.length)} new records of one kind: ${kind}`;
     }
     case "change":
-      return `Change to ${named(graph, action.id)}`;
+      return say`Change to ${named(graph, action.id)}`;
     case "take": {
       const [first] = action.ids;
-      if (action.ids.length === 1 && first !== undefined) return `Take out ${named(graph, first)}`;
-      return `Take out ${action.ids.length} records`;
+      if (action.ids.length === 1 && first !== undefined) return say`Take out ${named(graph, first)}`;
+      return say`Take out ${count(action.ids.length)} records`;
     }
     case "rename":
-      return `Rename ${action.id} to ${action.to}`;
+      return say`Rename ${action.id} to ${action.to}`;
     case "setting":
-      return `Change of the setting ${action.path.join(" > ")}`;
+      return say`Change of the setting ${action.path.join(" > ")}`;
   }
 }
 
-function kind(list: ListName): string {
-  return kindOf(list).singular;
-}
-
-function named(graph: Graph, id: Id): string {
+function named(graph: Graph, id: Id): Text {
   const record = graph.records.get(id);
-  return record ? `${kind(record.list)}: ${shortened(labelOf(graph, id))}` : id;
+  if (!record) return id;
+  const label = labelText(graph, id);
+  return say`${kindWords[record.list]}: ${typeof label === "string" ? shortened(label) : label}`;
 }
 
-function wordsOf(record: WrittenMap): string {
+function wordsOf(record: WrittenMap): Text {
   for (const name of ["short", "name", "title", "text", "method", "words", "dimension", "claim", "id"]) {
     const said = record[name];
     if (typeof said === "string" && said.trim() !== "") return shortened(said.trim());
   }
-  return "without words";
+  return say`without words`;
 }
 
 const longest = 60;

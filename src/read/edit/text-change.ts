@@ -1,3 +1,4 @@
+import type { Text } from "../../base/text/said/said.ts";
 import type { ListName } from "../grammar/field.ts";
 import type { Step } from "../yaml/tree.ts";
 import type { Written, WrittenMap } from "./written.ts";
@@ -25,5 +26,5 @@ export type TextChange =
 
 /** Why a file cannot be changed so, as a message of the program's one grammar. */
 export interface CannotChange {
-  readonly problem: string;
+  readonly problem: Text;
 }

@@ -1,5 +1,7 @@
 import type { Edit } from "../../base/finding.ts";
 import { edited, inPlace } from "../../base/text/edit.ts";
+import { say } from "../../base/text/said/said.ts";
+import type { Text } from "../../base/text/said/said.ts";
 import { listNames } from "../grammar/kinds.ts";
 import { settingsFields } from "../grammar/settings.ts";
 import type { ListName } from "../grammar/field.ts";
@@ -44,7 +46,7 @@ export function textEdits(file: SourceFile, change: TextChange): readonly Edit[]
   if (path.endsWith(".csv")) return tableEdits(file, change);
   const before = readYaml(path, text);
   if (!before.root)
-    return { problem: `Unexpected file \`${path}\` that cannot be read, expected it mended first` };
+    return { problem: say`Unexpected file \`${path}\` that cannot be read, expected it mended first` };
   const sites = sitesIn(masked(text, before.split));
   const start = "record" in change ? change.record : change.is === "add" ? change.after : undefined;
   const place = start === undefined ? null : recordAt(sites, start);
@@ -67,7 +69,7 @@ function written(
   manner: Manner,
 ): readonly Edit[] | CannotChange {
   const edits: Edit[] = [];
-  const problems: string[] = [];
+  const problems: Text[] = [];
   const desk: Desk = {
     text,
     hand: handOf(text, sites.root),

@@ -1,3 +1,5 @@
+import { count, say } from "../../../base/text/said/said.ts";
+import type { Text } from "../../../base/text/said/said.ts";
 import type { Hand } from "../hand/hand.ts";
 import type { Table } from "../hand/order.ts";
 import { itemLines } from "../hand/typed.ts";
@@ -21,7 +23,7 @@ export interface Desk {
   readonly manner: Manner;
   readonly put: (start: number, end: number, text: string) => void;
   /** Says why the change cannot be made. */
-  readonly refuse: (problem: string) => void;
+  readonly refuse: (problem: Text) => void;
 }
 
 /** What a value stands in: behind a key or a dash, in brackets or over lines. */
@@ -50,9 +52,11 @@ export function refuseShared(desk: Desk, site: Site, whole: boolean): void {
   const shared = sharedIn(site, site, whole);
   if (shared === null) return;
   const { anchor, aliases } = shared;
-  const places = aliases.length === 1 ? "1 other place" : `${aliases.length} other places`;
+  const [named, by] = [`\`&${anchor ?? ""}\``, `\`*${anchor ?? ""}\``];
   desk.refuse(
-    `Unexpected anchor \`&${anchor ?? ""}\` on a value that stands in ${places} as \`*${anchor ?? ""}\`, expected it written out there first`,
+    aliases.length === 1
+      ? say`Unexpected anchor ${named} on a value that stands in 1 other place as ${by}, expected it written out there first`
+      : say`Unexpected anchor ${named} on a value that stands in ${count(aliases.length)} other places as ${by}, expected it written out there first`,
   );
 }
 

@@ -1,5 +1,6 @@
 import type { Edit } from "../../../base/finding.ts";
 import { edited, inPlace } from "../../../base/text/edit.ts";
+import { row as inRow, say } from "../../../base/text/said/said.ts";
 import type { SourceFile } from "../../source-file.ts";
 import { readTable } from "../../table/csv.ts";
 import type { Cell, Row, Table } from "../../table/csv.ts";
@@ -55,9 +56,15 @@ function textsFor(
   const has = (name: string): boolean => names.includes(name);
   const missing = Object.keys(fields).filter((name) => !has(name) && fields[name] !== null);
   if (missing.length > 0) {
-    const what = missing.map((name) => `\`${name}\``).join(", ");
-    const [column, one] = missing.length === 1 ? ["column", "it"] : ["columns", "them"];
-    return { problem: `Missing ${column} ${what} in \`${path}\`, expected ${one} in the head line` };
+    const what = inRow(
+      missing.map((name) => `\`${name}\``),
+      "comma",
+    );
+    const problem =
+      missing.length === 1
+        ? say`Missing column ${what} in \`${path}\`, expected it in the head line`
+        : say`Missing columns ${what} in \`${path}\`, expected them in the head line`;
+    return { problem };
   }
   const texts = new Map<string, string>();
   for (const [name, value] of Object.entries(fields)) {
@@ -78,7 +85,7 @@ function textsFor(
 
 function beyondCell(field: string, path: string): CannotChange {
   return {
-    problem: `Unexpected list or map of \`${field}\` for \`${path}\`, expected a single value: a table has one in a cell`,
+    problem: say`Unexpected list or map of \`${field}\` for \`${path}\`, expected a single value: a table has one in a cell`,
   };
 }
 
@@ -110,7 +117,7 @@ function checked(
 ): readonly Edit[] | CannotChange {
   const after = readTable({ ...file, text: edited(file.text, edits) });
   if (after.rows.length < table.rows.length)
-    return { problem: `Unexpected row without any text, expected it taken out of \`${file.path}\`` };
+    return { problem: say`Unexpected row without any text, expected it taken out of \`${file.path}\`` };
   const place = table.rows.indexOf(row);
   const same = after.rows.every(({ cells }, at) =>
     cells.every(({ text }, column) => {
@@ -131,7 +138,7 @@ function added(
 ): readonly Edit[] | CannotChange {
   const { path, text } = file;
   if (table.head.length === 0)
-    return { problem: `Missing head line in \`${path}\`, expected the names of the columns` };
+    return { problem: say`Missing head line in \`${path}\`, expected the names of the columns` };
   const lines: string[] = [];
   for (const record of records) {
     const texts = textsFor(file, table, record);
@@ -147,7 +154,7 @@ function added(
   const edits = [{ file: path, start: at, end: at, text: put }];
   const read = readTable({ ...file, text: edited(text, edits) });
   if (read.rows.length !== table.rows.length + records.length)
-    return { problem: `Unexpected row without any text, expected a value for a column of \`${path}\`` };
+    return { problem: say`Unexpected row without any text, expected a value for a column of \`${path}\`` };
   return edits;
 }
 

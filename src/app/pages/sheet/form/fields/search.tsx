@@ -1,0 +1,141 @@
+import { useEffect, useId, useState } from "react";
+import type { KeyboardEvent } from "react";
+import type { Help } from "../../../../../show/desk/forms/layout.ts";
+import type { Choice, Choices } from "../../../../../show/desk/forms/offered/choices.ts";
+import { formWords as words } from "../../../../words/desk/forms.ts";
+import { askModel } from "../asking.ts";
+import { inReadersWords } from "../../../../words/reader/said.ts";
+
+/** So many are offered at once. */
+const most = 8;
+
+interface Props {
+  readonly from: Help;
+  readonly text: string;
+  readonly onType: (text: string) => void;
+  readonly onChoose: (choice: Choice) => void;
+  /** Any text will do: nothing is chosen before an arrow key was pressed. */
+  readonly free: boolean;
+  readonly told: Readonly<Record<string, string | boolean>>;
+}
+
+/** A field that searches while one types: arrow keys go through what fits, Enter takes it, Escape shuts the list. */
+export function Search({ from, text, onType, onChoose, free, told }: Props) {
+  const [open, setOpen] = useState(false);
+  const [at, setAt] = useState(-1);
+  const found = useChoices(from, text, open);
+  const listId = useId();
+  const first = found?.first ?? [];
+  const active = at >= 0 ? at : free || text === "" ? -1 : 0;
+  const shown = open && found !== null && (first.length > 0 || !free);
+
+  const option = shown && active >= 0 ? `${listId}-${active}` : undefined;
+  useEffect(() => {
+    if (option !== undefined) document.getElementById(option)?.scrollIntoView({ block: "nearest" });
+  }, [option]);
+
+  const take = (choice: Choice): void => {
+    setOpen(false);
+    setAt(-1);
+    onChoose(choice);
+  };
+  const onKey = (event: KeyboardEvent): void => {
+    if (event.nativeEvent.isComposing || event.altKey || event.ctrlKey || event.metaKey) return;
+    if (event.key === "ArrowDown" || event.key === "ArrowUp") {
+      event.preventDefault();
+      const step = event.key === "ArrowDown" ? 1 : -1;
+      if (!open) setOpen(true);
+      else if (first.length > 0) setAt((active + step + first.length) % first.length);
+    } else if (event.key === "Escape" && open) {
+      event.preventDefault();
+      event.stopPropagation();
+      setOpen(false);
+    } else if (event.key === "Enter" && (shown || !free)) {
+      // What is typed here is looked for: Enter never saves the form.
+      event.preventDefault();
+      const choice = shown ? first[active] : undefined;
+      if (choice) take(choice);
+      else if (!shown) setOpen(true);
+    }
+  };
+  return (
+    <div className="search-choice">
+      <input
+        type="text"
+        role="combobox"
+        {...told}
+        dir="auto"
+        autoComplete="off"
+        spellCheck={free}
+        placeholder={free ? undefined : words.typeToSearch}
+        aria-autocomplete="list"
+        aria-expanded={shown}
+        aria-controls={shown ? listId : undefined}
+        aria-activedescendant={option}
+        value={text}
+        onChange={(event) => {
+          setOpen(true);
+          setAt(-1);
+          onType(event.target.value);
+        }}
+        onKeyDown={onKey}
+        onBlur={() => setOpen(false)}
+      />
+      <div className={shown ? "choices" : "unseen"}>
+        {shown && (
+          <ul role="listbox" id={listId} aria-label={words.choose}>
+            {first.map((one, place) => (
+              <li
+                key={one.id}
+                id={`${listId}-${place}`}
+                role="option"
+                aria-selected={place === active}
+                onPointerDown={(event) => {
+                  event.preventDefault();
+                  take(one);
+                }}
+              >
+                <Named choice={one} />
+              </li>
+            ))}
+          </ul>
+        )}
+        <output className="quiet">{shown && words.fitting(first.length, found.more)}</output>
+      </div>
+    </div>
+  );
+}
+
+/** A record or source by its name, with its id and what it is. */
+export function Named({ choice }: { readonly choice: Choice }) {
+  return (
+    <>
+      <span className="sentence" dir="auto">
+        {inReadersWords(choice.label)}
+      </span>
+      {choice.kind !== null && (
+        <span className="quiet">
+          {inReadersWords(choice.kind)} <bdi>{choice.id}</bdi>
+        </span>
+      )}
+    </>
+  );
+}
+
+/** What fits some words; an earlier answer stays in sight until the next is there. */
+function useChoices(from: Help, text: string, open: boolean): Choices | null {
+  const [found, setFound] = useState<Choices | null>(null);
+  const asking = JSON.stringify(from);
+  useEffect(() => {
+    if (!open) return undefined;
+    let stale = false;
+    const given = { from: JSON.parse(asking) as Help, text, most };
+    void askModel("choose", given).then((told) => {
+      if (!stale) setFound(told);
+    });
+    return () => {
+      stale = true;
+    };
+  }, [asking, text, open]);
+  return open ? found : null;
+}

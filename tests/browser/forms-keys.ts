@@ -1,0 +1,53 @@
+import type { Page } from "playwright-core";
+import { expect } from "vitest";
+import { tabTo } from "./through.ts";
+
+/** Presses Tab until a field of the form has the focus. */
+export async function toField(page: Page, field: string, key: "Tab" | "Shift+Tab" = "Tab"): Promise<void> {
+  for (let step = 0; step < 160; step++) {
+    if ((await page.evaluate(() => document.activeElement?.id)) === `at-${field}`) return;
+    await page.keyboard.press(key);
+  }
+  throw new Error(`The keyboard does not reach the field ${field}`);
+}
+
+/** Types into a field. */
+export async function fill(page: Page, field: string, text: string): Promise<void> {
+  await toField(page, field);
+  await page.keyboard.insertText(text);
+}
+
+/** Chooses a record or source by searching for some words: the first that fits. */
+export async function choose(page: Page, field: string, text: string): Promise<void> {
+  await toField(page, field);
+  await page.keyboard.type(text);
+  await page.locator("[role=option][aria-selected=true]").waitFor();
+  await page.keyboard.press("Enter");
+  await page.locator("[role=option]").waitFor({ state: "detached" });
+}
+
+/** Chooses one of the words of a field by typing it. */
+export async function pick(page: Page, field: string, word: string): Promise<void> {
+  await toField(page, field);
+  await page.keyboard.type(word);
+}
+
+/** Opens the form of a new record from the page of records, by the list of what can be done. */
+export async function newRecord(page: Page, singular: string): Promise<void> {
+  await tabTo(page, /^\s*Records$/);
+  await page.keyboard.press("Enter");
+  await page.getByRole("heading", { name: "Records", level: 1 }).waitFor();
+  await page.keyboard.press(".");
+  await page.keyboard.type(`new ${singular}`);
+  await page.keyboard.press("Enter");
+  await page.getByRole("heading", { name: `New ${singular}`, exact: true }).waitFor();
+  await page.locator("form.form").waitFor();
+}
+
+/** Saves the form and waits for the sheet. */
+export async function save(page: Page): Promise<void> {
+  await page.keyboard.press("Control+Enter");
+  await page.waitForURL(/\/record\//);
+  await page.locator("article.sheet").waitFor();
+  await expect.poll(() => page.locator(".desk-foot").textContent()).toMatch(/^Saved\./);
+}
