@@ -1,0 +1,103 @@
+import { useRef, useState } from "react";
+import { importWords as words } from "../../../words/desk/import.ts";
+import { filesRead } from "./files.ts";
+import type { FileRead } from "./files.ts";
+import type { FileTold } from "./serving.ts";
+
+interface Props {
+  readonly read: readonly FileRead[];
+  readonly told: readonly FileTold[];
+  readonly onRead: (read: readonly FileRead[]) => void;
+}
+
+/** The files that are to come in: dropped, chosen or pasted, each with what was found in it. */
+export function ComingFiles({ read, told, onRead }: Props) {
+  const field = useRef<HTMLInputElement>(null);
+  const [over, setOver] = useState(false);
+  const [text, setText] = useState("");
+  const take = async (files: Iterable<File>): Promise<void> => {
+    const fresh = await filesRead(files);
+    const names = new Set(fresh.map((one) => one.name));
+    onRead([...read.filter((one) => !names.has(one.name)), ...fresh]);
+  };
+  const takeText = (): void => {
+    const n = read.filter((one) => one.name.startsWith(words.pasted(1))).length + 1;
+    onRead([...read, { name: words.pasted(n), text }]);
+    setText("");
+  };
+  return (
+    <>
+      <div
+        className={over ? "drop over" : "drop"}
+        onDragOver={(event) => {
+          event.preventDefault();
+          setOver(true);
+        }}
+        onDragLeave={() => setOver(false)}
+        onDrop={(event) => {
+          event.preventDefault();
+          setOver(false);
+          void take(event.dataTransfer.files);
+        }}
+      >
+        <span>{words.drop}</span>{" "}
+        <button type="button" onClick={() => field.current?.click()}>
+          {words.choose}
+        </button>
+        <input
+          ref={field}
+          type="file"
+          multiple
+          accept=".bib,.bibtex,.ris,.json,.txt"
+          aria-label={words.files}
+          className="unseen"
+          tabIndex={-1}
+          onChange={(event) => {
+            void take([...(event.target.files ?? [])]);
+            event.target.value = "";
+          }}
+        />
+      </div>
+      <details className="paste">
+        <summary>{words.paste}</summary>
+        <textarea
+          aria-label={words.pasteLabel}
+          rows={8}
+          spellCheck={false}
+          dir="auto"
+          value={text}
+          onChange={(event) => setText(event.target.value)}
+        />
+        {text.trim() !== "" && (
+          <button type="button" onClick={takeText}>
+            {words.readPasted}
+          </button>
+        )}
+      </details>
+      {read.length > 0 && (
+        <ul className="coming">
+          {read.map((one) => (
+            <li key={one.name}>
+              <bdi className="name">{one.name}</bdi>
+              <span className="quiet">{stateOf(one, told)}</span>
+              <button
+                type="button"
+                aria-label={words.takeAwayOne(one.name)}
+                onClick={() => onRead(read.filter((other) => other !== one))}
+              >
+                {words.takeAway}
+              </button>
+            </li>
+          ))}
+        </ul>
+      )}
+    </>
+  );
+}
+
+function stateOf(one: FileRead, told: readonly FileTold[]): string {
+  if ("trouble" in one) return one.trouble;
+  const known = told.find((other) => other.name === one.name);
+  if (!known) return words.reading;
+  return known.entries === null ? words.noBibliography : words.entriesIn(known.entries);
+}

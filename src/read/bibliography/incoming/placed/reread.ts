@@ -1,0 +1,44 @@
+import { count, say } from "../../../../base/text/said/said.ts";
+import type { Text } from "../../../../base/text/said/said.ts";
+import { saidBy } from "../alike/alike.ts";
+import type { Plan } from "../plan.ts";
+import type { Holding } from "../shelf.ts";
+
+/** What speaks against a bibliography as an import would leave it: something that it said before and no longer would, or what came in read otherwise; null where nothing does. */
+export function troubleWith(plan: Plan, before: Holding | null, after: Holding): Text | null {
+  const merged = new Set(
+    plan.outcomes.flatMap(({ choice, merge }) => (choice.do === "merge" && merge ? [merge.held.source] : [])),
+  );
+  const was = before?.sources ?? [];
+  for (const [place, source] of was.entries()) {
+    const now = after.sources[place];
+    const kept =
+      now?.key === source.key && (saidBy(now) === saidBy(source) || touched(before, source.key, merged));
+    if (!kept)
+      return say`Unexpected reading of \`${source.key}\` in \`${after.path}\` after the import, expected it as it was`;
+  }
+  const added = plan.outcomes.filter((one) => one.key !== null && one.arrived.format === after.format);
+  const fresh = after.sources.slice(was.length);
+  for (const [place, { key, entry }] of added.entries()) {
+    const now = fresh[place];
+    if (now?.key === key && saidBy(now) === saidBy(entry.source)) continue;
+    return say`Unexpected reading of \`${key ?? ""}\` (line ${String(entry.line)}) in \`${after.path}\`, expected what it says in its own file`;
+  }
+  return fresh.length === added.length
+    ? null
+    : say`Unexpected number of ${count(fresh.length)} new entries in \`${after.path}\`, expected ${count(added.length)}`;
+}
+
+/** Whether what an entry says may be another: it is merged into, or has fields from one that is. */
+function touched(
+  before: Holding | null,
+  key: string,
+  merged: ReadonlySet<Holding["sources"][number]>,
+): boolean {
+  if (merged.size === 0) return false;
+  const own = before?.lexed.find((one) => one.key === key);
+  const lends = own?.fields.some(
+    (one) => one.name === "crossref" || one.name === "xdata" || one.name === "entryset",
+  );
+  return lends === true || [...merged].some((one) => one.key === key);
+}
