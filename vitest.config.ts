@@ -8,6 +8,8 @@ export default defineConfig({
     allowOnly: false,
     maxWorkers: 2,
     testTimeout: 60_000,
+    // What a page does on a busy machine is waited for as long as it may take, not for a second.
+    expect: { poll: { timeout: 30_000 } },
     hookTimeout: 120_000,
     // Through the aliases too, as in the bundle.
     server: { deps: { inline: [/@citation-js/] } },

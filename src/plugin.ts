@@ -5,17 +5,20 @@ import type { Quantity, QuantityKind } from "./base/quantity.ts";
 import type { Random } from "./base/random.ts";
 import type { Figure } from "./base/outcome/figure.ts";
 import type { Refusal } from "./base/outcome/refusal.ts";
+import type { Text } from "./base/text/said/said.ts";
 
 export type { Json } from "./base/json.ts";
 export { fieldsOf, membersOf, numberOf, rowsOf, textOf } from "./base/json.ts";
 export { formatDrawnP, isUnsettled } from "./base/outcome/drawn-p.ts";
 export { holm } from "./base/outcome/holm.ts";
 export { commonError, type Factor } from "./base/outcome/propagation.ts";
-export { formatNumber, formatP, writtenUnit } from "./base/quantity/quantity-print.ts";
+export { kindWords } from "./base/unit/kind-words.ts";
+export { formatNumber, formatP, formatProbability, writtenUnit } from "./base/quantity/quantity-print.ts";
 export type { Chronicle, DatedEvent, DateStatement } from "./base/date/chronicle.ts";
 export { boundsOf, type Bounds } from "./base/date/differences.ts";
 export { smallestImpossible } from "./base/date/minimal.ts";
 export { yearText } from "./base/date/year.ts";
+export { yearWords } from "./base/date/year-words.ts";
 export type { Id } from "./base/finding.ts";
 export type { Quantity, QuantityKind, QuantityForm, SharedError } from "./base/quantity.ts";
 export type { Random } from "./base/random.ts";
@@ -23,6 +26,11 @@ export { randomFrom } from "./base/random.ts";
 export type { Pair, Dot, Stretch, Bar, Peak, Mark, Axis, Panel, Figure } from "./base/outcome/figure.ts";
 export type { Refusal } from "./base/outcome/refusal.ts";
 export { refuse, isRefusal, refuseFewer, refuseUnlessPositive } from "./base/outcome/refusal.ts";
+export { either } from "./base/text/said/either.ts";
+export { inEnglish } from "./base/text/said/english.ts";
+export { paragraph } from "./base/text/said/paragraph.ts";
+export { coded, count, countInWords, first, row, say } from "./base/text/said/said.ts";
+export type { Said, Text } from "./base/text/said/said.ts";
 export * from "./base/numeric/index.ts";
 
 /** A measurement as a plug-in sees it: one dimension of one artefact, after selection and merging. */
@@ -72,7 +80,7 @@ export interface InputDeclaration {
   readonly name: string;
   /** A `number` is another derivation's: one pure number, in a list like the measurements. */
   readonly kind: "measurements" | "observations" | "dates" | "number";
-  readonly doc: string;
+  readonly doc: Text;
   /** The plug-in computes without it too, or on an empty one. */
   readonly optional?: boolean;
   /** The other input whose members are matched one to one with this one's. */
@@ -91,18 +99,23 @@ export interface InputDeclaration {
 export interface ParameterDeclaration {
   readonly name: string;
   readonly kind: "number" | "quantity" | "text" | "choice" | "unit";
-  readonly doc: string;
+  readonly doc: Text;
   readonly choices?: readonly string[];
   /** Text of the value used when none is given; none means the parameter stays unset. */
   readonly default?: string;
+  /** A size that the data are tested against: no number that was found in these very data can be given for it. */
+  readonly beforehand?: true;
 }
 
 /** A number that a plug-in gives, as data. */
 export interface NumberDeclaration {
   readonly name: string;
-  /** `input`: in the kind of the first input's quantities (SI); else a pure number, a count or a probability. */
-  readonly kind: "probability" | "count" | "number" | "input";
-  readonly doc: string;
+  /**
+   * `input`: in the kind of the first input's quantities (SI); else a pure number, a count, the `probability` of a test, which
+   * supports nothing by being large, or the `chance` that something is so.
+   */
+  readonly kind: "probability" | "chance" | "count" | "number" | "input";
+  readonly doc: Text;
 }
 
 /** A computed number in SI, with its interval (95 % unless `doc` says otherwise); null where an end is not to be had. */
@@ -115,7 +128,7 @@ export interface ComputedNumber {
 /** An input or the whole run left out of the computation by the plug-in itself, with the reason. */
 export interface LeftOut {
   readonly id: Id;
-  readonly why: string;
+  readonly why: Text;
 }
 
 /** What came of a computation: numbers, what was left out, conditions met, and data for the figure. */
@@ -128,13 +141,13 @@ export interface Computation {
   readonly data: Json;
 }
 
-/** What an artefact or another record is called, by its id. */
-export type Naming = (id: Id) => string;
+/** What an artefact or another record is called, by its id: words of the corpus, or words of ours about it. */
+export type Naming = (id: Id) => Text;
 
 /** A condition under which the method misleads, in a sentence. */
 export interface Caution {
   readonly id: string;
-  readonly text: string;
+  readonly text: Text;
   /** Said of a run in which its warning was met, and of no other; else it holds for the method as such. */
   readonly whenMet?: true;
 }
@@ -171,8 +184,8 @@ export interface Tools {
 export interface Plugin {
   readonly id: string;
   readonly version: string;
-  readonly title: string;
-  readonly doc: string;
+  readonly title: Text;
+  readonly doc: Text;
   /** Where the method was published. */
   readonly sources: readonly string[];
   readonly inputs: readonly InputDeclaration[];
@@ -195,9 +208,9 @@ export interface Plugin {
     settings: Settings,
     name: Naming,
     tells?: "each" | "together",
-  ) => string;
+  ) => Text;
   readonly cautions: readonly Caution[];
   readonly examples: readonly Example[];
   /** Put in by the host where the plug-in came with a corpus: the hash of its file, and why it cannot be used, if so. */
-  readonly guest?: { readonly hash: string; readonly trouble: string | null };
+  readonly guest?: { readonly hash: string; readonly trouble: Text | null };
 }

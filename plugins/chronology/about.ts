@@ -1,36 +1,36 @@
-import type { Caution, Example } from "../../src/plugin.ts";
+import { say, type Caution, type Example } from "../../src/plugin.ts";
 
 /** The conditions under which a chain of dates misleads (methods G). */
 export const cautions: readonly Caution[] = [
   {
     id: "loose-dates",
     whenMet: true,
-    text: "Some of the dates are given as approximate or uncertain; they are taken as they are written, with no margin.",
+    text: say`Some of the dates are given as approximate or uncertain; they are taken as they are written, with no margin.`,
   },
   {
     id: "open-end",
     whenMet: true,
-    text: "Nothing that is said sets a bound at one end: how early, or how late, cannot be decided.",
+    text: say`Nothing that is said sets a bound at one end: how early, or how late, cannot be decided.`,
   },
   {
     id: "ranges-at-a-level",
-    text: "A calibrated radiocarbon range is taken as a hard limit. At 95 % a contradiction means that one statement at least is outside its range, and of m independent ranges one is with a chance of 1 − 0.95 to the power of m.",
+    text: say`A calibrated radiocarbon range is taken as a hard limit. At 95 % a contradiction means that one statement at least is outside its range, and of m independent ranges one is with a chance of 1 − 0.95 to the power of m.`,
   },
   {
     id: "all-alike",
-    text: "All statements count alike, whoever made them. Where they cannot all be true some that clash are named, none of which the clash can do without; which of them is wrong is not for the arithmetic.",
+    text: say`All statements count alike, whoever made them. Where they cannot all be true some that clash are named, none of which the clash can do without; which of them is wrong is not for the arithmetic.`,
   },
   {
     id: "may-touch",
-    text: "Before means before, in the same year or not; how long between is not said unless a relation says it.",
+    text: say`Before means before, in the same year or not; how long between is not said unless a relation says it.`,
   },
   {
     id: "several-dates",
-    text: "Of several dates given for one thing any may be right: they count from the first year of any to the last year of any.",
+    text: say`Of several dates given for one thing any may be right: they count from the first year of any to the last year of any.`,
   },
   {
     id: "no-claims",
-    text: "What claims say of dates does not enter, so that a claim is not held up by itself.",
+    text: say`What claims say of dates does not enter, so that a claim is not held up by itself.`,
   },
 ];
 

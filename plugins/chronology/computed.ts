@@ -1,6 +1,7 @@
 import {
   boundsOf,
   refuseFewer,
+  say,
   smallestImpossible,
   type Bounds,
   type Chronicle,
@@ -32,7 +33,7 @@ export function computed(
 ): Computation | Refusal {
   const chronicle = recorded?.dates["of"] ?? { events: [], statements: [] };
   const { events, statements } = chronicle;
-  const few = refuseFewer(statements.length, 1, "dates or relations");
+  const few = refuseFewer(statements.length, 1, say`dates or relations`);
   if (few !== null) return few;
   const bounds = boundsOf(statements);
   const spans = events.map(({ event }) => spanOf(bounds?.get(event)));

@@ -1,4 +1,4 @@
-import type { Plugin } from "../../src/plugin.ts";
+import { say, type Plugin } from "../../src/plugin.ts";
 import { cautions, examples } from "./about.ts";
 import { computed } from "./computed.ts";
 import { chronologyFigure } from "./figure.ts";
@@ -8,8 +8,8 @@ import { chronologySentence } from "./sentence.ts";
 export const chronology: Plugin = {
   id: "chronology",
   version: "1.0.0",
-  title: "Chronology",
-  doc: "Asks whether all that relations, dates and histories say of some events can be true, and between which years they then lie.",
+  title: say`Chronology`,
+  doc: say`Asks whether all that relations, dates and histories say of some events can be true, and between which years they then lie.`,
   sources: [
     "Dechter, Meiri & Pearl 1991, Artificial Intelligence 49, 61–95 (differences of times as a network)",
     "Bellman 1958, Quarterly of Applied Mathematics 16, 87–90 (shortest paths, from memory)",
@@ -18,21 +18,21 @@ export const chronology: Plugin = {
     {
       name: "of",
       kind: "dates",
-      doc: "The things whose making is dated, or events in words, as relations and histories name them.",
+      doc: say`The things whose making is dated, or events in words, as relations and histories name them.`,
     },
   ],
   parameters: [],
   numbers: [
-    { name: "consistent", kind: "count", doc: "1 where all that is said can be true together, else 0." },
+    { name: "consistent", kind: "count", doc: say`1 where all that is said can be true together, else 0.` },
     {
       name: "earliest",
       kind: "number",
-      doc: "The first year in which any of what is asked may be, astronomical: 1 BC is 0, 2 BC is −1.",
+      doc: say`The first year in which any of what is asked may be, astronomical: 1 BC is 0, 2 BC is −1.`,
     },
     {
       name: "latest",
       kind: "number",
-      doc: "The last year in which any of what is asked may be, astronomical.",
+      doc: say`The last year in which any of what is asked may be, astronomical.`,
     },
   ],
   compute: computed,

@@ -1,18 +1,23 @@
 import {
+  count,
   fieldsOf,
+  inEnglish,
   membersOf,
+  row,
+  say,
   textOf,
-  yearText,
+  yearWords,
   type Computation,
   type Json,
   type Naming,
+  type Text,
 } from "../../src/plugin.ts";
 
 /** An event as it is told, with the first and the last year in which it may be. */
 export interface Told {
-  readonly name: string;
+  readonly name: Text;
   /** The name inside a sentence: `the making of the wall`, `“the pit was dug”`. */
-  readonly words: string;
+  readonly words: Text;
   readonly asked: boolean;
   readonly first: number | null;
   readonly last: number | null;
@@ -27,16 +32,20 @@ export function eventsIn({ data }: Computation, name: Naming): readonly Told[] {
 export function clashIn(
   { data }: Computation,
   name: Naming,
-): { readonly names: readonly string[]; readonly dated: readonly Told[] } {
+): { readonly names: readonly Text[]; readonly dated: readonly Told[] } {
   const clash = membersOf(fieldsOf(data)["clash"]).map((one) => {
     const fields = fieldsOf(one);
     const dated = membersOf(fields["events"]).map((event) => toldOf(event, name));
     const record = name(textOf(fields["record"]));
-    const history = dated[0]?.words ?? `the history of ${record}`;
-    const words = { date: `the date of ${record}`, history, relation: `“${record}”` };
-    return { dated, words: words[textOf(fields["kind"]) as keyof typeof words] };
+    return { dated, words: statementWords(textOf(fields["kind"]), record, dated[0]) };
   });
-  return { names: [...new Set(clash.map((one) => one.words))], dated: clash.flatMap((one) => one.dated) };
+  const names = new Map(clash.map(({ words }) => [inEnglish(words), words]));
+  return { names: [...names.values()], dated: clash.flatMap((one) => one.dated) };
+}
+
+function statementWords(kind: string, record: Text, entry: Told | undefined): Text {
+  if (kind === "date") return say`the date of ${record}`;
+  return kind === "relation" ? quoted(record) : (entry?.words ?? say`the history of ${record}`);
 }
 
 /** What happened to an artefact is told with it. */
@@ -44,30 +53,40 @@ function toldOf(event: Json, name: Naming): Told {
   const fields = fieldsOf(event);
   const record = textOf(fields["record"]);
   const text = textOf(fields["text"]);
-  const thing = record === "" ? "" : name(record);
-  const of = thing === "" ? "" : ` (${thing})`;
+  const thing = record === "" ? null : name(record);
+  const known = thing ?? "";
   return {
-    name: text === "" ? thing : `${text}${of}`,
-    words: text === "" ? `the making of ${thing}` : `“${text}”${of}`,
+    name: text === "" ? known : thing === null ? text : say`${text} (${thing})`,
+    words:
+      text === ""
+        ? say`the making of ${known}`
+        : thing === null
+          ? quoted(text)
+          : say`${quoted(text)} (${thing})`,
     asked: fields["asked"] === true,
     first: yearOf(fields["first"]),
     last: yearOf(fields["last"]),
   };
 }
 
-/** `480 BC to AD 79`, `AD 79 or earlier`, `AD 79`; that it cannot be told where both ends are open. */
-export function spanWords(first: number | null, last: number | null): string {
-  if (first === null && last === null) return "at a time that cannot be told";
-  if (first === null) return `in ${yearText(last ?? 0)} or earlier`;
-  if (last === null) return `in ${yearText(first)} or later`;
-  return first === last ? `in ${yearText(first)}` : `between ${yearText(first)} and ${yearText(last)}`;
+function quoted(text: Text): Text {
+  return say`${{ mention: text, words: Number.MAX_SAFE_INTEGER, quoted: true }}`;
+}
+
+/** `in 480 BC`, `in AD 79 or earlier`, `between 480 BC and AD 79`; that it cannot be told where both ends are open. */
+export function spanWords(first: number | null, last: number | null): Text {
+  if (last === null)
+    return first === null ? say`at a time that cannot be told` : say`in ${yearWords(first)} or later`;
+  if (first === null) return say`in ${yearWords(last)} or earlier`;
+  return first === last
+    ? say`in ${yearWords(first)}`
+    : say`between ${yearWords(first)} and ${yearWords(last)}`;
 }
 
 /** Names in a row: `a, b and c`; of many the first few and how many more. */
-export function inWords(names: readonly string[], most = 4): string {
-  const shown =
-    names.length > most ? [...names.slice(0, most - 1), `${names.length - most + 1} more`] : names;
-  return shown.length <= 1 ? (shown[0] ?? "") : `${shown.slice(0, -1).join(", ")} and ${shown.at(-1) ?? ""}`;
+export function inWords(names: readonly Text[], most = 4): Text {
+  if (names.length <= most) return say`${row(names)}`;
+  return say`${row(names.slice(0, most - 1), "comma")} and ${count(names.length - most + 1)} more`;
 }
 
 function yearOf(year: Json | undefined): number | null {

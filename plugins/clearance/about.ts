@@ -1,46 +1,46 @@
-import type { Caution, Example } from "../../src/plugin.ts";
+import { say, type Caution, type Example } from "../../src/plugin.ts";
 
 /** The conditions under which clearances mislead (methods E). */
 export const cautions: readonly Caution[] = [
   {
     id: "fits-is-not-belongs",
-    text: "To fit is not to belong: how many other pegs of the class would fit as well can be told only where several joints are given, and then is.",
+    text: say`To fit is not to belong: how many other pegs of the class would fit as well can be told only where several joints are given, and then is.`,
   },
   {
     id: "shapes",
-    text: "Only sizes are compared: of a square peg in a round socket compare the diagonal, and see that the shapes agree (common practice).",
+    text: say`Only sizes are compared: of a square peg in a round socket compare the diagonal, and see that the shapes agree (common practice).`,
   },
   {
     id: "independence",
-    text: "The product over several dimensions takes their errors as independent; the wider limits hold whatever their dependence.",
+    text: say`The product over several dimensions takes their errors as independent; the wider limits hold whatever their dependence.`,
   },
   {
     id: "shrinkage",
-    text: "Wood that dried and clay that was fired have shrunk: the sizes compared are those of now, not those of use.",
+    text: say`Wood that dried and clay that was fired have shrunk: the sizes compared are those of now, not those of use.`,
   },
   {
     id: "no-trial",
-    text: "Trying parts together can harm both: whether they may be is for their keeper and a conservator to say (common practice).",
+    text: say`Trying parts together can harm both: whether they may be is for their keeper and a conservator to say (common practice).`,
   },
   {
     id: "left-open",
     whenMet: true,
-    text: "A size known only as at least or at most so much leaves open whether its dimension fits.",
+    text: say`A size known only as at least or at most so much leaves open whether its dimension fits.`,
   },
   {
     id: "ranges",
     whenMet: true,
-    text: "A range is read as what one part may measure, all of it equally likely; the spread of several parts says nothing of one.",
+    text: say`A range is read as what one part may measure, all of it equally likely; the spread of several parts says nothing of one.`,
   },
   {
     id: "unlike-dimensions",
     whenMet: true,
-    text: "Dimensions of different names were paired: see that they lie against each other when the parts are joined.",
+    text: say`Dimensions of different names were paired: see that they lie against each other when the parts are joined.`,
   },
   {
     id: "common-error",
     whenMet: true,
-    text: "An error common to both sizes cancels as far as they are alike, and is taken so.",
+    text: say`An error common to both sizes cancels as far as they are alike, and is taken so.`,
   },
 ];
 

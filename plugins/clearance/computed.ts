@@ -1,8 +1,10 @@
 import {
   SMALLEST_P,
+  kindWords,
   refuse,
   refuseFewer,
   refuseUnlessPositive,
+  say,
   writtenUnit,
   type Computation,
   type ComputedNumber,
@@ -25,7 +27,7 @@ export function computed(inputs: Inputs, settings: Settings): Computation | Refu
     return peg === undefined ? [] : [{ socket, peg }];
   });
   const loosest = loosestIn(settings);
-  const bad = refuseFewer(matings.length, 1, "pairs of dimensions") ?? refuseSizes(matings, settings);
+  const bad = refuseFewer(matings.length, 1, say`pairs of dimensions`) ?? refuseSizes(matings, settings);
   if (bad !== null) return bad;
   const rows = matings.map(({ socket, peg }) => {
     const [outer, inner] = [sizeOf(socket.quantity), sizeOf(peg.quantity)];
@@ -88,12 +90,12 @@ function refuseSizes(matings: readonly Mating[], { loosest }: Settings): Refusal
     const several = new Set(sizes.map(({ kind }) => kind)).size > 1;
     return refuse(
       several ? "mixed-dimensions" : "wrong-kind",
-      `Unexpected ${wrong.kind} (${wrong.text}) where parts are fitted together, expected lengths.`,
+      say`Unexpected ${kindWords[wrong.kind]} (${wrong.text}) where parts are fitted together, expected lengths.`,
     );
   }
   return refuseUnlessPositive(
     [...sizes, ...given].map(({ value }) => value),
-    "sizes",
+    say`sizes`,
   );
 }
 
@@ -118,8 +120,8 @@ function leastOf(found: readonly Clearance[]): ComputedNumber | null {
 function fitOf(found: readonly Clearance[]): ComputedNumber | null {
   if (found.every(({ flag }) => flag === "undecidable")) return null;
   const told = (chances: readonly number[]): number => {
-    const product = together(chances).independent;
-    return product === 0 ? 0 : Math.max(SMALLEST_P, product);
+    const { independent, bounds } = together(chances);
+    return bounds[1] === 0 ? 0 : Math.max(SMALLEST_P, independent);
   };
   const value = told(found.map(({ chance, flag }) => (flag === "fits" ? chance[0] : chance[1])));
   if (found.every(({ chance }) => chance[0] === chance[1])) return { value, low: null, high: null };

@@ -1,6 +1,15 @@
-import { formatNumber, type Bar, type Dot, type Mark, type Pair, type Panel } from "../../src/plugin.ts";
+import {
+  formatNumber,
+  paragraph,
+  say,
+  type Bar,
+  type Dot,
+  type Mark,
+  type Pair,
+  type Panel,
+} from "../../src/plugin.ts";
 import { densityAt } from "./fit/spread.ts";
-import type { Row, Scale } from "./rows.ts";
+import { namesOf, type Row, type Scale } from "./rows.ts";
 
 const POINTS = 80;
 /** Standard uncertainties of normal errors to either side of which nothing is drawn. */
@@ -12,31 +21,32 @@ const [FOOT, HEAD] = [0.36, 0.72];
 export function likelihood(rows: readonly Row[], { unit, size }: Scale, loosest: number | null): Panel {
   const curves = rows.map((row, at) => curveOf(row, at, size, loosest));
   const bounded = rows.filter(({ ends }) => ends.includes(null));
-  const zones = `to the right of 0${loosest === null ? "" : ` and up to ${formatNumber(loosest)} ${unit}, the loosest`}`;
   return {
-    title: "How likely each clearance is",
-    caption: `Each curve is drawn to a height of its own; shaded is where the peg fits, ${zones}. Points are clearances with their 95 % intervals, or the whole of a range.${
-      bounded.length > 0
-        ? ` A bound leaves no curve, only a side: ${bounded.map((row) => row.name).join(", ")}.`
-        : ""
-    }`,
+    title: say`How likely each clearance is`,
+    caption: paragraph([
+      loosest === null
+        ? say`Each curve is drawn to a height of its own; shaded is where the peg fits, to the right of 0.`
+        : say`Each curve is drawn to a height of its own; shaded is where the peg fits, to the right of 0 and up to ${`${formatNumber(loosest)} ${unit}`}, the loosest.`,
+      say`Points are clearances with their 95 % intervals, or the whole of a range.`,
+      bounded.length > 0 ? say`A bound leaves no curve, only a side: ${namesOf(bounded)}.` : null,
+    ]),
     shows: "each",
-    x: { label: "clearance, socket less peg", unit },
+    x: { label: say`clearance, socket less peg`, unit },
     y: { label: "", unit: "1", names: rows.map((row) => row.name) },
     marks: [
       ...curves.flatMap(({ fits }): readonly Mark[] =>
-        fits.length === 0 ? [] : [{ mark: "band", points: fits, label: "fits" }],
+        fits.length === 0 ? [] : [{ mark: "band", points: fits, label: say`fits` }],
       ),
-      { mark: "rule", axis: "x", at: 0, role: "main", label: "just fits" },
+      { mark: "rule", axis: "x", at: 0, role: "main", label: say`just fits` },
       ...(loosest === null
         ? []
-        : [{ mark: "rule", axis: "x", at: loosest, role: "null", label: "loosest" } satisfies Mark]),
+        : [{ mark: "rule", axis: "x", at: loosest, role: "null", label: say`loosest` } satisfies Mark]),
       ...curves.flatMap(({ outline }): readonly Mark[] =>
-        outline.length === 0 ? [] : [{ mark: "line", points: outline, role: "main", label: "likelihood" }],
+        outline.length === 0 ? [] : [{ mark: "line", points: outline, role: "main", label: say`likelihood` }],
       ),
       {
         mark: "dots",
-        label: "clearance of each dimension",
+        label: say`clearance of each dimension`,
         dots: rows.flatMap((row, at) => dotOf(row, at, size)),
       },
       ...(bounded.length === 0 ? [] : [sidesOf(rows, size)]),
@@ -103,6 +113,6 @@ function sidesOf(rows: readonly Row[], size: number): Mark {
         return [{ row, from: low / size, to: (to + far) / size, open: "more", label: "" }];
       return [];
     }),
-    label: "left open by a bound",
+    label: say`left open by a bound`,
   };
 }

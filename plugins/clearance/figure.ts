@@ -1,6 +1,7 @@
+import { paragraph, say } from "../../src/plugin.ts";
 import type { Bar, Computation, Figure, Naming, Panel, Settings } from "../../src/plugin.ts";
 import { likelihood } from "./curve.ts";
-import { clearanceWords, endsOfSize, rowsIn, shownIn, type Row, type Scale } from "./rows.ts";
+import { clearanceWords, endsOfSize, namesOf, rowsIn, shownIn, type Row, type Scale } from "./rows.ts";
 
 /** The peg in the socket to scale, dimension by dimension, and how likely each clearance is. */
 export function clearanceFigure(computation: Computation, settings: Settings, name: Naming): Figure {
@@ -9,7 +10,7 @@ export function clearanceFigure(computation: Computation, settings: Settings, na
   const { loosest } = settings;
   const most = loosest?.kind === "quantity" ? loosest.value.value / scale.size : null;
   return {
-    title: "A peg in its socket",
+    title: say`A peg in its socket`,
     panels: [parts(rows, scale), likelihood(rows, scale, most)],
   };
 }
@@ -20,23 +21,23 @@ function parts(rows: readonly Row[], scale: Scale): Panel {
   const sized = (side: "outer" | "inner"): readonly Bar[] =>
     rows.map((row, at) => barOf(row[side], at, scale.size));
   return {
-    title: "The peg laid into the socket, to scale",
-    caption: `Each row is one dimension from one side of both parts: uprights are the walls of the socket, shaded is the peg, above them the clearance. Bars at the ends are 95 % intervals, or the whole of a range.${
-      beyond.length > 0
-        ? ` The peg reaches beyond the wall: ${beyond.map((row) => row.name).join(", ")}.`
-        : ""
-    }${open ? " Dashed: known only as at least or at most so much." : ""}`,
+    title: say`The peg laid into the socket, to scale`,
+    caption: paragraph([
+      say`Each row is one dimension from one side of both parts: uprights are the walls of the socket, shaded is the peg, above them the clearance. Bars at the ends are 95 % intervals, or the whole of a range.`,
+      beyond.length > 0 ? say`The peg reaches beyond the wall: ${namesOf(beyond)}.` : null,
+      open ? say`Dashed: known only as at least or at most so much.` : null,
+    ]),
     shows: "each",
-    x: { label: "size", unit: scale.unit, from: 0 },
+    x: { label: say`size`, unit: scale.unit, from: 0 },
     y: { label: "", unit: "1", names: rows.map((row) => row.name) },
     marks: [
-      { mark: "bars", role: "piece", bars: sized("inner"), label: "peg" },
-      { mark: "bars", role: "opening", bars: sized("outer"), label: "socket" },
+      { mark: "bars", role: "piece", bars: sized("inner"), label: say`peg` },
+      { mark: "bars", role: "opening", bars: sized("outer"), label: say`socket` },
       {
         mark: "bars",
         role: "between",
         bars: rows.map((row, at) => gapOf(row, at, scale)),
-        label: "clearance",
+        label: say`clearance`,
       },
     ],
   };

@@ -1,4 +1,4 @@
-import type { Plugin } from "../../src/plugin.ts";
+import { say, type Plugin } from "../../src/plugin.ts";
 import { cautions, examples } from "./about.ts";
 import { computed } from "./computed.ts";
 import { clearanceFigure } from "./figure.ts";
@@ -7,9 +7,9 @@ import { clearanceSentence } from "./sentence.ts";
 /** Whether two parts that are said to mate would go together, and with how much room. */
 export const clearance: Plugin = {
   id: "clearance",
-  version: "1.0.0",
-  title: "Clearance",
-  doc: "Asks whether a peg goes into a socket within the errors of both, dimension by dimension and all together.",
+  version: "1.0.1",
+  title: say`Clearance`,
+  doc: say`Asks whether a peg goes into a socket within the errors of both, dimension by dimension and all together.`,
   sources: [
     "JCGM 100:2008 (GUM), sections 4.3 and 5 (propagation, rectangular errors, correlation)",
     "Fréchet 1935 (bounds of a joint probability, from memory)",
@@ -19,14 +19,14 @@ export const clearance: Plugin = {
     {
       name: "socket",
       kind: "measurements",
-      doc: "Dimensions of the part that receives; bounds are taken as what they are.",
+      doc: say`Dimensions of the part that receives; bounds are taken as what they are.`,
       pairedWith: "peg",
       takesBounds: true,
     },
     {
       name: "peg",
       kind: "measurements",
-      doc: "The same dimensions of the part that goes in.",
+      doc: say`The same dimensions of the part that goes in.`,
       takesBounds: true,
     },
   ],
@@ -34,20 +34,19 @@ export const clearance: Plugin = {
     {
       name: "loosest",
       kind: "quantity",
-      doc: "The most room with which the parts would still be said to fit.",
+      doc: say`The most room with which the parts would still be said to fit.`,
     },
   ],
   numbers: [
     {
       name: "clearance",
       kind: "input",
-      doc: "Socket less peg in the tightest dimension, those left aside that a bound lets be of any size above where there are others; its ends are the least of the ends of all dimensions, ranges taken whole.",
+      doc: say`Socket less peg in the tightest dimension, those left aside that a bound lets be of any size above where there are others; its ends are the least of the ends of all dimensions, ranges taken whole.`,
     },
     {
       name: "p-fit",
-      // A probability that something is so, and no p of a test: a large one does support.
-      kind: "number",
-      doc: "The chance that all dimensions fit, as if independent; with limits where a bound leaves a dimension open.",
+      kind: "chance",
+      doc: say`The chance that all dimensions fit, as if independent; with limits where a bound leaves a dimension open.`,
     },
   ],
   compute: computed,

@@ -3,11 +3,14 @@ import {
   formatNumber,
   membersOf,
   numberOf,
+  row as inRow,
+  say,
   textOf,
   type Computation,
   type Json,
   type Naming,
   type Pair,
+  type Text,
 } from "../../src/plugin.ts";
 import type { Flag, Size } from "./fit/dimension.ts";
 import type { Spread } from "./fit/spread.ts";
@@ -16,7 +19,7 @@ type Ends = readonly [number | null, number | null];
 
 /** One dimension of socket and peg as the figure and the sentence read it, in SI. */
 export interface Row {
-  readonly name: string;
+  readonly name: Text;
   readonly outer: Size;
   readonly inner: Size;
   readonly spread: Spread;
@@ -47,13 +50,13 @@ export function rowsIn(computation: Computation, name: Naming): readonly Row[] {
   const single = new Set(rows.map((row) => textOf(row["dimension"]))).size === 1;
   return rows.map((row) => {
     const [own, other] = [textOf(row["dimension"]), textOf(row["pegDimension"])];
-    const dimension = own === other ? own : `${own} to ${other}`;
+    const dimension = own === other ? own : say`${own} to ${other}`;
     const socket = name(textOf(row["socket"]));
     const alike = rows.filter((one) => one["dimension"] === row["dimension"]).length > 1;
     const [a = 0, b = 0] = numbersOf(row["widths"]);
     const [from = 0, to = 0] = numbersOf(row["chance"]);
     return {
-      name: rows.length > 1 && single ? socket : alike ? `${dimension} of ${socket}` : dimension,
+      name: rows.length > 1 && single ? socket : alike ? say`${dimension} of ${socket}` : dimension,
       outer: sizeIn(row["outer"]),
       inner: sizeIn(row["inner"]),
       spread: { centre: numberOf(row["value"]), widths: [a, b], u: numberOf(row["u"]) },
@@ -68,13 +71,21 @@ export function rowsIn(computation: Computation, name: Naming): readonly Row[] {
   });
 }
 
+/** The names of dimensions in a row. */
+export function namesOf(rows: readonly Row[]): ReturnType<typeof inRow> {
+  return inRow(
+    rows.map((row) => row.name),
+    "comma",
+  );
+}
+
 /** A clearance with its sign and unit: `+0.3 cm`, `−0.1 to +0.4 cm`, `at least −6 mm`; of a value without its interval. */
-export function clearanceWords({ spread, ends: [low, high] }: Row, { unit, size }: Scale): string {
-  if (low === null && high === null) return "of any size";
-  if (low === null) return `at most ${signed(high ?? 0, size)} ${unit}`;
-  if (high === null) return `at least ${signed(low, size)} ${unit}`;
+export function clearanceWords({ spread, ends: [low, high] }: Row, { unit, size }: Scale): Text {
+  const written = (end: number): string => `${signed(end, size)} ${unit}`;
+  if (low === null) return high === null ? say`of any size` : say`at most ${written(high)}`;
+  if (high === null) return say`at least ${written(low)}`;
   const range = spread.widths.some((width) => width > 0);
-  return `${range ? `${signed(low, size)} to ` : ""}${signed(high, size)} ${unit}`;
+  return range ? say`${signed(low, size)} to ${written(high)}` : written(high);
 }
 
 /** A clearance with its sign, to three digits. */

@@ -1,62 +1,62 @@
-import type { Caution, Example } from "../../src/plugin.ts";
+import { say, type Caution, type Example } from "../../src/plugin.ts";
 
 /** The conditions under which compared counts mislead (methods F). */
 export const cautions: readonly Caution[] = [
   {
     id: "no-comparison",
     whenMet: true,
-    text: "No comparison possible: all or none were found on both sides, which any ratio could give.",
+    text: say`No comparison possible: all or none were found on both sides, which any ratio could give.`,
   },
   {
     id: "comparison-too-small",
     whenMet: true,
-    text: "With so few no difference between the sides could reach 5 %.",
+    text: say`With so few no difference between the sides could reach 5 %.`,
   },
   {
     id: "no-upper-end",
     whenMet: true,
-    text: "The ratio has no upper end, for the second side had none, or the first had nothing without it. The value given is the one under which as much would be seen half of the time.",
+    text: say`The ratio has no upper end, for the second side had none, or the first had nothing without it. The value given is the one under which as much would be seen half of the time.`,
   },
   {
     id: "per-thing",
     whenMet: true,
-    text: "No exposure is named: counts are taken per thing, as if each offered as much to look at.",
+    text: say`No exposure is named: counts are taken per thing, as if each offered as much to look at.`,
   },
   {
     id: "clustered",
     whenMet: true,
-    text: "The counts of single things scatter more than chance would have them: what is counted comes in clusters, and p and interval are too narrow.",
+    text: say`The counts of single things scatter more than chance would have them: what is counted comes in clusters, and p and interval are too narrow.`,
   },
   {
     id: "loose-counts",
     whenMet: true,
-    text: "Some of the counts or exposures are given as approximate or as a range; they are taken as if exact, and p and interval are too narrow.",
+    text: say`Some of the counts or exposures are given as approximate or as a range; they are taken as if exact, and p and interval are too narrow.`,
   },
   {
     id: "read-as-shares",
     whenMet: true,
-    text: "No more was counted than there were things examined, so each count is read as how many of them had it. Where one thing may have several, take rates over another exposure.",
+    text: say`No more was counted than there were things examined, so each count is read as how many of them had it. Where one thing may have several, take rates over another exposure.`,
   },
   {
     id: "p-and-interval-differ",
     whenMet: true,
-    text: "p and the interval fall on different sides of 5 %: p adds up what is no more probable either way, the interval has 2.5 % beyond each end. Take neither as settled.",
+    text: say`p and the interval fall on different sides of 5 %: p adds up what is no more probable either way, the interval has 2.5 % beyond each end. Take neither as settled.`,
   },
   {
     id: "looked-at",
-    text: "The exposure must be what was looked at (metres of edge preserved and examined), not what once existed.",
+    text: say`The exposure must be what was looked at (metres of edge preserved and examined), not what once existed.`,
   },
   {
     id: "alike-preserved",
-    text: "Both sides must be as well preserved and looked at as closely: a difference of survival or of care shows as a difference of rates.",
+    text: say`Both sides must be as well preserved and looked at as closely: a difference of survival or of care shows as a difference of rates.`,
   },
   {
     id: "independent",
-    text: "Each find counts as independent of the others; finds that come in pairs, rows or from one hand are fewer than they seem.",
+    text: say`Each find counts as independent of the others; finds that come in pairs, rows or from one hand are fewer than they seem.`,
   },
   {
     id: "chosen-after",
-    text: "A feature picked because it differs between the two sides will differ; p holds for what was decided before counting.",
+    text: say`A feature picked because it differs between the two sides will differ; p holds for what was decided before counting.`,
   },
 ];
 

@@ -2,6 +2,7 @@ import {
   chiSquareAbove,
   isRefusal,
   refuse,
+  say,
   type Computation,
   type ComputedNumber,
   type Id,
@@ -81,15 +82,15 @@ function refuseMixed(
   const names = ["first", "second"];
   const seen = names.filter((name) => name in observations);
   if (seen.length === 1)
-    return refuse("mixed-kinds", "One side is counted and the other observed, expected both alike.");
+    return refuse("mixed-kinds", say`One side is counted and the other observed, expected both alike.`);
   if (seen.length === 2 && per !== null)
-    return refuse("mixed-kinds", "Observations count by the things looked at, expected no `per`.");
+    return refuse("mixed-kinds", say`Observations count by the things looked at, expected no \`per\`.`);
   const ids = names.map(
     (name) => new Set<Id>([...(inputs[name] ?? []), ...(observations[name] ?? [])].map((one) => one.id)),
   );
   const both = [...(ids[0] ?? [])].some((id) => ids[1]?.has(id));
   return both
-    ? refuse("same-things", "Something is counted on both sides, expected two sides that share nothing.")
+    ? refuse("same-things", say`Something is counted on both sides, expected two sides that share nothing.`)
     : null;
 }
 

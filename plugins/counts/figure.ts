@@ -1,5 +1,7 @@
 import {
-  formatNumber,
+  first as lineFirst,
+  paragraph,
+  say,
   type Computation,
   type Figure,
   type Mark,
@@ -7,25 +9,24 @@ import {
   type Pair,
   type Panel,
   type Settings,
+  type Text,
 } from "../../src/plugin.ts";
-import { countedWords, tellingOf, tellsEach, type Telling, type Told } from "./read.ts";
+import { rateWords, shown, tellingOf, tellsEach, type Telling, type Told } from "./read.ts";
 
 /** The two rates or shares with their exact intervals, and where it has both ends their ratio. */
 export function countsFigure(computation: Computation, _settings: Settings, name: Naming): Figure {
   const telling = tellingOf(computation, name);
-  const title = telling.of === "shares" ? "Two shares" : "Two rates";
+  const title = telling.of === "shares" ? say`Two shares` : say`Two rates`;
   return { title, panels: [sides(telling), ...ratio(computation, telling)] };
 }
 
 function sides(telling: Telling): Panel {
-  const { of, per, unit, first, second } = telling;
+  const { of, first, second } = telling;
   const both = [first, second];
-  const counted = both.map((side) => `${side.name}: ${countedWords(side, telling, shown)}`).join("; ");
-  const bars = of === "shares" ? "Clopper and Pearson" : "Garwood";
-  const none = both.flatMap(({ atMost, name }) =>
+  const none = both.map(({ atMost, name }) =>
     atMost === null
-      ? []
-      : ` None found on ${name}: at most ${shown(100 * atMost)} % have it, at 95 % (1 − 0.05 to the power of 1/n).`,
+      ? null
+      : say`None found on ${name}: at most ${`${shown(100 * atMost)} %`} have it, at 95 % (1 − 0.05 to the power of 1/n).`,
   );
   const scores = both.flatMap(({ wilson }, row): readonly Pair[] =>
     wilson === null ? [] : wilson.map((end): Pair => [end, row]),
@@ -33,19 +34,24 @@ function sides(telling: Telling): Panel {
   const strokes: readonly Mark[] =
     scores.length === 0
       ? []
-      : [{ mark: "strokes", points: scores, label: "ends of the interval by Wilson’s score" }];
-  const over = per === "thing" ? "thing" : unit === "1" ? per : `${unit} of ${per}`;
+      : [{ mark: "strokes", points: scores, label: say`ends of the interval by Wilson’s score` }];
   return {
-    title: of === "shares" ? "The share on each side" : `The rate on each side, per ${over}`,
-    caption: `${capital(counted)}. Bars are exact 95 % intervals (${bars}).${none.join("")}`,
+    title: of === "shares" ? say`The share on each side` : rateTitle(telling),
+    caption: paragraph([
+      lineFirst(say`${sideWords(first, telling)}; ${sideWords(second, telling)}.`),
+      of === "shares"
+        ? say`Bars are exact 95 % intervals (Clopper and Pearson).`
+        : say`Bars are exact 95 % intervals (Garwood).`,
+      ...none,
+    ]),
     shows: tellsEach(telling) ? "each" : "together",
-    x: { label: of === "shares" ? "share that has it" : `count per ${over}`, unit: "1", from: 0 },
+    x: { label: of === "shares" ? say`share that has it` : rateLabel(telling), unit: "1", from: 0 },
     y: { label: "", unit: "1", names: both.map((side) => side.name) },
     marks: [
       ...strokes,
       {
         mark: "dots",
-        label: of === "shares" ? "shares" : "rates",
+        label: of === "shares" ? say`shares` : say`rates`,
         dots: both.map(({ rate, low, high, name }: Told, row) => ({
           at: [rate, row],
           xEnds: [low, high],
@@ -56,15 +62,34 @@ function sides(telling: Telling): Panel {
   };
 }
 
+function sideWords(side: Told, telling: Telling): Text {
+  return telling.of === "shares"
+    ? say`${side.name}: ${shown(side.count)} of ${shown(side.exposure)}`
+    : say`${side.name}: ${rateWords(side, telling)}`;
+}
+
+function rateTitle({ per, unit }: Telling): Text {
+  if (per === "thing") return say`The rate on each side, per thing`;
+  return unit === "1"
+    ? say`The rate on each side, per ${per}`
+    : say`The rate on each side, per ${unit} of ${per}`;
+}
+
+function rateLabel({ per, unit }: Telling): Text {
+  if (per === "thing") return say`count per thing`;
+  return unit === "1" ? say`count per ${per}` : say`count per ${unit} of ${per}`;
+}
+
 function ratio({ numbers }: Computation, { of }: Telling): readonly Panel[] {
   const found = numbers["ratio"];
   if (found === undefined || found.low === null || found.high === null || found.low <= 0) return [];
   const { value, low, high } = found;
-  const kind = of === "shares" ? "odds ratio" : "ratio of the rates";
+  const kind = of === "shares" ? say`odds ratio` : say`ratio of the rates`;
   return [
     {
-      title: `The ${kind}, first to second`,
-      caption: `The bar is the exact 95 % interval, ${shown(low)} to ${shown(high)}; the upright at 1 is where the two sides are alike.`,
+      title:
+        of === "shares" ? say`The odds ratio, first to second` : say`The ratio of the rates, first to second`,
+      caption: say`The bar is the exact 95 % interval, ${shown(low)} to ${shown(high)}; the upright at 1 is where the two sides are alike.`,
       shows: "together",
       x: {
         label: kind,
@@ -73,23 +98,15 @@ function ratio({ numbers }: Computation, { of }: Telling): readonly Panel[] {
         from: Math.min(0.5, 0.8 * low),
         to: Math.max(2, 1.25 * high),
       },
-      y: { label: "", unit: "1", names: ["first to second"] },
+      y: { label: "", unit: "1", names: [say`first to second`] },
       marks: [
-        { mark: "rule", axis: "x", at: 1, role: "null", label: "alike" },
+        { mark: "rule", axis: "x", at: 1, role: "null", label: say`alike` },
         {
           mark: "dots",
           label: kind,
-          dots: [{ at: [value, 0], xEnds: [low, high], label: "first to second" }],
+          dots: [{ at: [value, 0], xEnds: [low, high], label: say`first to second` }],
         },
       ],
     },
   ];
-}
-
-function shown(value: number): string {
-  return formatNumber(value, 3);
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

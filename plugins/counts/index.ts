@@ -1,4 +1,4 @@
-import type { Plugin } from "../../src/plugin.ts";
+import { say, type Plugin } from "../../src/plugin.ts";
 import { cautions, examples } from "./about.ts";
 import { computed } from "./computed.ts";
 import { countsFigure } from "./figure.ts";
@@ -8,8 +8,8 @@ import { countsSentence } from "./sentence.ts";
 export const counts: Plugin = {
   id: "counts",
   version: "1.0.0",
-  title: "Counts",
-  doc: "Asks whether something is found more often on one side than on the other, for as much as was looked at.",
+  title: say`Counts`,
+  doc: say`Asks whether something is found more often on one side than on the other, for as much as was looked at.`,
   sources: [
     "Fisher 1935, J. R. Statist. Soc. 98, 39–82 (exact test of two shares, from memory)",
     "Przyborowski & Wilenski 1940, Biometrika 31, 313–323 (exact conditional test of two rates, from memory)",
@@ -21,7 +21,7 @@ export const counts: Plugin = {
     {
       name: "first",
       kind: "measurements",
-      doc: "Counts on the first side, or observations of a feature looked for on it.",
+      doc: say`Counts on the first side, or observations of a feature looked for on it.`,
       takesBounds: true,
       takesObservations: true,
       takesAlong: "per",
@@ -29,7 +29,7 @@ export const counts: Plugin = {
     {
       name: "second",
       kind: "measurements",
-      doc: "The same on the second side.",
+      doc: say`The same on the second side.`,
       takesBounds: true,
       takesObservations: true,
       takesAlong: "per",
@@ -39,19 +39,19 @@ export const counts: Plugin = {
     {
       name: "per",
       kind: "text",
-      doc: "The dimension over which counts are taken, of the same things: edge examined, or how many were examined.",
+      doc: say`The dimension over which counts are taken, of the same things: edge examined, or how many were examined.`,
     },
   ],
   numbers: [
     {
       name: "ratio",
       kind: "number",
-      doc: "The rate of the first side over that of the second; of things that have a feature or not, the odds ratio.",
+      doc: say`The rate of the first side over that of the second; of things that have a feature or not, the odds ratio.`,
     },
     {
       name: "p",
       kind: "probability",
-      doc: "How often sides that are alike would differ as much, two-sided and exact.",
+      doc: say`How often sides that are alike would differ as much, two-sided and exact.`,
     },
   ],
   compute: computed,

@@ -1,16 +1,21 @@
 import {
+  count as counting,
   fieldsOf,
+  formatNumber,
   membersOf,
   numberOf,
+  row,
+  say,
   textOf,
   type Computation,
   type Json,
   type Naming,
+  type Text,
 } from "../../src/plugin.ts";
 
 /** A side as it is told: its name, what was counted over what, its rate with its exact 95 % interval. */
 export interface Told {
-  readonly name: string;
+  readonly name: Text;
   readonly count: number;
   readonly exposure: number;
   readonly rate: number;
@@ -43,8 +48,8 @@ export function tellingOf({ data }: Computation, name: Naming): Telling {
     per: textOf(fields["per"]),
     unit: textOf(fields["unit"]) || "1",
     nothing: fields["nothing"] === true,
-    first: toldOf(first, "the first", name),
-    second: toldOf(second, "the second", name),
+    first: toldOf(first, (n) => say`the first (${counting(n)} things)`, name),
+    second: toldOf(second, (n) => say`the second (${counting(n)} things)`, name),
   };
 }
 
@@ -53,25 +58,27 @@ export function tellsEach({ first, second }: Telling): boolean {
   return first.records < 2 || second.records < 2;
 }
 
-/** `7 in 120 m`, `3 of 4`, `7 on 3 things`. */
-export function countedWords(
-  { count, exposure }: Told,
-  { of, unit, per }: Telling,
-  number: (n: number) => string,
-): string {
-  if (of === "shares") return `${number(count)} of ${number(exposure)}`;
+/** What was counted over what, of rates: `7 in 120 m`, `7 on 3 things`. */
+export function rateWords({ count, exposure }: Told, { unit, per }: Telling): Text {
   if (per === "thing")
-    return `${number(count)} on ${number(exposure)} ${exposure === 1 ? "thing" : "things"}`;
-  return `${number(count)} in ${number(exposure)}${unit === "1" ? "" : ` ${unit}`}`;
+    return exposure === 1
+      ? say`${shown(count)} on 1 thing`
+      : say`${shown(count)} on ${shown(exposure)} things`;
+  return say`${shown(count)} in ${unit === "1" ? shown(exposure) : `${shown(exposure)} ${unit}`}`;
 }
 
-function toldOf(side: Json | undefined, which: string, name: Naming): Told {
+/** A count, a rate or a ratio, to three digits. */
+export function shown(value: number): string {
+  return formatNumber(value, 3);
+}
+
+function toldOf(side: Json | undefined, many: (n: number) => Text, name: Naming): Told {
   const fields = fieldsOf(side);
   const things = numberOf(fields["things"]);
   const artefacts = membersOf(fields["artefacts"]).map((one) => name(textOf(one)));
   const [low, high] = membersOf(fields["wilson"]).map(numberOf);
   return {
-    name: things === artefacts.length && things < 3 ? artefacts.join(" and ") : `${which} (${things} things)`,
+    name: things === artefacts.length && things < 3 ? say`${row(artefacts)}` : many(things),
     count: numberOf(fields["count"]),
     exposure: numberOf(fields["exposure"]),
     rate: numberOf(fields["rate"]),

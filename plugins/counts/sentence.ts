@@ -1,47 +1,61 @@
-import { formatNumber, formatP, type Computation, type Naming, type Settings } from "../../src/plugin.ts";
-import { countedWords, tellingOf, tellsEach, type Telling } from "./read.ts";
+import { formatP, say, type Computation, type Naming, type Settings, type Text } from "../../src/plugin.ts";
+import { rateWords, shown, tellingOf, tellsEach, type Telling } from "./read.ts";
 
 /** Ratios within this factor of 1 either way are called one rate, as far as the data bound them so. */
 const NEAR = 2;
 
 /** What the review's methods section prints; the words for what p says are fixed, and single records are not told. */
-export function countsSentence(computation: Computation, _settings: Settings, name: Naming): string {
+export function countsSentence(computation: Computation, _settings: Settings, name: Naming): Text {
   const { numbers, warnings } = computation;
   const telling = tellingOf(computation, name);
-  const { of, nothing } = telling;
-  const what = of === "shares" ? "shares" : "rates";
-  const sums = tellsEach(telling) ? "" : `${inWords(telling)}: `;
-  if (nothing)
-    return `${capital(sums)}${sums === "" ? "N" : "n"}o comparison is possible, for ${of === "shares" ? "all or none had it" : "nothing was counted"} on either side.`;
+  const shares = telling.of === "shares";
+  if (telling.nothing) return noComparison(telling);
   const ratio = numbers["ratio"];
   const p = numbers["p"]?.value ?? 1;
-  const kind = of === "shares" ? "an odds ratio" : "a ratio of the rates";
   const ends =
     ratio?.high === null
-      ? `at least ${shown(ratio.low ?? 0)}`
-      : `${shown(ratio?.value ?? 0)} (${shown(ratio?.low ?? 0)} to ${shown(ratio?.high ?? 0)})`;
-  const test = `${of === "shares" ? "Fisher’s exact test" : "exact conditional test"}: ${formatP(p)}`;
-  const found = `${capital(`${sums}${kind}`)} of ${ends}`;
+      ? say`at least ${shown(ratio.low ?? 0)}`
+      : say`${shown(ratio?.value ?? 0)} (${shown(ratio?.low ?? 0)} to ${shown(ratio?.high ?? 0)})`;
+  const test = shares ? say`Fisher’s exact test: ${formatP(p)}` : say`exact conditional test: ${formatP(p)}`;
+  const found = ratioWords(telling, ends);
+  const equal = shares ? say`equal shares` : say`equal rates`;
   if (warnings.includes("p-and-interval-differ"))
-    return `${found} is at the edge of what is compatible with equal ${what}, for p and interval fall on different sides of 5 %; whether they differ cannot be decided (${test}).`;
-  if (p < 0.05) return `${found} is not compatible with equal ${what} (${test}).`;
+    return say`${found} is at the edge of what is compatible with ${equal}, for p and interval fall on different sides of 5 %; whether they differ cannot be decided (${test}).`;
+  if (p < 0.05) return say`${found} is not compatible with ${equal} (${test}).`;
   if (warnings.includes("comparison-too-small"))
-    return `${found}; with so few, whether the ${what} differ cannot be decided (${test}).`;
+    return shares
+      ? say`${found}; with so few, whether the shares differ cannot be decided (${test}).`
+      : say`${found}; with so few, whether the rates differ cannot be decided (${test}).`;
   const bounded = ratio !== undefined && (ratio.low ?? 0) >= 1 / NEAR && (ratio.high ?? Infinity) <= NEAR;
   return bounded
-    ? `${found} is compatible with equal ${what}, and not with one more than twice the other (${test}).`
-    : `${found} departs from equal ${what} no better than chance, and whether they differ cannot be decided (${test}).`;
+    ? say`${found} is compatible with ${equal}, and not with one more than twice the other (${test}).`
+    : say`${found} departs from ${equal} no better than chance, and whether they differ cannot be decided (${test}).`;
 }
 
-function inWords(telling: Telling): string {
-  const [first, second] = [telling.first, telling.second].map((side) => countedWords(side, telling, shown));
-  return `${first} against ${second}`;
+/** The ratio at the beginning of a sentence, after what was counted on both sides where that may be told. */
+function ratioWords(telling: Telling, ends: Text): Text {
+  const sums = sumsWords(telling);
+  if (telling.of === "shares")
+    return sums === null ? say`An odds ratio of ${ends}` : say`${sums}: an odds ratio of ${ends}`;
+  return sums === null ? say`A ratio of the rates of ${ends}` : say`${sums}: a ratio of the rates of ${ends}`;
 }
 
-function shown(value: number): string {
-  return formatNumber(value, 3);
+function noComparison(telling: Telling): Text {
+  const sums = sumsWords(telling);
+  if (telling.of === "shares")
+    return sums === null
+      ? say`No comparison is possible, for all or none had it on either side.`
+      : say`${sums}: no comparison is possible, for all or none had it on either side.`;
+  return sums === null
+    ? say`No comparison is possible, for nothing was counted on either side.`
+    : say`${sums}: no comparison is possible, for nothing was counted on either side.`;
 }
 
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
+/** What was counted on both sides; null where a single record could be read off it. */
+function sumsWords(telling: Telling): Text | null {
+  const { of, first, second } = telling;
+  if (tellsEach(telling)) return null;
+  return of === "shares"
+    ? say`${shown(first.count)} of ${shown(first.exposure)} against ${shown(second.count)} of ${shown(second.exposure)}`
+    : say`${rateWords(first, telling)} against ${rateWords(second, telling)}`;
 }

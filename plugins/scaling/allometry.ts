@@ -6,6 +6,7 @@ import {
   refuse,
   refuseFewer,
   refuseUnlessPositive,
+  say,
   studentQuantile,
   studentTwoSided,
   type Refusal,
@@ -51,16 +52,16 @@ export function allometry(
   logOf: (size: number) => number = Math.log10,
 ): Allometry | Refusal {
   const bad =
-    refuseUnlessPositive(x, "first sizes") ??
-    refuseUnlessPositive(y, "second sizes") ??
-    refuseFewer(Math.min(x.length, y.length), 3, "pairs");
+    refuseUnlessPositive(x, say`first sizes`) ??
+    refuseUnlessPositive(y, say`second sizes`) ??
+    refuseFewer(Math.min(x.length, y.length), 3, say`pairs`);
   if (bad !== null) return bad;
   const logX = x.map(logOf);
   const logY = y.map(logOf);
   const fit = linearRegression([logX], logY);
   const m = momentsOf(logX, logY);
   if (fit === null || !(m.yy > 0)) {
-    return refuse("no-variation", "All sizes of one kind are equal, expected them to vary.");
+    return refuse("no-variation", say`All sizes of one kind are equal, expected them to vary.`);
   }
   const df = m.n - 2;
   const r = m.xy / Math.sqrt(m.xx * m.yy);

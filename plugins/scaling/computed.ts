@@ -4,6 +4,7 @@ import {
   refuse,
   refuseFewer,
   refuseUnlessPositive,
+  say,
   type Computation,
   type ComputedNumber,
   type Inputs,
@@ -12,6 +13,7 @@ import {
   type Refusal,
   type Settings,
 } from "../../src/plugin.ts";
+import { sharedByCause } from "./covariance.ts";
 import { oneFactor, sharesIn, toleranceNeeded, type OneFactor, type PairOfDimensions } from "./one-factor.ts";
 import { ratioOf } from "./ratio.ts";
 import { fittedLine, unitOfPairs } from "./scatter.ts";
@@ -30,15 +32,16 @@ export function computed(inputs: Inputs, settings: Settings): Computation | Refu
   const larger = inputs["larger"] ?? [];
   const smaller = inputs["smaller"] ?? [];
   const bad =
-    refuseFewer(Math.min(larger.length, smaller.length), 1, "pairs of dimensions") ??
+    refuseFewer(Math.min(larger.length, smaller.length), 1, say`pairs of dimensions`) ??
     refuseKinds(larger, smaller);
   if (bad !== null) return bad;
   const pairs = larger.flatMap((one, i) => pairOf(one, smaller[i]));
   const tolerance = shareIn(settings["tolerance"]);
   const claimed = settings["claimed"]?.kind === "number" ? settings["claimed"].value : null;
-  const wrong = claimed === null ? null : refuseUnlessPositive([claimed], "factors claimed");
+  const wrong = claimed === null ? null : refuseUnlessPositive([claimed], say`factors claimed`);
   if (wrong !== null) return wrong;
-  const fit = oneFactor(pairs, tolerance);
+  const shared = sharedByCause(larger, smaller);
+  const fit = oneFactor(pairs, tolerance, 0.95, shared);
   if (isRefusal(fit)) return fit;
   const departing = fit.departures.map((z) => z !== null && Math.abs(z) > DEPARTS);
   const common = commonIn(larger, smaller, sharesIn(pairs, tolerance));
@@ -61,8 +64,8 @@ export function computed(inputs: Inputs, settings: Settings): Computation | Refu
     data: {
       k: fit.k,
       common,
-      toleranceNeeded: toleranceNeeded(pairs, tolerance),
-      claimed: claimed === null ? null : { ...heldAgainst(claimed, fit) },
+      toleranceNeeded: toleranceNeeded(pairs, tolerance, shared),
+      claimed: claimed === null ? null : { ...heldAgainst(claimed, fit, oneSided(larger, smaller)) },
       shown: unitOfPairs([...larger, ...smaller]) as Json,
       fit: fittedLine(pairs),
       rows: pairs.map(({ a, ua, b, ub }, i) => ({
@@ -81,11 +84,20 @@ export function computed(inputs: Inputs, settings: Settings): Computation | Refu
   };
 }
 
-/** A factor that somebody names beside the ratios: where it lies, and which of them it meets within their errors. */
-function heldAgainst(factor: number, { logRatios, uLog }: OneFactor): { readonly [key: string]: Json } {
+/**
+ * A factor that somebody names beside the ratios: where it lies, and which of them it meets within their errors, those
+ * that only one side shares among them.
+ */
+function heldAgainst(
+  factor: number,
+  { logRatios, uLog }: OneFactor,
+  shared: readonly number[],
+): { readonly [key: string]: Json } {
   const log = Math.log(factor);
   const [least, most] = [Math.min(...logRatios), Math.max(...logRatios)];
-  const meets = logRatios.map((ratio, i) => Math.abs(ratio - log) <= DEPARTS * (uLog[i] ?? 0));
+  const meets = logRatios.map(
+    (ratio, i) => Math.abs(ratio - log) <= DEPARTS * Math.hypot(uLog[i] ?? 0, shared[i] ?? 0),
+  );
   return { factor, lies: log < least ? "below" : log > most ? "above" : "between", meets };
 }
 
@@ -98,7 +110,7 @@ function refuseKinds(larger: readonly Measured[], smaller: readonly Measured[]):
     ? null
     : refuse(
         "mixed-dimensions",
-        `The pair of \`${mixed.id}\` is of two kinds, expected one kind in each pair.`,
+        say`The pair of \`${mixed.id}\` is of two kinds, expected one kind in each pair.`,
       );
 }
 
@@ -112,6 +124,16 @@ function pairOf(one: Measured, other: Measured | undefined): readonly PairOfDime
 function shareIn(tolerance: Settings[string] | undefined): number {
   if (tolerance?.kind === "number") return tolerance.value;
   return tolerance?.kind === "quantity" ? tolerance.value.value : 0;
+}
+
+/** Relative error of each single ratio from what its sizes share with others: what both of them share cancels. */
+function oneSided(larger: readonly Measured[], smaller: readonly Measured[]): readonly number[] {
+  return larger.map(({ quantity }, i) =>
+    commonError([
+      { power: 1, shared: quantity.shared },
+      { power: -1, shared: smaller[i]?.quantity.shared ?? [] },
+    ]),
+  );
 }
 
 /** Relative error of the common factor from what the sizes share: an instrument, a survey, a unit; what both sides share cancels. */

@@ -3,7 +3,10 @@ import {
   formatNumber,
   membersOf,
   numberOf,
+  paragraph,
+  row,
   rowsOf,
+  say,
   textOf,
   type Computation,
   type Figure,
@@ -11,6 +14,7 @@ import {
   type Naming,
   type Pair,
   type Panel,
+  type Said,
   type Settings,
 } from "../../src/plugin.ts";
 import { claimedIn, oneDimension, pairsIn, type Row } from "./rows.ts";
@@ -24,7 +28,7 @@ export function scalingFigure(computation: Computation, _settings: Settings, nam
   const size = numberOf(shown["size"]);
   const scatter = size > 0 && rows.length > 1 ? [sizes(computation, rows, textOf(shown["unit"]), size)] : [];
   return {
-    title: "Homologous dimensions and their common factor",
+    title: say`Homologous dimensions and their common factor`,
     panels: [ratios(computation, rows), ...scatter],
   };
 }
@@ -46,23 +50,31 @@ function ratios(computation: Computation, rows: readonly Row[]): Panel {
             axis: "x",
             from: ends[0],
             to: ends[1],
-            label: "95 % interval of the common factor",
+            label: say`95 % interval of the common factor`,
           },
         ];
   const held = claimedIn(computation);
   const named =
-    held === null ? "" : ` Dotted, the factor of ${formatNumber(held.factor, 4)} that is claimed.`;
+    held === null ? null : say`Dotted, the factor of ${formatNumber(held.factor, 4)} that is claimed.`;
+  const open =
+    departing.length === 0
+      ? null
+      : say`Open: further from it than twice the standard uncertainty (${row(
+          departing.map((one) => one.name),
+          "comma",
+        )}).`;
   return {
-    title: `The ratio of each pair of dimensions${single === null || rows.length < 2 ? "" : `: ${single}`}`,
-    caption: `Larger over smaller${
-      rows.length > 1 || ends !== null
-        ? ", each with its 95 % interval, the tolerance in it"
-        : ", without an interval, as one of the sizes is not distinct from 0"
-    }; the line is the common factor ${formatNumber(factor, 4)}${
-      band.length > 0 ? ", shaded its 95 % interval" : ""
-    }.${named}${departing.length > 0 ? ` Open: further from it than twice the standard uncertainty (${departing.map((row) => row.name).join(", ")}).` : ""}`,
+    title:
+      single === null || rows.length < 2
+        ? say`The ratio of each pair of dimensions`
+        : say`The ratio of each pair of dimensions: ${single}`,
+    caption: paragraph([
+      withFactor(rows.length > 1 || ends !== null, band.length > 0, formatNumber(factor, 4)),
+      named,
+      open,
+    ]),
     shows: "each",
-    x: { label: "ratio", unit: "1", scale: "log" },
+    x: { label: say`ratio`, unit: "1", scale: "log" },
     y: { label: "", unit: "1", names: rows.map((row) => row.name) },
     marks: [
       ...band,
@@ -71,12 +83,12 @@ function ratios(computation: Computation, rows: readonly Row[]): Panel {
         axis: "x",
         at: factor,
         role: "main",
-        label: `common factor ${formatNumber(factor, 3)}`,
+        label: say`common factor ${formatNumber(factor, 3)}`,
       },
       ...claimedRule(computation),
       {
         mark: "dots",
-        label: "ratios",
+        label: say`ratios`,
         dots: rows.map(({ ratio, u, departs, name }, at) => ({
           at: [ratio, at],
           // A single ratio is as sure as the factor, which has no ends where a size is not distinct from 0.
@@ -87,6 +99,15 @@ function ratios(computation: Computation, rows: readonly Row[]): Panel {
       },
     ],
   };
+}
+
+/** What the bars and the line are; an interval is there for each ratio, and for the factor, or not. */
+function withFactor(each: boolean, ofFactor: boolean, factor: string): Said {
+  if (!each)
+    return say`Larger over smaller, without an interval, as one of the sizes is not distinct from 0; the line is the common factor ${factor}.`;
+  return ofFactor
+    ? say`Larger over smaller, each with its 95 % interval, the tolerance in it; the line is the common factor ${factor}, shaded its 95 % interval.`
+    : say`Larger over smaller, each with its 95 % interval, the tolerance in it; the line is the common factor ${factor}.`;
 }
 
 /** The factor that somebody named, beside the common one. */
@@ -115,36 +136,37 @@ function sizes(computation: Computation, rows: readonly Row[], unit: string, siz
           {
             mark: "band",
             points: line.map(([x = 0, , from = 0, to = 0]) => [x, from, to] as const),
-            label: "95 % band of the line",
+            label: say`95 % band of the line`,
           },
           {
             mark: "line",
             points: line.map(([x = 0, y = 0]): Pair => [x, y]),
             role: "main",
-            label: `fitted, slope ${slope}`,
+            label: say`fitted, slope ${slope}`,
           },
         ];
   return {
-    title: "Size against size",
-    caption: `Both axes are logarithmic; bars are 95 % intervals. Dashed, one factor ${formatNumber(factor, 4)} for all sizes (slope 1).${
+    title: say`Size against size`,
+    caption: paragraph([
+      say`Both axes are logarithmic; bars are 95 % intervals. Dashed, one factor ${formatNumber(factor, 4)} for all sizes (slope 1).`,
       line.length === 0
-        ? ""
-        : ` Solid, the line by least squares with its 95 % band: slope ${slope} (${low} to ${high}); a slope other than 1 would mean that proportions change with size.`
-    }`,
+        ? null
+        : say`Solid, the line by least squares with its 95 % band: slope ${slope} (${low ?? ""} to ${high ?? ""}); a slope other than 1 would mean that proportions change with size.`,
+    ]),
     shows: "each",
-    x: { label: "smaller", unit, scale: "log" },
-    y: { label: "larger", unit, scale: "log" },
+    x: { label: say`smaller`, unit, scale: "log" },
+    y: { label: say`larger`, unit, scale: "log" },
     marks: [
       ...fitted,
       {
         mark: "line",
         points: ends.map((end): Pair => [end / size, (factor * end) / size]),
         role: "null",
-        label: "one factor",
+        label: say`one factor`,
       },
       {
         mark: "dots",
-        label: "pairs of dimensions",
+        label: say`pairs of dimensions`,
         dots: rows.map((row) => ({
           at: [row.smaller / size, row.larger / size],
           xEnds: around(row.smaller / size, row.uSmaller / row.smaller),

@@ -1,4 +1,4 @@
-import type { Plugin } from "../../src/plugin.ts";
+import { say, type Plugin } from "../../src/plugin.ts";
 import { computed } from "./computed.ts";
 import { scalingFigure } from "./figure.ts";
 import { scalingSentence } from "./sentence.ts";
@@ -6,9 +6,9 @@ import { scalingSentence } from "./sentence.ts";
 /** Whether two things are one design at two sizes: one scale factor for all homologous dimensions. */
 export const scaling: Plugin = {
   id: "scaling",
-  version: "1.4.0",
-  title: "Scaling",
-  doc: "Asks whether one scale factor fits all homologous dimensions of two things within their errors.",
+  version: "1.5.0",
+  title: say`Scaling`,
+  doc: say`Asks whether one scale factor fits all homologous dimensions of two things within their errors.`,
   sources: [
     "Cochran 1954, Biometrics 10, 101–129 (heterogeneity, from memory)",
     "Viechtbauer 2007, Statist. Med. 26, 37–52 (the tolerance that would be needed, from memory)",
@@ -17,28 +17,37 @@ export const scaling: Plugin = {
     "JCGM 100:2008 (GUM), section 5 (propagation of uncertainty)",
   ],
   inputs: [
-    { name: "larger", kind: "measurements", doc: "Dimensions of the larger thing.", pairedWith: "smaller" },
-    { name: "smaller", kind: "measurements", doc: "The same dimensions of the smaller thing." },
+    {
+      name: "larger",
+      kind: "measurements",
+      doc: say`Dimensions of the larger thing.`,
+      pairedWith: "smaller",
+    },
+    { name: "smaller", kind: "measurements", doc: say`The same dimensions of the smaller thing.` },
   ],
   parameters: [
     {
       name: "tolerance",
       kind: "quantity",
-      doc: "Natural variation between products of one maker, a share.",
+      doc: say`Natural variation between products of one maker, a share.`,
       default: "0 %",
     },
-    { name: "claimed", kind: "number", doc: "A factor that somebody names, to be held against the ratios." },
+    {
+      name: "claimed",
+      kind: "number",
+      doc: say`A factor that somebody names, to be held against the ratios.`,
+    },
   ],
   numbers: [
-    { name: "n", kind: "count", doc: "Pairs of dimensions." },
-    { name: "k", kind: "number", doc: "The common scale factor." },
-    { name: "heterogeneity", kind: "number", doc: "Cochran's Q about the common factor." },
-    { name: "df", kind: "count", doc: "Degrees of freedom of Q." },
-    { name: "p", kind: "probability", doc: "How often one true factor would scatter as much." },
+    { name: "n", kind: "count", doc: say`Pairs of dimensions.` },
+    { name: "k", kind: "number", doc: say`The common scale factor.` },
+    { name: "heterogeneity", kind: "number", doc: say`Cochran's Q about the common factor.` },
+    { name: "df", kind: "count", doc: say`Degrees of freedom of Q.` },
+    { name: "p", kind: "probability", doc: say`How often one true factor would scatter as much.` },
     {
       name: "detectable",
       kind: "number",
-      doc: "The departure of one dimension that would hardly be missed, a share.",
+      doc: say`The departure of one dimension that would hardly be missed, a share.`,
     },
   ],
   compute: computed,
@@ -47,26 +56,30 @@ export const scaling: Plugin = {
   cautions: [
     {
       id: "large-errors",
-      text: "With large uncertainties the test accepts everything: look at what departure would hardly have been missed.",
+      text: say`With large uncertainties the test accepts everything: look at what departure would hardly have been missed.`,
     },
     {
       id: "tolerance",
-      text: "Without a tolerance, surveys to the millimetre reject every factor: products of one maker vary by nature.",
+      text: say`Without a tolerance, surveys to the millimetre reject every factor: products of one maker vary by nature.`,
     },
     {
       id: "common-error",
-      text: "An error common to both measurements cancels in the ratio and is left out of it.",
+      text: say`An error common to both measurements cancels in the ratio and is left out of it.`,
     },
     {
       id: "denominator-not-distinct-from-zero",
       whenMet: true,
-      text: "The smaller dimension is so uncertain that the ratio has no finite interval.",
+      text: say`The smaller dimension is so uncertain that the ratio has no finite interval.`,
     },
-    { id: "one-dimension", whenMet: true, text: "One dimension gives a ratio, and nothing to test it by." },
+    {
+      id: "one-dimension",
+      whenMet: true,
+      text: say`One dimension gives a ratio, and nothing to test it by.`,
+    },
     {
       id: "departing-dimension",
       whenMet: true,
-      text: "At least one dimension departs from the common factor by more than twice its standard uncertainty.",
+      text: say`At least one dimension departs from the common factor by more than twice its standard uncertainty.`,
     },
   ],
   examples: [

@@ -4,6 +4,7 @@ import {
   refuse,
   refuseFewer,
   refuseUnlessPositive,
+  say,
   standardDeviation,
   studentQuantile,
   type Refusal,
@@ -58,7 +59,7 @@ export function predictAllometric(
   if (bad !== null) return bad;
   const logX = x.map(Math.log);
   const fit = linearRegression([logX], y.map(Math.log));
-  if (fit === null) return refuse("no-variation", "All first sizes are equal, expected them to vary.");
+  if (fit === null) return refuse("no-variation", say`All first sizes are equal, expected them to vary.`);
   const [intercept = 0, slope = 0] = fit.coefficients;
   const centre = mean(logX);
   const squares = logX.reduce((sum, value) => sum + (value - centre) ** 2, 0);
@@ -82,9 +83,9 @@ export function predictAllometric(
 
 function refuseSizes(x: readonly number[], y: readonly number[], at: readonly number[]): Refusal | null {
   return (
-    refuseUnlessPositive(x, "first sizes") ??
-    refuseUnlessPositive(y, "second sizes") ??
-    refuseUnlessPositive(at, "sizes to predict from") ??
-    refuseFewer(Math.min(x.length, y.length), 3, "pairs")
+    refuseUnlessPositive(x, say`first sizes`) ??
+    refuseUnlessPositive(y, say`second sizes`) ??
+    refuseUnlessPositive(at, say`sizes to predict from`) ??
+    refuseFewer(Math.min(x.length, y.length), 3, say`pairs`)
   );
 }

@@ -1,4 +1,4 @@
-import { normalQuantileAbove, refuse, refuseUnlessPositive, type Refusal } from "../../src/plugin.ts";
+import { normalQuantileAbove, refuse, refuseUnlessPositive, say, type Refusal } from "../../src/plugin.ts";
 
 /** Two ends; null where one is open. */
 export type Interval = readonly [number | null, number | null];
@@ -24,9 +24,9 @@ export function ratioOf(
   confidence = 0.95,
   covariance = 0,
 ): Ratio | Refusal {
-  const bad = refuseUnlessPositive([a, b], "dimensions");
+  const bad = refuseUnlessPositive([a, b], say`dimensions`);
   if (bad !== null) return bad;
-  if (!(ua >= 0) || !(ub >= 0)) return refuse("negative-uncertainty", "Unexpected uncertainty below 0.");
+  if (!(ua >= 0) || !(ub >= 0)) return refuse("negative-uncertainty", say`Unexpected uncertainty below 0.`);
   const z = normalQuantileAbove((1 - confidence) / 2);
   const ratio = a / b;
   const uLog = Math.sqrt(Math.max(0, (ua / a) ** 2 + (ub / b) ** 2 - (2 * covariance) / (a * b)));
@@ -69,7 +69,7 @@ export function ratioOfIntervals(
 ): { readonly ratio: Interval; readonly says: "within" | "at least" | "at most" | "undecided" } | Refusal {
   const bad = refuseUnlessPositive(
     [...a, ...b].filter((end) => end !== null),
-    "ends",
+    say`ends`,
   );
   if (bad !== null) return bad;
   const low = a[0] === null || b[1] === null ? null : a[0] / b[1];

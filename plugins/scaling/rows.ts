@@ -2,15 +2,17 @@ import {
   fieldsOf,
   membersOf,
   numberOf,
+  say,
   textOf,
   type Computation,
   type Json,
   type Naming,
+  type Text,
 } from "../../src/plugin.ts";
 
 /** A pair of dimensions as the figure and the sentence read it: sizes in SI, standard uncertainties. */
 export interface Row {
-  readonly name: string;
+  readonly name: Text;
   readonly larger: number;
   readonly uLarger: number;
   readonly smaller: number;
@@ -36,7 +38,7 @@ export function pairsIn(computation: Computation, name: Naming): readonly Row[] 
     const artefact = name(textOf(row["artefact"]));
     const alike = rows.filter((other) => other["dimension"] === row["dimension"]).length > 1;
     return {
-      name: single ? artefact : alike ? `${dimension} of ${artefact}` : dimension,
+      name: single ? artefact : alike ? say`${dimension} of ${artefact}` : dimension,
       larger: numberOf(row["larger"]),
       uLarger: numberOf(row["uLarger"]),
       smaller: numberOf(row["smaller"]),

@@ -1,10 +1,16 @@
 import {
+  count,
   fieldsOf,
   formatNumber,
   formatP,
+  paragraph,
+  row,
+  say,
   type Computation,
   type Naming,
+  type Said,
   type Settings,
+  type Text,
 } from "../../src/plugin.ts";
 import { claimedIn, pairsIn, type Row } from "./rows.ts";
 
@@ -14,58 +20,67 @@ export function scalingSentence(
   _settings: Settings,
   name: Naming,
   tells: "each" | "together" = "each",
-): string {
+): Text {
   const rows = tells === "together" ? [] : pairsIn(computation, name);
-  return [oneFactor(computation, rows), claimed(computation, rows)]
-    .filter((sentence) => sentence !== "")
-    .join(" ");
+  return paragraph([oneFactor(computation, rows), claimed(computation, rows)]);
 }
 
-function oneFactor(computation: Computation, rows: readonly Row[]): string {
+function oneFactor(computation: Computation, rows: readonly Row[]): Text {
   const { numbers } = computation;
   const k = numbers["k"];
   const p = numbers["p"]?.value;
   const n = numbers["n"]?.value ?? 0;
-  const ends = k && k.low !== null && k.high !== null ? ` (${shown(k.low)} to ${shown(k.high)})` : "";
-  const factor = `${shown(k?.value ?? 0)}${ends}`;
+  const best = shown(k?.value ?? 0);
+  const factor =
+    k && k.low !== null && k.high !== null ? say`${best} (${shown(k.low)} to ${shown(k.high)})` : best;
   if (p === undefined) {
-    return `One pair of dimensions gives a ratio of ${factor}; whether it is the scale of the whole cannot be decided.`;
+    return say`One pair of dimensions gives a ratio of ${factor}; whether it is the scale of the whole cannot be decided.`;
   }
   const detectable = numbers["detectable"];
-  const missed = detectable ? `; a departure of ${percent(detectable.value)} would hardly be missed` : "";
-  const test = `Cochran's test: ${formatP(p)}${missed}`;
+  const test = detectable
+    ? say`Cochran's test: ${formatP(p)}; a departure of ${percent(detectable.value)} would hardly be missed`
+    : say`Cochran's test: ${formatP(p)}`;
   if (p >= 0.05)
-    return `${n} pairs of dimensions are compatible with one scale factor of ${factor} (${test}).`;
-  const departing = rows.filter((row) => row.departs);
-  const who =
-    departing.length === 0 ? "" : `; furthest from it: ${departing.map((row) => row.name).join(", ")}`;
-  const none = `${n} pairs of dimensions are not compatible with one scale factor, at best ${factor}${who} (${test}).`;
-  return [none, extremes(rows), needed(computation)].filter((sentence) => sentence !== "").join(" ");
+    return say`${count(n)} pairs of dimensions are compatible with one scale factor of ${factor} (${test}).`;
+  const departing = rows.filter((one) => one.departs).map((one) => one.name);
+  const none =
+    departing.length === 0
+      ? say`${count(n)} pairs of dimensions are not compatible with one scale factor, at best ${factor} (${test}).`
+      : say`${count(n)} pairs of dimensions are not compatible with one scale factor, at best ${factor}; furthest from it: ${row(departing, "comma")} (${test}).`;
+  return paragraph([none, extremes(rows), needed(computation)]);
 }
 
 /** The smallest and the largest ratio. */
-function extremes(rows: readonly Row[]): string {
+function extremes(rows: readonly Row[]): Said | null {
   const inOrder = rows.toSorted((a, b) => a.ratio - b.ratio);
   const [least, most] = [inOrder[0], inOrder.at(-1)];
-  if (least === undefined || most === undefined || least === most) return "";
-  return `The ratios run from ${shown(least.ratio)} (${least.name}) to ${shown(most.ratio)} (${most.name}).`;
+  if (least === undefined || most === undefined || least === most) return null;
+  return say`The ratios run from ${shown(least.ratio)} (${least.name}) to ${shown(most.ratio)} (${most.name}).`;
 }
 
-function needed({ data }: Computation): string {
+function needed({ data }: Computation): Said | null {
   const share = fieldsOf(data)["toleranceNeeded"];
-  if (typeof share !== "number") return "";
-  return `One factor would need a tolerance of ${percent(share)}: so much the products of one maker would have to vary by nature.`;
+  if (typeof share !== "number") return null;
+  return say`One factor would need a tolerance of ${percent(share)}: so much the products of one maker would have to vary by nature.`;
 }
 
 /** What becomes of a factor that somebody named. */
-function claimed(computation: Computation, rows: readonly Row[]): string {
+function claimed(computation: Computation, rows: readonly Row[]): Said | null {
   const held = claimedIn(computation);
-  if (held === null || rows.length === 0) return "";
-  const met = rows.filter((_, at) => held.meets[at] === true).map((row) => row.name);
-  const place = held.lies === "between" ? "lies between the ratios" : `lies ${held.lies} every ratio`;
-  const those =
-    met.length === rows.length ? "all of them" : met.length === 0 ? "none of them" : `only ${met.join(", ")}`;
-  return `The factor of ${shown(held.factor)} that is claimed ${place}; within twice its standard uncertainty it meets ${those}.`;
+  if (held === null || rows.length === 0) return null;
+  const factor = shown(held.factor);
+  const met = rows.filter((_, at) => held.meets[at] === true).map((one) => one.name);
+  const lies = placeOf(held.lies);
+  if (met.length === rows.length)
+    return say`The factor of ${factor} that is claimed ${lies}; within twice its standard uncertainty it meets all of them.`;
+  return met.length === 0
+    ? say`The factor of ${factor} that is claimed ${lies}; within twice its standard uncertainty it meets none of them.`
+    : say`The factor of ${factor} that is claimed ${lies}; within twice its standard uncertainty it meets only ${row(met, "comma")}.`;
+}
+
+function placeOf(lies: string): Said {
+  if (lies === "between") return say`lies between the ratios`;
+  return lies === "above" ? say`lies above every ratio` : say`lies below every ratio`;
 }
 
 function percent(share: number): string {

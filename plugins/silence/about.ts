@@ -1,46 +1,46 @@
-import type { Caution, Example } from "../../src/plugin.ts";
+import { say, type Caution, type Example } from "../../src/plugin.ts";
 
 /** The conditions under which a weighed silence misleads (methods F). */
 export const cautions: readonly Caution[] = [
   {
     id: "reporting-rate-unknown",
     whenMet: true,
-    text: "Reporting rate unknown: nothing comparable is known that the source could have reported. The likelihood ratio of 2 at most is that of a flat distribution of the rate, however often the source is silent, and its ends are as wide as that.",
+    text: say`Reporting rate unknown: nothing comparable is known that the source could have reported. The likelihood ratio of 2 at most is that of a flat distribution of the rate, however often the source is silent, and its ends are as wide as that.`,
   },
   {
     id: "known-by-itself",
     whenMet: true,
-    text: "All that counts as known is known from the silent source alone. What it passed over elsewhere could not show: count what others found where it had looked.",
+    text: say`All that counts as known is known from the silent source alone. What it passed over elsewhere could not show: count what others found where it had looked.`,
   },
   {
     id: "reports-of-another",
     whenMet: true,
-    text: "Not all reports counted are by the silent source, or of several that are silent one has no report counted: the habit of one is judged by another's.",
+    text: say`Not all reports counted are by the silent source, or of several that are silent one has no report counted: the habit of one is judged by another's.`,
   },
   {
     id: "one-observer",
     whenMet: true,
-    text: "Several of the silent sources are by one observer. They count as independent occasions, which they are only if each was written from a fresh look.",
+    text: say`Several of the silent sources are by one observer. They count as independent occasions, which they are only if each was written from a fresh look.`,
   },
   {
     id: "conspicuousness",
-    text: "What is known must be as conspicuous as what was passed over: an author who always reports walls may never report stains.",
+    text: say`What is known must be as conspicuous as what was passed over: an author who always reports walls may never report stains.`,
   },
   {
     id: "one-checklist",
-    text: "Occasions of one source are not independent, for it was written with one list in mind; they count as one.",
+    text: say`Occasions of one source are not independent, for it was written with one list in mind; they count as one.`,
   },
   {
     id: "chance-to-see",
-    text: "The source must have had the chance to see it: what had been dug away or was not yet opened says nothing by not being reported.",
+    text: say`The source must have had the chance to see it: what had been dug away or was not yet opened says nothing by not being reported.`,
   },
   {
     id: "flat-prior",
-    text: "Before anything is counted every reporting rate is taken as equally likely, which weighs as much as two more known traces, one of them reported.",
+    text: say`Before anything is counted every reporting rate is taken as equally likely, which weighs as much as two more known traces, one of them reported.`,
   },
   {
     id: "scale",
-    text: "The words for what a likelihood ratio is worth are a convention (Kass & Raftery 1995, from memory), not a measurement.",
+    text: say`The words for what a likelihood ratio is worth are a convention (Kass & Raftery 1995, from memory), not a measurement.`,
   },
 ];
 

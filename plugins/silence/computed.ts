@@ -1,5 +1,6 @@
 import {
   refuse,
+  say,
   type Computation,
   type Inputs,
   type Recorded,
@@ -22,12 +23,12 @@ export function computed(
   if (!(falseReports >= 0 && falseReports < 1))
     return refuse(
       "no-share",
-      `Unexpected share of false reports ${falseReports}, expected 0 or more and below 1.`,
+      say`Unexpected share of false reports ${String(falseReports)}, expected 0 or more and below 1.`,
     );
   const counted = countedIn(recorded?.observations ?? {});
   const { known, reported, occasions, silences, leftOut } = counted;
   if (occasions.size === 0)
-    return refuse("no-silence", "None of the occasions is a silence, expected one at least.");
+    return refuse("no-silence", say`None of the occasions is a silence, expected one at least.`);
   const habit = {
     reported: reported.length,
     known: known.length,

@@ -1,4 +1,4 @@
-import type { Id, LeftOut, Observed, Recorded } from "../../src/plugin.ts";
+import { say, type Id, type LeftOut, type Observed, type Recorded, type Text } from "../../src/plugin.ts";
 
 /** What was counted: known features, those of them reported, and occasions of silence, those of one source as one. */
 export interface Counted {
@@ -13,20 +13,20 @@ export interface Counted {
 /** Counts the observations of the three inputs; what does not belong is left out with the reason. */
 export function countedIn(observations: Recorded["observations"]): Counted {
   const leftOut: LeftOut[] = [];
-  const only = (input: string, present: Observed["present"], why: string): readonly Observed[] =>
+  const only = (input: string, present: Observed["present"], why: Text): readonly Observed[] =>
     (observations[input] ?? []).filter((one) => {
       if (one.present !== present) leftOut.push({ id: one.id, why });
       return one.present === present;
     });
-  const known = only("known", "true", "nothing was seen");
-  const claimed = only("reported", "true", "no report that it is there");
-  const silences = only("occasions", "not-reported", "no silence");
+  const known = only("known", "true", say`nothing was seen`);
+  const claimed = only("reported", "true", say`no report that it is there`);
+  const silences = only("occasions", "not-reported", say`no silence`);
 
   const places = new Map<string, number>();
   for (const one of known) places.set(traceOf(one), (places.get(traceOf(one)) ?? 0) + 1);
   const reported = claimed.filter((one) => {
     const left = places.get(traceOf(one)) ?? 0;
-    if (left === 0) leftOut.push({ id: one.id, why: "not among what is known" });
+    if (left === 0) leftOut.push({ id: one.id, why: say`not among what is known` });
     places.set(traceOf(one), Math.max(0, left - 1));
     return left > 0;
   });

@@ -1,66 +1,93 @@
 import {
+  count,
   fieldsOf,
   formatNumber,
   membersOf,
   numberOf,
+  row,
+  say,
   textOf,
   type Computation,
+  type ComputedNumber,
   type Naming,
   type Settings,
+  type Text,
 } from "../../src/plugin.ts";
 
 /** From which likelihood ratio on a silence is worth how much (Kass & Raftery 1995, from memory). */
 export const scale = [
-  { from: 1, says: "little", words: "hardly worth a mention" },
-  { from: 3, says: "positive", words: "positive evidence" },
-  { from: 20, says: "strong", words: "strong evidence" },
-  { from: 150, says: "very strong", words: "very strong evidence" },
+  { from: 1, says: say`little`, words: say`hardly worth a mention` },
+  { from: 3, says: say`positive`, words: say`positive evidence` },
+  { from: 20, says: say`strong`, words: say`strong evidence` },
+  { from: 150, says: say`very strong`, words: say`very strong evidence` },
 ] as const;
 
+/** The silent source by name, or that it has none, and whether there are several. */
+export interface Silent {
+  readonly words: Text;
+  readonly several: boolean;
+}
+
 /** What the review's methods section prints; where the band crosses a mark of the scale the worth is not decided. */
-export function silenceSentence(computation: Computation, _settings: Settings, name: Naming): string {
-  const data = fieldsOf(computation.data);
-  const ratio = computation.numbers["likelihood-ratio"];
-  const rate = computation.numbers["reporting-rate"];
-  const [value, low, high] = [ratio?.value ?? 1, ratio?.low ?? 1, ratio?.high ?? 1];
-  const count = numberOf(data["occasions"]);
-  const times = `${shown(value)} times (${shown(low)} to ${shown(high)} times)`;
-  const { words: who, reports, its } = silentOnes(computation, name);
-  if (numberOf(data["known"]) === 0)
-    return `Nothing is known by which ${who} could be judged, so the reporting rate is unknown: if every rate is as likely, the silence is ${shown(value)} times as likely where there was nothing, and what it is worth cannot be decided.`;
-  const habit = `Of ${counted(numberOf(data["known"]), "such trace", "such traces")} known, ${who} ${reports} ${numberOf(data["reported"])}, which puts ${its} rate at ${shown(rate?.value ?? 0)} (${shown(rate?.low ?? 0)} to ${shown(rate?.high ?? 1)})`;
-  const silence = `${its} silence${count === 1 ? "" : ` on ${count} independent occasions`} is ${times} as likely where there was nothing as where there was something`;
-  return `${habit}; ${silence}, ${worth(low, high)} (scale of Kass & Raftery 1995).`;
+export function silenceSentence(computation: Computation, _settings: Settings, name: Naming): Text {
+  const { numbers, data } = computation;
+  const ratio = numbers["likelihood-ratio"] ?? { value: 1, low: 1, high: 1 };
+  const silent = silentOnes(computation, name);
+  const { known, reported, occasions } = fieldsOf(data);
+  if (numberOf(known) === 0)
+    return say`Nothing is known by which ${silent.words} could be judged, so the reporting rate is unknown: if every rate is as likely, the silence is ${shown(ratio.value)} times as likely where there was nothing, and what it is worth cannot be decided.`;
+  const habit = habitWords(silent, numberOf(known), numberOf(reported), numbers["reporting-rate"]);
+  const silence = silenceWords(silent, numberOf(occasions), ratio);
+  return say`${habit}; ${silence}, ${worth(ratio.low ?? 1, ratio.high ?? 1)} (scale of Kass & Raftery 1995).`;
 }
 
-/** The silent source by name, or that it has none, with the words that go with one or several. */
-export function silentOnes(
-  { data }: Computation,
-  name: Naming,
-): { readonly words: string; readonly reports: string; readonly its: string } {
+function habitWords(
+  { words: who, several }: Silent,
+  known: number,
+  reported: number,
+  rate: ComputedNumber | undefined,
+): Text {
+  const [value, low, high] = [shown(rate?.value ?? 0), shown(rate?.low ?? 0), shown(rate?.high ?? 1)];
+  const told = String(reported);
+  if (several)
+    return known === 1
+      ? say`Of 1 such trace known, ${who} report ${told}, which puts their rate at ${value} (${low} to ${high})`
+      : say`Of ${count(known)} such traces known, ${who} report ${told}, which puts their rate at ${value} (${low} to ${high})`;
+  return known === 1
+    ? say`Of 1 such trace known, ${who} reports ${told}, which puts its rate at ${value} (${low} to ${high})`
+    : say`Of ${count(known)} such traces known, ${who} reports ${told}, which puts its rate at ${value} (${low} to ${high})`;
+}
+
+function silenceWords({ several }: Silent, occasions: number, ratio: ComputedNumber): Text {
+  const [value, low, high] = [shown(ratio.value), shown(ratio.low ?? 1), shown(ratio.high ?? 1)];
+  if (occasions === 1)
+    return several
+      ? say`their silence is ${value} times (${low} to ${high} times) as likely where there was nothing as where there was something`
+      : say`its silence is ${value} times (${low} to ${high} times) as likely where there was nothing as where there was something`;
+  return several
+    ? say`their silence on ${count(occasions)} independent occasions is ${value} times (${low} to ${high} times) as likely where there was nothing as where there was something`
+    : say`its silence on ${count(occasions)} independent occasions is ${value} times (${low} to ${high} times) as likely where there was nothing as where there was something`;
+}
+
+/** Who is silent: the sources by name, else the one observer who names none. */
+export function silentOnes({ data }: Computation, name: Naming): Silent {
   const names = membersOf(fieldsOf(data)["silent"]).map((one) => name(textOf(one)));
-  const last = names.at(-1);
-  const one = { reports: "reports", its: "its" };
-  if (last === undefined) return { words: "the silent observer", ...one };
-  if (names.length === 1) return { words: last, ...one };
-  const words = `${names.slice(0, -1).join(", ")} and ${last}`;
-  return { words, reports: "report", its: "their" };
+  const [only] = names;
+  if (only === undefined) return { words: say`the silent observer`, several: false };
+  return names.length === 1 ? { words: only, several: false } : { words: say`${row(names)}`, several: true };
 }
 
-function worth(low: number, high: number): string {
-  if (high <= 1) return "which is no evidence that there was nothing";
+function worth(low: number, high: number): Text {
   const [least, most] = [gradeOf(low), gradeOf(high)];
-  if (least === most) return `which is ${most?.words ?? "no evidence"}`;
-  const from = least === null ? "no evidence at all" : least.words;
-  return `and whether that is ${from} or as much as ${most?.words ?? ""} cannot be decided`;
+  if (high <= 1 || most === null) return say`which is no evidence that there was nothing`;
+  if (least === most) return say`which is ${most.words}`;
+  return least === null
+    ? say`and whether that is no evidence at all or as much as ${most.words} cannot be decided`
+    : say`and whether that is ${least.words} or as much as ${most.words} cannot be decided`;
 }
 
 function gradeOf(ratio: number): (typeof scale)[number] | null {
   return scale.findLast(({ from }) => ratio >= from) ?? null;
-}
-
-function counted(n: number, one: string, many: string): string {
-  return `${n} ${n === 1 ? one : many}`;
 }
 
 function shown(value: number): string {

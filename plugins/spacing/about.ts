@@ -1,72 +1,72 @@
-import type { Caution, Example } from "../../src/plugin.ts";
+import { say, type Caution, type Example } from "../../src/plugin.ts";
 
 /** The conditions under which spacings mislead (methods D). */
 export const cautions: readonly Caution[] = [
   {
     id: "one-way-of-measuring",
-    text: "All gaps must be measured the same way, from centre to centre or from edge to edge.",
+    text: say`All gaps must be measured the same way, from centre to centre or from edge to edge.`,
   },
   {
     id: "broken-ends",
-    text: "Breaking is taken as unrelated to the gap; longer gaps are more likely to be cut, so the estimates lean short.",
+    text: say`Breaking is taken as unrelated to the gap; longer gaps are more likely to be cut, so the estimates lean short.`,
   },
   {
     id: "feature-width",
-    text: "A least gap, such as the width of the features, makes even random features look regular.",
+    text: say`A least gap, such as the width of the features, makes even random features look regular.`,
   },
-  { id: "as-even-as-measured", whenMet: true, text: "The gaps are as even as the measurement can show." },
+  { id: "as-even-as-measured", whenMet: true, text: say`The gaps are as even as the measurement can show.` },
   {
     id: "median-not-reached",
     whenMet: true,
-    text: "More than half of the gaps may be longer than any observed: there is no median.",
+    text: say`More than half of the gaps may be longer than any observed: there is no median.`,
   },
   {
     id: "order",
-    text: "Positions are the gaps added up in the order in which they are listed.",
+    text: say`Positions are the gaps added up in the order in which they are listed.`,
   },
   {
     id: "scale-from-elsewhere",
-    text: "A scale factor must come from other dimensions than the spacing itself.",
+    text: say`A scale factor must come from other dimensions than the spacing itself.`,
   },
   {
     id: "longest-stretch",
     whenMet: true,
-    text: "A broken end parts the row: the period was tested on the longest stretch without one.",
+    text: say`A broken end parts the row: the period was tested on the longest stretch without one.`,
   },
   {
     id: "comparison-too-small",
     whenMet: true,
-    text: "With so few gaps no difference between the rows could reach 5 %.",
+    text: say`With so few gaps no difference between the rows could reach 5 %.`,
   },
   {
     id: "scale-decides",
     whenMet: true,
-    text: "Within the uncertainty of the scale factor the rows now differ and now do not.",
+    text: say`Within the uncertainty of the scale factor the rows now differ and now do not.`,
   },
   {
     id: "below-smallest-p",
     whenMet: true,
-    text: "p lies below 1 × 10⁻⁹, the smallest that the exact method can tell from 0.",
+    text: say`p lies below 1 × 10⁻⁹, the smallest that the exact method can tell from 0.`,
   },
   {
     id: "positions-uncertain",
     whenMet: true,
-    text: "Positions add up the errors of the gaps, and here they add up to so much that the period cannot be tested well.",
+    text: say`Positions add up the errors of the gaps, and here they add up to so much that the period cannot be tested well.`,
   },
   {
     id: "drawn-relabellings",
     whenMet: true,
-    text: "There are too many relabellings to look at all: the comparison was drawn at random.",
+    text: say`There are too many relabellings to look at all: the comparison was drawn at random.`,
   },
   {
     id: "more-draws",
     whenMet: true,
-    text: "A p from drawn sets lies within twice its own error of 1 % or 5 %: other draws might put it beyond. Raise `draws`.",
+    text: say`A p from drawn sets lies within twice its own error of 1 % or 5 %: other draws might put it beyond. Raise \`draws\`.`,
   },
   {
     id: "ranges-only",
     whenMet: true,
-    text: "A range from the smallest to the largest of an unknown number of gaps gives no p: only whether two such ranges meet.",
+    text: say`A range from the smallest to the largest of an unknown number of gaps gives no p: only whether two such ranges meet.`,
   },
 ];
 

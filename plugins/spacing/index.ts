@@ -1,4 +1,4 @@
-import type { Plugin } from "../../src/plugin.ts";
+import { say, type Plugin } from "../../src/plugin.ts";
 import { cautions, examples } from "./about.ts";
 import { computed } from "./computed.ts";
 import { spacingFigure } from "./figure.ts";
@@ -8,8 +8,8 @@ import { spacingSentence } from "./sentence.ts";
 export const spacing: Plugin = {
   id: "spacing",
   version: "1.4.1",
-  title: "Spacing",
-  doc: "Asks how even the gaps of a row are, whether they follow a period, and whether two rows are spaced alike.",
+  title: say`Spacing`,
+  doc: say`Asks how even the gaps of a row are, whether they follow a period, and whether two rows are spaced alike.`,
   sources: [
     "Kaplan & Meier 1958, JASA 53, 457–481",
     "Gehan 1965, Biometrika 52, 203–223",
@@ -20,33 +20,47 @@ export const spacing: Plugin = {
     {
       name: "gaps",
       kind: "measurements",
-      doc: "Gaps along the row, in order; bounds are broken ends.",
+      doc: say`Gaps along the row, in order; bounds are broken ends.`,
       takesBounds: true,
     },
-    { name: "other", kind: "measurements", doc: "Gaps of another row.", optional: true, takesBounds: true },
+    {
+      name: "other",
+      kind: "measurements",
+      doc: say`Gaps of another row.`,
+      optional: true,
+      takesBounds: true,
+    },
     {
       name: "scale",
       kind: "number",
-      doc: "A factor by which the gaps are multiplied first, from other dimensions than the spacing itself.",
+      doc: say`A factor by which the gaps are multiplied first, from other dimensions than the spacing itself.`,
       optional: true,
     },
   ],
   parameters: [
-    { name: "period", kind: "quantity", doc: "A period known beforehand." },
-    { name: "low", kind: "quantity", doc: "Smallest period of a search." },
-    { name: "high", kind: "quantity", doc: "Largest period of a search." },
-    { name: "draws", kind: "number", doc: "Sets drawn where there is no exact p.", default: "10000" },
+    { name: "period", kind: "quantity", doc: say`A period known beforehand.`, beforehand: true },
+    { name: "low", kind: "quantity", doc: say`Smallest period of a search.` },
+    { name: "high", kind: "quantity", doc: say`Largest period of a search.` },
+    { name: "draws", kind: "number", doc: say`Sets drawn where there is no exact p.`, default: "10000" },
   ],
   numbers: [
-    { name: "n", kind: "count", doc: "Observed gaps; mean and cv are theirs." },
-    { name: "censored", kind: "count", doc: "Gaps known only as at least so long." },
-    { name: "mean", kind: "input", doc: "Mean observed gap." },
-    { name: "cv", kind: "number", doc: "Coefficient of variation of the observed gaps." },
-    { name: "p", kind: "probability", doc: "How often gaps at random would be as even." },
-    { name: "median", kind: "input", doc: "Median gap, broken ends taken into account." },
-    { name: "period", kind: "input", doc: "The period given or found." },
-    { name: "period-p", kind: "probability", doc: "How often positions without a period follow it as well." },
-    { name: "compare-p", kind: "probability", doc: "How often two rows spaced alike would differ as much." },
+    { name: "n", kind: "count", doc: say`Observed gaps; mean and cv are theirs.` },
+    { name: "censored", kind: "count", doc: say`Gaps known only as at least so long.` },
+    { name: "mean", kind: "input", doc: say`Mean observed gap.` },
+    { name: "cv", kind: "number", doc: say`Coefficient of variation of the observed gaps.` },
+    { name: "p", kind: "probability", doc: say`How often gaps at random would be as even.` },
+    { name: "median", kind: "input", doc: say`Median gap, broken ends taken into account.` },
+    { name: "period", kind: "input", doc: say`The period given or found.` },
+    {
+      name: "period-p",
+      kind: "probability",
+      doc: say`How often positions without a period follow it as well.`,
+    },
+    {
+      name: "compare-p",
+      kind: "probability",
+      doc: say`How often two rows spaced alike would differ as much.`,
+    },
   ],
   compute: computed,
   figure: spacingFigure,

@@ -4,6 +4,7 @@ import {
   mean,
   refuseFewer,
   refuseUnlessPositive,
+  say,
   standardDeviation,
   type Random,
   type Refusal,
@@ -33,7 +34,7 @@ export function regularity(
   draws: number,
   smallest = 0,
 ): Regularity | Refusal {
-  const bad = refuseUnlessPositive(gaps, "gaps") ?? refuseFewer(gaps.length, 2, "gaps");
+  const bad = refuseUnlessPositive(gaps, say`gaps`) ?? refuseFewer(gaps.length, 2, say`gaps`);
   if (bad !== null) return bad;
   const n = gaps.length;
   const average = mean(gaps);

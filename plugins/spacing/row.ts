@@ -1,4 +1,14 @@
-import { isRefusal, refuse, type LeftOut, type Measured, type Refusal } from "../../src/plugin.ts";
+import {
+  isRefusal,
+  kindWords,
+  refuse,
+  row as inRow,
+  say,
+  type LeftOut,
+  type Measured,
+  type QuantityKind,
+  type Refusal,
+} from "../../src/plugin.ts";
 import type { Gap } from "./survival.ts";
 import { turnbull, type Range, type Turnbull } from "./turnbull.ts";
 
@@ -24,19 +34,22 @@ export function rowOf(all: readonly Measured[]): Row {
     measured,
     leftOut: all
       .filter((one) => !measured.includes(one))
-      .map(({ id }) => ({ id, why: "a bound from above" })),
+      .map(({ id }) => ({ id, why: say`a bound from above` })),
     u: Math.sqrt(errors.reduce((sum, u) => sum + u * u, 0) / Math.max(1, errors.length)),
   };
 }
 
 /** Refuses gaps of several kinds, and settings of another kind than the gaps. */
-export function refuseKinds(kinds: readonly string[]): Refusal | null {
+export function refuseKinds(kinds: readonly QuantityKind[]): Refusal | null {
   const several = new Set(kinds);
   if (several.size <= 1) return null;
-  const found = [...several].join(", ");
+  const found = inRow(
+    [...several].map((kind) => kindWords[kind]),
+    "comma",
+  );
   return refuse(
     "mixed-dimensions",
-    `Unexpected gaps and periods of several kinds (${found}), expected one kind.`,
+    say`Unexpected gaps and periods of several kinds (${found}), expected one kind.`,
   );
 }
 

@@ -1,4 +1,4 @@
-import { refuse, refuseFewer, refuseUnlessPositive, type Refusal } from "../../src/plugin.ts";
+import { refuse, refuseFewer, refuseUnlessPositive, say, type Refusal } from "../../src/plugin.ts";
 
 /** A gap, or the least that it can have been where the edge is broken. */
 export interface Gap {
@@ -26,14 +26,14 @@ export function kaplanMeier(gaps: readonly Gap[]): Survival | Refusal {
   const bad =
     refuseUnlessPositive(
       gaps.map((gap) => gap.size),
-      "gaps",
-    ) ?? refuseFewer(gaps.length, 1, "gaps");
+      say`gaps`,
+    ) ?? refuseFewer(gaps.length, 1, say`gaps`);
   if (bad !== null) return bad;
   const largest = Math.max(...gaps.map((gap) => gap.size));
   if (!gaps.some((gap) => gap.observed)) {
     return refuse(
       "no-observed-values",
-      `all gaps are lower bounds (longest bound ${largest}); no median can be given`,
+      say`all gaps are lower bounds (longest bound ${String(largest)}); no median can be given`,
       { longest: largest },
     );
   }

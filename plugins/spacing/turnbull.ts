@@ -1,4 +1,4 @@
-import { refuse, refuseFewer } from "../../src/plugin.ts";
+import { refuse, refuseFewer, say } from "../../src/plugin.ts";
 import type { Refusal } from "../../src/plugin.ts";
 
 /** A size known only to lie in a range; `high` null is open. */
@@ -19,10 +19,10 @@ const leastRounds = 5_000;
 
 /** Masses on the innermost intervals by the EM of Turnbull 1976, until the log-likelihood rests. */
 export function turnbull(ranges: readonly Range[]): Turnbull | Refusal {
-  const few = refuseFewer(ranges.length, 1, "ranges");
+  const few = refuseFewer(ranges.length, 1, say`ranges`);
   if (few) return few;
   if (ranges.some(({ low, high }) => !Number.isFinite(low) || (high !== null && high < low))) {
-    return refuse("backwards", "Unexpected range that runs backwards, expected its smaller end first.");
+    return refuse("backwards", say`Unexpected range that runs backwards, expected its smaller end first.`);
   }
   const intervals = innermost(ranges);
   const inside = ranges.map((range) => intervals.map((interval) => (holds(range, interval) ? 1 : 0)));
@@ -88,7 +88,7 @@ export interface Overlap {
 /** Compares two ranges of smallest to largest; no p is allowed from such. */
 export function overlapOf(a: readonly [number, number], b: readonly [number, number]): Overlap | Refusal {
   if (!(a[0] <= a[1]) || !(b[0] <= b[1])) {
-    return refuse("backwards", "Unexpected range that runs backwards, expected its smaller end first.");
+    return refuse("backwards", say`Unexpected range that runs backwards, expected its smaller end first.`);
   }
   const [low, high] = [Math.max(a[0], b[0]), Math.min(a[1], b[1])];
   const length = Math.max(0, high - low);

@@ -1,94 +1,97 @@
-import type { Caution, Example } from "../../src/plugin.ts";
+import { say, type Caution, type Example } from "../../src/plugin.ts";
 
 /** The conditions under which a unit fit misleads (methods A). */
 export const cautions: readonly Caution[] = [
   {
     id: "module",
-    text: "A pace, a hand or a habit of counting courses also produces a quantum: a peak is evidence of a module, not of a standard.",
+    text: say`A pace, a hand or a habit of counting courses also produces a quantum: a peak is evidence of a module, not of a standard.`,
   },
   {
     id: "rounded",
-    text: "Data already rounded to the unit prove nothing; nor do dimensions converted from it.",
+    text: say`Data already rounded to the unit prove nothing; nor do dimensions converted from it.`,
   },
   {
     id: "design-dimensions",
-    text: "Building dimensions must be design dimensions: joints, repairs and duplicate blocks are to be left out first (Pakkanen 2002).",
+    text: say`Building dimensions must be design dimensions: joints, repairs and duplicate blocks are to be left out first (Pakkanen 2002).`,
   },
   {
     id: "subset",
-    text: "The evidence depends on the subset of measurements and on what was expected beforehand (Freeman 1976, J. R. Statist. Soc. A 139, 20–55).",
+    text: say`The evidence depends on the subset of measurements and on what was expected beforehand (Freeman 1976, J. R. Statist. Soc. A 139, 20–55).`,
   },
   {
     id: "precision-of-the-mean",
-    text: "The precision of the mean unit is not the precision of the rods: its error shrinks with every measurement even when every builder paced.",
+    text: say`The precision of the mean unit is not the precision of the rods: its error shrinks with every measurement even when every builder paced.`,
   },
-  { id: "small-sample", text: "With fewer than ten measurements a search can show only a very exact unit." },
+  {
+    id: "small-sample",
+    text: say`With fewer than ten measurements a search can show only a very exact unit.`,
+  },
   {
     id: "range-above-smallest-length",
     whenMet: true,
-    text: "Units above the smallest measurement were left out of the search: any of them fits it as less than one.",
+    text: say`Units above the smallest measurement were left out of the search: any of them fits it as less than one.`,
   },
   {
     id: "whole-numbers-accepted",
-    text: "The interval of the unit takes the whole numbers as right; it does not say how sure they are.",
+    text: say`The interval of the unit takes the whole numbers as right; it does not say how sure they are.`,
   },
   {
     id: "same-artefact",
-    text: "Lengths of one artefact, or one length measured three times, are not independent trials of a unit.",
+    text: say`Lengths of one artefact, or one length measured three times, are not independent trials of a unit.`,
   },
   {
     id: "family",
-    text: "With small errors a unit, its half and its third all stand out: a search finds a family of units, not one.",
+    text: say`With small errors a unit, its half and its third all stand out: a search finds a family of units, not one.`,
   },
   {
     id: "rests-on-one-artefact",
     whenMet: true,
-    text: "Without one of the artefacts the best unit would be another by more than 1 %.",
+    text: say`Without one of the artefacts the best unit would be another by more than 1 %.`,
   },
   {
     id: "unit-uncertain",
     whenMet: true,
-    text: "Within the uncertainty of the unit and of what the measurements share p passes 1 % or 5 %: the verdict depends on the exact size taken.",
+    text: say`Within the uncertainty of the unit and of what the measurements share p passes 1 % or 5 %: the verdict depends on the exact size taken.`,
   },
   {
     id: "constant-offset",
     whenMet: true,
-    text: "The measurements come in regular steps, but not from 0: all may include the same joint, rim or margin.",
+    text: say`The measurements come in regular steps, but not from 0: all may include the same joint, rim or margin.`,
   },
   {
     id: "uninformative-items",
     whenMet: true,
-    text: "Most measurements are so uncertain, or so many units long, that they would fit the unit anyhow.",
+    text: say`Most measurements are so uncertain, or so many units long, that they would fit the unit anyhow.`,
   },
   {
     id: "less-than-one-unit",
     whenMet: true,
-    text: "A measurement is less than half the unit, and was counted as one.",
+    text: say`A measurement is less than half the unit, and was counted as one.`,
   },
   {
     id: "bandwidth-raised",
     whenMet: true,
-    text: "The smoothing of the null was raised to half the unit, so that it does not keep it.",
+    text: say`The smoothing of the null was raised to half the unit, so that it does not keep it.`,
   },
   {
     id: "peak-at-range-edge",
     whenMet: true,
-    text: "The best unit lies at the edge of the range searched: a wider range may find a better one.",
+    text: say`The best unit lies at the edge of the range searched: a wider range may find a better one.`,
   },
   {
     id: "more-draws",
     whenMet: true,
-    text: "A p from drawn sets lies within twice its own error of 1 % or 5 %: other draws might put it beyond. Raise `draws`.",
+    text: say`A p from drawn sets lies within twice its own error of 1 % or 5 %: other draws might put it beyond. Raise \`draws\`.`,
   },
   {
     id: "nulls-disagree",
     whenMet: true,
-    text: "Of the two ways of drawing sets without a unit, one puts p below 5 % and one above: the verdict depends on what is taken for no unit.",
+    text: say`Of the two ways of drawing sets without a unit, one puts p below 5 % and one above: the verdict depends on what is taken for no unit.`,
   },
   {
     id: "below-smallest-p",
     whenMet: true,
-    text: "p lies below 1 × 10⁻⁹, the smallest that the exact method can tell from 0.",
+    text: say`p lies below 1 × 10⁻⁹, the smallest that the exact method can tell from 0.`,
   },
 ];
 

@@ -1,9 +1,12 @@
 import {
+  count,
   fieldsOf,
   formatNumber,
   membersOf,
   numberOf,
+  paragraph,
   rowsOf,
+  say,
   textOf,
   type Axis,
   type Computation,
@@ -13,16 +16,18 @@ import {
   type Pair,
   type Panel,
   type Peak,
+  type Said,
   type Settings,
+  type Text,
 } from "../../src/plugin.ts";
 
 type Fields = { readonly [key: string]: Json };
 
 /** A unit's relatives as they are said: so many times the unit, and the words. */
-const family: readonly (readonly [number, string])[] = [
-  [1 / 3, "a third"],
-  [1 / 2, "half"],
-  [2, "twice"],
+const family: readonly (readonly [number, Said])[] = [
+  [1 / 3, say`a third`],
+  [1 / 2, say`half`],
+  [2, say`twice`],
 ];
 
 /** The fit of each trial unit, and what is left of each measurement after whole multiples of the unit. */
@@ -31,10 +36,10 @@ export function unitFitFigure(computation: Computation, settings: Settings, name
   const shown = fieldsOf(data["shown"]);
   const scale = { unit: textOf(shown["unit"]) || "1", size: numberOf(shown["size"]) || 1 };
   const given = settings["unit"];
-  const called = given?.kind === "unit" ? `the ${given.value.name}` : "the best unit";
+  const unit = given?.kind === "unit" ? given.value.name : null;
   return {
-    title: given?.kind === "unit" ? `Fit to the ${given.value.name}` : "Search for a unit",
-    panels: [quantogram(data, scale), residuals(data, scale, called, name)],
+    title: unit === null ? say`Search for a unit` : say`Fit to the ${unit}`,
+    panels: [quantogram(data, scale), residuals(data, scale, unit, name)],
   };
 }
 
@@ -49,23 +54,26 @@ function quantogram(data: Fields, { unit, size }: Scale): Panel {
   const q = numberOf(data["q"]) / size;
   const [low = q, high = q] = membersOf(data["reach"]).map((end) => numberOf(end) / size);
   const [, limit = 0, end = 0] = membersOf(data["range"]).map((one) => numberOf(one) / size);
-  const what = searched ? "the best unit" : "the unit given";
+  const what = searched ? say`the best unit` : say`the unit given`;
   const free = searched
-    ? "5 % of sets without a unit rise above this somewhere"
-    : "5 % of sets without a unit rise above this at the unit given";
-  const band = searched ? "95 % interval of the unit" : "uncertainty of the unit, 95 %";
+    ? say`5 % of sets without a unit rise above this somewhere`
+    : say`5 % of sets without a unit rise above this at the unit given`;
+  const band = searched ? say`95 % interval of the unit` : say`uncertainty of the unit, 95 %`;
+  const [best, height] = [amount(q, unit), formatNumber(heightAt(curve, q), 3)];
   return {
-    title: "How well each trial unit fits",
-    caption: `Cosine quantogram: the higher the curve, the nearer the measurements are to whole multiples of the trial unit. ${
-      searched ? "The best unit" : "The unit given"
-    } is ${amount(q, unit)}, where the curve is at ${formatNumber(heightAt(curve, q), 3)}; the dashed line is exceeded by 5 % of sets without a unit, ${
-      searched ? "somewhere in the same search" : "at this unit"
-    }. ${
-      high > low ? `Shaded: ${band}. ` : ""
-    }${limit < end ? "Units above the smallest measurement were left out of the search. " : ""}A unit lifts its half, its third and its double with it.`,
+    title: say`How well each trial unit fits`,
+    caption: paragraph([
+      say`Cosine quantogram: the higher the curve, the nearer the measurements are to whole multiples of the trial unit.`,
+      searched
+        ? say`The best unit is ${best}, where the curve is at ${height}; the dashed line is exceeded by 5 % of sets without a unit, somewhere in the same search.`
+        : say`The unit given is ${best}, where the curve is at ${height}; the dashed line is exceeded by 5 % of sets without a unit, at this unit.`,
+      high > low ? say`Shaded: ${band}.` : null,
+      limit < end ? say`Units above the smallest measurement were left out of the search.` : null,
+      say`A unit lifts its half, its third and its double with it.`,
+    ]),
     shows: "together",
-    x: { label: "trial unit", unit },
-    y: { label: "fit", unit: "1" },
+    x: { label: say`trial unit`, unit },
+    y: { label: say`fit`, unit: "1" },
     marks: [
       ...(high > low
         ? [{ mark: "reach" as const, axis: "x" as const, from: low, to: high, label: band }]
@@ -79,19 +87,19 @@ function quantogram(data: Fields, { unit, size }: Scale): Panel {
               axis: "x" as const,
               at: limit,
               role: "null" as const,
-              label: "smallest measurement",
+              label: say`smallest measurement`,
               each: true as const,
             },
           ]
         : []),
-      { mark: "line", points: curve, role: "main", label: "fit" },
-      { mark: "peaks", peaks: peaksOn(curve, q, unit, what), label: "the unit and its family" },
+      { mark: "line", points: curve, role: "main", label: say`fit` },
+      { mark: "peaks", peaks: peaksOn(curve, q, unit, what), label: say`the unit and its family` },
     ],
   };
 }
 
 /** The unit and those of its relatives that lie within the curve. */
-function peaksOn(curve: readonly Pair[], q: number, unit: string, what: string): readonly Peak[] {
+function peaksOn(curve: readonly Pair[], q: number, unit: string, what: Said): readonly Peak[] {
   const [from = 0, to = 0] = [curve[0]?.[0], curve.at(-1)?.[0]];
   const relatives = family
     .map(([times, detail]) => ({ at: times * q, detail, strong: false }))
@@ -117,43 +125,50 @@ function heightAt(curve: readonly Pair[], x: number): number {
   return x1 === x0 ? y1 : y0 + ((y1 - y0) * (x - x0)) / (x1 - x0);
 }
 
-function residuals(data: Fields, { unit, size }: Scale, called: string, name: Naming): Panel {
+function residuals(data: Fields, { unit, size }: Scale, given: string | null, name: Naming): Panel {
   const half = numberOf(data["q"]) / size / 2;
   const multiples = membersOf(data["multiples"]).map(numberOf);
   const items = membersOf(data["items"]).map(fieldsOf);
   const points = rowsOf(data["residuals"], [size, size]);
-  const y: Axis = { label: "more or less than a whole multiple", unit };
-  const small = points.some(([value = 0]) => value < half);
+  const y: Axis = { label: say`more or less than a whole multiple`, unit };
+  const limits = points.some(([value = 0]) => value < half)
+    ? say`further than which only a measurement of less than half the unit can lie, which counts as one`
+    : say`as far as anything can lie`;
   return {
-    title: `What is left of each measurement after whole multiples of ${called}`,
-    caption: `Each measurement less the nearest whole multiple of ${called}, with its 95 % interval where it has one; the dashed lines are half a unit away, ${
-      small
-        ? "further than which only a measurement of less than half the unit can lie, which counts as one"
-        : "as far as anything can lie"
-    }.`,
+    title:
+      given === null
+        ? say`What is left of each measurement after whole multiples of the best unit`
+        : say`What is left of each measurement after whole multiples of the ${given}`,
+    caption:
+      given === null
+        ? say`Each measurement less the nearest whole multiple of the best unit, with its 95 % interval where it has one; the dashed lines are half a unit away, ${limits}.`
+        : say`Each measurement less the nearest whole multiple of the ${given}, with its 95 % interval where it has one; the dashed lines are half a unit away, ${limits}.`,
     shows: "each",
-    x: { label: "measurement", unit },
+    x: { label: say`measurement`, unit },
     y,
     marks: [
-      { mark: "rule", axis: "y", at: 0, role: "main", label: "a whole multiple" },
-      { mark: "rule", axis: "y", at: half, role: "null", label: "half a unit more" },
-      { mark: "rule", axis: "y", at: -half, role: "null", label: "half a unit less" },
+      { mark: "rule", axis: "y", at: 0, role: "main", label: say`a whole multiple` },
+      { mark: "rule", axis: "y", at: half, role: "null", label: say`half a unit more` },
+      { mark: "rule", axis: "y", at: -half, role: "null", label: say`half a unit less` },
       {
         mark: "dots",
-        label: "measurements",
+        label: say`measurements`,
         dots: points.map(([value = 0, rest = 0], i) => {
           const item = items[i] ?? {};
           const reach = numberOf(item["reach"]) / size;
-          const count = multiples[i] ?? 0;
           return {
             at: [value, rest],
             ...(reach > 0 ? { yEnds: [rest - reach, rest + reach] as const } : {}),
-            label: `${textOf(item["dimension"])} of ${name(textOf(item["artefact"]))}: ${count} ${count === 1 ? "unit" : "units"}`,
+            label: inUnits(textOf(item["dimension"]), name(textOf(item["artefact"])), multiples[i] ?? 0),
           };
         }),
       },
     ],
   };
+}
+
+function inUnits(dimension: string, thing: Text, n: number): Said {
+  return n === 1 ? say`${dimension} of ${thing}: 1 unit` : say`${dimension} of ${thing}: ${count(n)} units`;
 }
 
 function amount(value: number, unit: string): string {

@@ -1,4 +1,4 @@
-import type { Plugin } from "../../src/plugin.ts";
+import { say, type Plugin } from "../../src/plugin.ts";
 import { cautions, examples } from "./about.ts";
 import { unitFitFigure } from "./figure.ts";
 import { refuseMeasured } from "./measured.ts";
@@ -10,36 +10,42 @@ import { withUnit } from "./given/with-unit.ts";
 export const unitFit: Plugin = {
   id: "unit-fit",
   version: "1.3.1",
-  title: "Unit fit",
-  doc: "Asks whether measurements cluster at whole multiples of a unit. A unit given beforehand is tested as it stands; a search pays for having looked at many units.",
+  title: say`Unit fit`,
+  doc: say`Asks whether measurements cluster at whole multiples of a unit. A unit given beforehand is tested as it stands; a search pays for having looked at many units.`,
   sources: [
     "Kendall 1974, Phil. Trans. R. Soc. A 276, 231–266 (cosine quantogram)",
     "Broadbent 1955, Biometrika 42, 45–57; 1956, Biometrika 43, 32–44 (lumped variance)",
     "Holm 1979 (several looks at the same data, from memory)",
   ],
-  inputs: [{ name: "values", kind: "measurements", doc: "Lengths or masses, each one trial of the unit." }],
+  inputs: [
+    { name: "values", kind: "measurements", doc: say`Lengths or masses, each one trial of the unit.` },
+  ],
   parameters: [
-    { name: "unit", kind: "unit", doc: "A unit known before these data were seen." },
-    { name: "low", kind: "quantity", doc: "Smallest unit of a search." },
-    { name: "high", kind: "quantity", doc: "Largest unit of a search." },
+    { name: "unit", kind: "unit", doc: say`A unit known before these data were seen.` },
+    { name: "low", kind: "quantity", doc: say`Smallest unit of a search.` },
+    { name: "high", kind: "quantity", doc: say`Largest unit of a search.` },
     {
       name: "draws",
       kind: "number",
-      doc: "Sets without a unit drawn for each null of a search.",
+      doc: say`Sets without a unit drawn for each null of a search.`,
       default: "10000",
     },
   ],
   numbers: [
-    { name: "n", kind: "count", doc: "Measurements that entered." },
-    { name: "phi", kind: "number", doc: "Height of the quantogram at the unit." },
+    { name: "n", kind: "count", doc: say`Measurements that entered.` },
+    { name: "phi", kind: "number", doc: say`Height of the quantogram at the unit.` },
     {
       name: "p",
       kind: "probability",
-      doc: "How often data without a unit fit as well: exact V-test, or of the whole search.",
+      doc: say`How often data without a unit fit as well: exact V-test, or of the whole search.`,
     },
-    { name: "lumped-p", kind: "probability", doc: "The same by the residuals (exact), for a unit given." },
-    { name: "q", kind: "input", doc: "The unit as these data estimate it, the multiples taken as right." },
-    { name: "p-adjusted", kind: "probability", doc: "p times the number of looks (Holm 1979, first step)." },
+    { name: "lumped-p", kind: "probability", doc: say`The same by the residuals (exact), for a unit given.` },
+    { name: "q", kind: "input", doc: say`The unit as these data estimate it, the multiples taken as right.` },
+    {
+      name: "p-adjusted",
+      kind: "probability",
+      doc: say`p times the number of looks (Holm 1979, first step).`,
+    },
   ],
   compute: (inputs, settings, tools) => {
     const measured = inputs["values"] ?? [];

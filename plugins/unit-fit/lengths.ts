@@ -1,4 +1,4 @@
-import { refuseUnlessPositive, type Refusal } from "../../src/plugin.ts";
+import { refuseUnlessPositive, say, type Refusal } from "../../src/plugin.ts";
 
 /** A length (or mass) as the quantogram sees it, all in one unit. */
 export interface Length {
@@ -36,7 +36,7 @@ export function isWeighted(lengths: readonly Length[]): boolean {
 
 /** Refuses missing and non-positive values. */
 export function refuseLengths(values: readonly (number | null)[]): Refusal | null {
-  return refuseUnlessPositive(values, "values");
+  return refuseUnlessPositive(values, say`values`);
 }
 
 /** Expected phi of n lengths with an error of `share` units (1 s): sqrt(2n) exp(-2 pi² share²). */

@@ -1,4 +1,4 @@
-import { refuse, type Json, type Measured, type Refusal } from "../../src/plugin.ts";
+import { kindWords, refuse, row, say, type Json, type Measured, type Refusal } from "../../src/plugin.ts";
 import type { Item } from "./given/item-fits.ts";
 import { refuseLengths, type Length } from "./lengths.ts";
 
@@ -8,7 +8,10 @@ export function refuseMeasured(measured: readonly Measured[]): Refusal | null {
   if (kinds.size > 1) {
     return refuse(
       "mixed-dimensions",
-      `Unexpected values of several kinds (${[...kinds].join(", ")}), expected one kind.`,
+      say`Unexpected values of several kinds (${row(
+        [...kinds].map((kind) => kindWords[kind]),
+        "comma",
+      )}), expected one kind.`,
     );
   }
   return refuseLengths(measured.map((one) => one.quantity.value));

@@ -3,6 +3,7 @@ import { useLocation, useSearch } from "wouter";
 import type { Lens } from "../build.ts";
 import { suppositionIn, suppositionText } from "../link/suppose/supposition.ts";
 import type { Supposition } from "../link/suppose/supposition.ts";
+import { language } from "./words/reader/language.ts";
 import type { Wanted } from "./worker/messages.ts";
 
 /** What the address says: the page, how it is looked at, and the lens: the year as of which, and what is supposed. */
@@ -20,6 +21,8 @@ const pagesAt: Readonly<Record<string, (id: string, query: URLSearchParams) => W
   record: (id) => (id === "" ? null : { page: "sheet", id }),
   map: (_, query) => ({
     page: "map",
+    // What is written on the map is measured where it is laid out.
+    language,
     view: {
       question: query.get("question"),
       unfolded: (query.get("open") ?? "").split(/[\s,]+/).filter((id) => id !== ""),
@@ -36,13 +39,27 @@ const pagesAt: Readonly<Record<string, (id: string, query: URLSearchParams) => W
   artefact: (id) => (id === "" ? null : { page: "artefact", id }),
   numbers: () => ({ page: "numbers" }),
   number: (id) => (id === "" ? null : { page: "number", id }),
+  workbench: (_, query) => ({ page: "workbench", of: query.get("of") }),
   scholars: () => ({ page: "scholars" }),
   scholar: (id) => (id === "" ? null : { page: "scholar", id }),
   history: () => ({ page: "history" }),
   standpoints: () => ({ page: "standpoints" }),
   examinations: () => ({ page: "examinations" }),
   findings: () => ({ page: "findings" }),
+  changes: (_, query) => {
+    const step = query.get("step");
+    const of = query.get("look") !== "steps" ? "commit" : step === null ? "steps" : `step-${step}`;
+    return { page: "changes", of };
+  },
+  merge: (file, query) =>
+    file === ""
+      ? null
+      : { page: "merge", file, answers: query.get("answers") ?? "", byLines: query.get("by") === "lines" },
   search: () => ({ page: "search" }),
+  import: () => ({ page: "import" }),
+  entry: (id) => (id === "" ? null : { page: "entry", id }),
+  new: (list, query) => ({ page: "form", list, record: null, presets: presetsIn(query) }),
+  edit: (id) => (id === "" ? null : { page: "form", list: null, record: id, presets: [] }),
 };
 
 /** The page that a path means; anything else is the contents. */
@@ -104,9 +121,20 @@ export const recordPath = (id: string): string => pathOf("record", id);
 /** The path of a question's page. */
 export const questionPath = (id: string): string => pathOf("question", id);
 
+/** The path of the merge of a file. */
+export const mergePath = (file: string): string => pathOf("merge", file);
+
 /** The path of the map: of the question that is looked at, where one is. */
 export function mapPath(wanted: Wanted): string {
   return wanted.page === "question" ? `/map?question=${encodeURIComponent(wanted.id)}` : "/map";
+}
+
+/** What of an address is about how the corpus is looked at, and not about a form. */
+const lens: readonly string[] = ["as-of", "suppose"];
+
+/** What is known of a new record already, by the address of its form: names of fields with values. */
+export function presetsIn(query: URLSearchParams): readonly (readonly [string, string])[] {
+  return [...query].filter(([name]) => !lens.includes(name));
 }
 
 /** The present address, and ways to another year of it and to another look at it. */

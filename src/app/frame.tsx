@@ -1,29 +1,37 @@
 import { useEffect, useRef } from "react";
 import { Link } from "wouter";
 import { mapPath, useAddress, underLens } from "./address.ts";
+import { DeskProvider, useDeskOf } from "./desk/desk.tsx";
+import { DeskFoot } from "./desk/foot.tsx";
 import { useModel } from "./model/model.ts";
-import { FindingsPage } from "./pages/findings.tsx";
+import { MergePage } from "./pages/desk/changes/merge.tsx";
+import { FindingsPage } from "./pages/lists/findings.tsx";
 import { Page } from "./pages/page.tsx";
 import { SearchField } from "./pages/search/field.tsx";
 import { Commands } from "./parts/commands.tsx";
+import { LanguageChoice } from "./parts/leaves/language.tsx";
 import { useArrival } from "./parts/places/arrival.ts";
 import { Supposed } from "./parts/places/supposed.tsx";
 import { nameOf, titleOf } from "./parts/places/title.ts";
-import { artefactWords } from "./words/artefacts.ts";
+import { artefactWords } from "./words/shown/artefacts.ts";
 import { examinationWords } from "./words/judged/examinations.ts";
-import { historyWords } from "./words/history.ts";
-import { mapWords } from "./words/map.ts";
+import { historyWords } from "./words/judged/history.ts";
+import { mapWords } from "./words/shown/map.ts";
+import { changesWords } from "./words/desk/changes.ts";
+import { deskWords } from "./words/desk/desk.ts";
 import { words } from "./words/index.ts";
 import { numberWords } from "./words/numbers.ts";
-import { scholarWords } from "./words/scholars.ts";
-import { standpointWords } from "./words/standpoints.ts";
-import { supposeWords } from "./words/suppose.ts";
+import { scholarWords } from "./words/shown/scholars.ts";
+import { standpointWords } from "./words/judged/standpoints.ts";
+import { supposeWords } from "./words/judged/suppose.ts";
 import type { Change } from "./worker/messages.ts";
 
 /** The app's frame: the title and the rooms at the side, the page, and what changed on disk below. */
 export function Frame() {
   const address = useAddress();
-  const { told, changes, trouble, waiting } = useModel(address.wanted, address.lens);
+  const asking = useModel(address.wanted, address.lens);
+  const { told, changes, trouble, waiting } = asking;
+  const [desk, said, dismiss] = useDeskOf(asking.desk, asking);
   const contents = told?.tell === "page" ? told.contents : null;
   const main = useRef<HTMLElement>(null);
   const supposed = told?.tell === "page" ? told.supposed : null;
@@ -40,9 +48,6 @@ export function Frame() {
   useEffect(() => {
     if (!waiting) document.title = title;
   }, [title, waiting]);
-  useEffect(() => {
-    document.documentElement.lang = "en";
-  }, []);
 
   const room = (path: string, name: string, count: number | null, here: boolean, key?: string) => (
     <li>
@@ -57,9 +62,9 @@ export function Frame() {
     </li>
   );
   const { page } = address.wanted;
-  const records = address.path.startsWith("/record");
+  const records = /^\/(?:record|new|edit|import|entry)/.test(address.path);
   return (
-    <>
+    <DeskProvider value={desk}>
       <a
         className="skip"
         href="#page"
@@ -72,8 +77,8 @@ export function Frame() {
         {words.skip}
       </a>
       <header className="side">
-        <p className="corpus" dir="auto">
-          {contents?.title ?? "Variorum"}
+        <p className="corpus">
+          <bdi>{contents?.title ?? "Variorum"}</bdi>
         </p>
         <SearchField here={page === "search"} asOf={address.asOf} />
         <nav>
@@ -82,18 +87,28 @@ export function Frame() {
             {room(mapPath(address.wanted), mapWords.title, null, page === "map")}
             {room("/outline", words.outline, null, page === "outline")}
             {room("/artefacts", artefactWords.artefacts, null, page === "artefacts" || page === "artefact")}
-            {room("/numbers", numberWords.numbers, null, page === "numbers" || page === "number")}
+            {room(
+              "/numbers",
+              numberWords.numbers,
+              null,
+              page === "numbers" || page === "number" || page === "workbench",
+            )}
             {room("/scholars", scholarWords.scholars, null, page === "scholars" || page === "scholar")}
             {room("/standpoints", standpointWords.standpoints, null, page === "standpoints")}
             {room("/history", historyWords.history, null, page === "history")}
             {room("/examinations", examinationWords.examinations, null, page === "examinations", "e")}
             {room("/findings", words.findings, contents?.findings ?? null, page === "findings")}
             {room("/records", words.records, null, records)}
+            {room("/changes", changesWords.changes, null, page === "changes")}
           </ul>
         </nav>
         <Commands />
+        <LanguageChoice />
         {contents !== null && contents.pending > 0 && (
           <p className="computing">{words.computing(contents.pending)}</p>
+        )}
+        {asking.desk !== null && asking.desk.readOnly !== null && (
+          <p className="computing">{deskWords.readOnly(asking.desk.readOnly)}</p>
         )}
       </header>
       <main
@@ -109,7 +124,8 @@ export function Frame() {
           </p>
         )}
         {told === null && trouble === null && <p className="quiet">{words.reading}</p>}
-        {told?.tell === "unreadable" && (
+        {told?.tell === "unreadable" && told.merge && <MergePage page={told.merge} address={address} />}
+        {told?.tell === "unreadable" && !told.merge && (
           <>
             <h1>{words.unreadable}</h1>
             <FindingsPage findings={told.findings} asOf={null} />
@@ -119,8 +135,9 @@ export function Frame() {
         {told?.tell === "page" && contents && <Page page={told.page} contents={contents} address={address} />}
         <Changed changes={changes} />
         <output className="unseen arrival">{waiting ? "" : arrival}</output>
+        <DeskFoot desk={desk} said={said} dismiss={dismiss} />
       </main>
-    </>
+    </DeskProvider>
   );
 }
 

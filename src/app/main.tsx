@@ -5,6 +5,7 @@ import "./look/records/records.css";
 import "./look/records/plug-in.css";
 import "./look/records/explained.css";
 import "./look/records/resting.css";
+import "./look/records/reference.css";
 import "./look/records/findings.css";
 import "./look/search/search.css";
 import "./look/search/commands.css";
@@ -25,10 +26,23 @@ import "./look/judged/standpoints.css";
 import "./look/judged/supposed.css";
 import "./look/judged/examinations.css";
 import "./look/judged/outcomes.css";
+import "./look/desk/foot.css";
+import "./look/desk/forms.css";
+import "./look/desk/entries.css";
+import "./look/desk/changes.css";
+import "./look/desk/merge.css";
+import "./look/desk/import.css";
+import "./look/desk/entry.css";
+import "./look/desk/workbench.css";
+import "./look/desk/workbench-fields.css";
+import "./look/sheet/languages.css";
 import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
 import { Frame } from "./frame.tsx";
+import { direction, language } from "./words/reader/language.ts";
 
+document.documentElement.lang = language;
+document.documentElement.dir = direction;
 const seat = document.getElementById("app");
 if (seat) {
   createRoot(seat).render(

@@ -1,3 +1,5 @@
+import type { Text } from "./text/said/said.ts";
+
 /** A name of a record, a scholar's source or anything else that the corpus can refer to. */
 export type Id = string;
 
@@ -21,7 +23,7 @@ export interface Edit {
  * open to the scholar it is a choice, and done only when it is asked for by its rule.
  */
 export interface Fix {
-  readonly label: string;
+  readonly label: Text;
   readonly edits: readonly Edit[];
   readonly choice?: true;
 }
@@ -34,7 +36,7 @@ export interface Finding {
   readonly rule: string;
   readonly level: Level;
   readonly about: readonly Id[];
-  readonly message: string;
+  readonly message: Text;
   readonly at: Span | null;
   /** Further places of the same cause. */
   readonly also?: readonly Span[];
@@ -46,7 +48,7 @@ export interface Finding {
 /** A finding without acceptance; the level is `error` unless stated. */
 export function finding(
   rule: string,
-  message: string,
+  message: Text,
   at: Span | null,
   more: Partial<Pick<Finding, "level" | "about" | "fix">> = {},
 ): Finding {

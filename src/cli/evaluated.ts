@@ -9,6 +9,7 @@ import { computingInThreads } from "../host/node-computing.ts";
 import { allowedGuests } from "../host/permissions.ts";
 import type { Plugin } from "../plugin.ts";
 import { parseYear } from "../base/date/year.ts";
+import { inEnglish } from "../base/text/said/english.ts";
 import { suppositionIn } from "../link/suppose/supposition.ts";
 import type { Supposition } from "../link/suppose/supposition.ts";
 import { unknownSupposition } from "../link/suppose/under.ts";
@@ -68,7 +69,7 @@ export async function evaluated(folder: string, asked: Asked): Promise<Evaluated
   }
   const { suppose } = lens;
   if (suppose && checked.model?.graph.supposed === null)
-    throw new Stop(unknownSupposition(checked.model.graph, suppose));
+    throw new Stop(inEnglish(unknownSupposition(checked.model.graph, suppose)));
   const texts = new Map(files.map((file) => [file.path, file.text]));
   return { checked, texts: checked.model ? shownTexts(checked.model.graph, texts) : texts, plugins: all };
 }
@@ -85,7 +86,7 @@ function filesOf(folder: string): readonly SourceFile[] {
 function yearIn(text: string): number {
   const year = parseYear(text);
   if ("ok" in year) return year.ok;
-  throw new Stop(year.problem.message);
+  throw new Stop(inEnglish(year.problem.message));
 }
 
 function outcomeIn(text: string): Supposition {

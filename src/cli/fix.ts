@@ -2,7 +2,8 @@ import type { Finding, Level } from "../base/finding.ts";
 import { nearest } from "../base/nearest.ts";
 import { planned } from "../base/text/edit.ts";
 import type { Checked, Model } from "../build.ts";
-import { CannotWrite, writeChanges } from "../host/edit-files.ts";
+import { openDesk } from "../host/desk/desk.ts";
+import { CannotWrite } from "../host/desk/refusal.ts";
 import { ruleDocs } from "../judge/rules/index.ts";
 import { shownFindings } from "../show/withhold.ts";
 import { evaluated } from "./evaluated.ts";
@@ -66,9 +67,12 @@ function mendingOf({ model, findings }: Checked<Model>, rule: string | undefined
   return { ...planned(certain, model?.files ?? new Map<string, string>()), choices };
 }
 
+/** What the step is called where it can be undone. */
+const mendingStep = "Mend what can be mended with certainty";
+
 function written(folder: string, { changes }: Mending): void {
   try {
-    writeChanges(folder, changes);
+    openDesk(folder).edit(mendingStep, changes);
   } catch (error) {
     if (error instanceof CannotWrite) throw new Stop(error.message);
     throw error;

@@ -3,6 +3,7 @@ import { Command, CommanderError, InvalidArgumentError } from "commander";
 import { version } from "../../package.json" with { type: "json" };
 import type { Finding } from "../base/finding.ts";
 import { nearest } from "../base/nearest.ts";
+import { inEnglish } from "../base/text/said/english.ts";
 import { ruleDocs } from "../judge/rules/index.ts";
 import { historyReport } from "../show/judged/history/report.ts";
 import { planReport } from "../show/plan/report.ts";
@@ -21,6 +22,7 @@ import type { Fixing } from "./fix.ts";
 import { planText } from "./print/plan.ts";
 import { openCorpus } from "./open.ts";
 import { evaluated } from "./evaluated.ts";
+import { addImport } from "./import/command.ts";
 import type { Asked } from "./evaluated.ts";
 import { standpointsText } from "./print/standpoints.ts";
 import { lensText } from "./print/lens.ts";
@@ -122,6 +124,8 @@ withCorpus("plan", "which examination would decide most")
     process.exitCode = codeFor(findings, "error");
   });
 
+addImport(program);
+
 program
   .command("explain")
   .description("what a finding means and what to do")
@@ -137,7 +141,7 @@ program
         near.length > 0 ? near.join(" or ") : `one of ${ruleDocs.map((one) => one.id).join(", ")}`;
       throw new Stop(`Unknown rule \`${name}\`, expected ${expected}`);
     }
-    say([`${rule.id} (${rule.level})`, "", rule.title, "", rule.doc]);
+    say([`${rule.id} (${rule.level})`, "", inEnglish(rule.title), "", inEnglish(rule.doc)]);
   });
 
 program

@@ -1,5 +1,7 @@
 import type { Id } from "../base/finding.ts";
 import type { Json } from "../base/json.ts";
+import { row, say } from "../base/text/said/said.ts";
+import type { Text } from "../base/text/said/said.ts";
 import type { QuantityKind } from "../base/quantity.ts";
 import { parseQuantity } from "../base/quantity/quantity-text.ts";
 import type { QuantityContext } from "../base/quantity/quantity-text.ts";
@@ -27,7 +29,7 @@ export function conditionOf(
   written: Json | undefined,
   plugin: Plugin,
   context: QuantityContext,
-): { readonly condition: Condition } | { readonly why: string } {
+): { readonly condition: Condition } | { readonly why: Text } {
   if (written === undefined) return { condition: [] };
   const maps = Array.isArray(written) ? (written as readonly Json[]) : [written];
   const condition: (readonly Comparison[])[] = [];
@@ -36,18 +38,21 @@ export function conditionOf(
     for (const [name, text] of Object.entries(asMap(map))) {
       const declared = plugin.numbers.find((number) => number.name === name);
       if (!declared) {
-        const names = plugin.numbers.map((number) => number.name).join(", ");
-        return { why: `Unknown number \`${name}\`, expected one of ${names}` };
+        const names = row(
+          plugin.numbers.map((number) => number.name),
+          "comma",
+        );
+        return { why: say`Unknown number \`${name}\`, expected one of ${names}` };
       }
       const read = typeof text === "string" ? comparisonOf(declared, text, context) : null;
       if (!read)
         return {
-          why: `Unexpected comparison \`${String(text)}\`, expected one such as "< 0.01" or "within 2..3"`,
+          why: say`Unexpected comparison \`${String(text)}\`, expected one such as "< 0.01" or "within 2..3"`,
         };
       comparisons.push(read);
     }
     if (comparisons.length === 0)
-      return { why: "Unexpected empty condition, expected at least one comparison" };
+      return { why: say`Unexpected empty condition, expected at least one comparison` };
     condition.push(comparisons);
   }
   return { condition };

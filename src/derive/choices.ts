@@ -1,4 +1,5 @@
 import type { Id } from "../base/finding.ts";
+import type { Unit } from "../base/unit/unit.ts";
 import type { Graph } from "../link/graph.ts";
 import type { Plugin } from "../plugin.ts";
 import { bearingOn } from "./bearing.ts";
@@ -6,12 +7,13 @@ import type { Bearing } from "./bearing.ts";
 import { derive, unitFromTheseData } from "./derive.ts";
 import type { Derived } from "./derive.ts";
 import type { Choice, Lens } from "./lens.ts";
+import { isFor } from "./recorded/left-out.ts";
 import type { ComputeMemo, Run } from "./run.ts";
-import { anotherTaken } from "./select.ts";
 import { drawsIn, fewDraws } from "./trials/draws.ts";
 import { leavingsOf } from "./trials/leave-out.ts";
 import type { Leaving } from "./trials/leave-out.ts";
 import { isNearLimit } from "./trials/near.ts";
+import { unitsOf } from "./trials/reread.ts";
 import { variantsOf } from "./trials/unit-variants.ts";
 import { sameAsBefore, signatureOf } from "./trials/remembered.ts";
 
@@ -52,7 +54,7 @@ export interface Losses {
 
 /** Readings that another choice would take, in the order in which they were met. */
 function alternativesOf({ merged, leftOut }: Derived): readonly Id[] {
-  return [...merged.flat(), ...leftOut.filter((one) => one.why === anotherTaken).map((one) => one.id)];
+  return [...merged.flat(), ...leftOut.filter((one) => isFor(one.why, "anotherTaken")).map((one) => one.id)];
 }
 
 function isComputed(graph: Graph, { id, status }: Derived): boolean {
@@ -60,27 +62,54 @@ function isComputed(graph: Graph, { id, status }: Derived): boolean {
 }
 
 /**
- * The other choices a computed derivation leaves: each other size of its unit, each source that has a reading where there are several, throughout,
- * and each single such reading. Readings that do not stand are no choice.
+ * The other choices a computed derivation leaves: each other size of its unit and of those its measurements are written
+ * in, each source that has a reading where there are several, throughout, and each single such reading. Readings that do
+ * not stand are no choice.
  */
 export function choicesFor(graph: Graph, derived: Derived, stands: (id: Id) => boolean): readonly Choice[] {
   if (!isComputed(graph, derived)) return [];
   const alternatives = alternativesOf(derived).filter(stands);
+  const written = writtenIn(graph, [...derived.used, ...alternatives]);
+  const tested = unitsFor(graph, derived);
   const sources = new Set(alternatives.flatMap((id) => graph.provenance(id).sources.slice(0, 1)));
   return [
-    ...unitsFor(graph, derived).map((unit) => ({ derivation: derived.id, unit })),
+    ...tested.map((unit) => {
+      const own = testedIn(derived);
+      const also = own !== null && written.includes(own) ? { written: { unit: own, as: unit } } : {};
+      return { derivation: derived.id, unit, ...also };
+    }),
+    ...written
+      .filter((unit) => tested.length === 0 || unit !== testedIn(derived))
+      .flatMap((unit) =>
+        variantsOf(graph, unit).map((as) => ({ derivation: derived.id, written: { unit, as: sizeOf(as) } })),
+      ),
     ...[...sources].map((prefer) => ({ derivation: derived.id, prefer })),
     ...alternatives.map((use) => ({ derivation: derived.id, use })),
   ];
 }
 
 /** Other sizes of the unit tested, as far as they were not found in these very data. */
-function unitsFor(graph: Graph, { run, used }: Derived): readonly NonNullable<Choice["unit"]>[] {
+function unitsFor(graph: Graph, derived: Derived): readonly NonNullable<Choice["unit"]>[] {
+  const tested = testedIn(derived);
+  if (tested === null) return [];
+  return variantsOf(graph, tested)
+    .filter(({ name }) => unitFromTheseData(graph, [name], derived.used) === null || name === tested)
+    .map(sizeOf);
+}
+
+function testedIn({ run }: Derived): string | null {
   const tested = Object.values(run?.settings ?? {}).find((one) => one.kind === "unit");
-  if (tested?.kind !== "unit") return [];
-  return variantsOf(graph, tested.value.name)
-    .filter(({ name }) => unitFromTheseData(graph, [name], used) === null || name === tested.value.name)
-    .map(({ name, kind, size, u, source }) => ({ name, kind, size, u, source }));
+  return tested?.kind === "unit" ? tested.value.name : null;
+}
+
+function sizeOf({ name, kind, size, u, source }: Unit): NonNullable<Choice["unit"]> {
+  return { name, kind, size, u, source };
+}
+
+/** The units in which some of the measurements are written. */
+function writtenIn(graph: Graph, ids: readonly Id[]): readonly string[] {
+  const records = ids.map((id) => graph.records.get(id));
+  return [...new Set(records.flatMap((one) => (one?.list === "measurements" ? unitsOf(one) : [])))];
 }
 
 /** Readings that would be a choice if they stood. */

@@ -1,7 +1,9 @@
 import type { Id } from "../base/finding.ts";
 import type { Quantity, QuantityKind } from "../base/quantity.ts";
+import { say } from "../base/text/said/said.ts";
+import type { Text } from "../base/text/said/said.ts";
 import type { DerivationRecord, Graph } from "../link/graph.ts";
-import type { ComputedNumber, LeftOut, Plugin } from "../plugin.ts";
+import type { ComputedNumber, LeftOut, NumberDeclaration, Plugin } from "../plugin.ts";
 import { asksLargeP, conditionOf, holds } from "./bearing.ts";
 import type { Bearing } from "./bearing.ts";
 import { countsUnder } from "./lens.ts";
@@ -11,8 +13,15 @@ import { givenUnder } from "./recorded/dates/chronicle.ts";
 import type { Prepared } from "./prepare.ts";
 import { discreet } from "./run.ts";
 import type { ComputeMemo, Outcome, Run } from "./run.ts";
+import { foundInTheseData } from "./settings.ts";
 import type { NumberLookup } from "./settings.ts";
 import { asChosen } from "./trials/draws.ts";
+
+/** A computed number with the SI symbol of what it is in (`1` for a pure number), and what its plug-in says it is. */
+export interface DerivedNumber extends ComputedNumber {
+  readonly unit: string;
+  readonly kind: NumberDeclaration["kind"];
+}
 
 /** A derivation's state: its numbers with their units, or why there are none. */
 export interface Derived {
@@ -20,11 +29,11 @@ export interface Derived {
   readonly status: "computed" | "refused" | "failed" | "withheld" | "pending";
   /** Short word of a refusal: `too-few`, `unit-from-these-data`. */
   readonly reason: string | null;
-  readonly why: string | null;
+  readonly why: Text | null;
   readonly used: readonly Id[];
   readonly leftOut: readonly LeftOut[];
   readonly merged: readonly (readonly Id[])[];
-  readonly numbers: Readonly<Record<string, ComputedNumber & { readonly unit: string }>>;
+  readonly numbers: Readonly<Record<string, DerivedNumber>>;
   readonly bearings: readonly BearingOn[];
   readonly warnings: readonly string[];
   readonly run: Run | null;
@@ -38,7 +47,7 @@ export interface BearingOn {
   readonly strength: "weak" | "ordinary" | "strong";
   /** What is wrong with the entry, if anything; it then says nothing. */
   readonly trouble: "unreadable" | "supports-by-large-p" | null;
-  readonly why: string | null;
+  readonly why: Text | null;
 }
 
 /** The state of every derivation, and what is still to be computed. */
@@ -90,7 +99,7 @@ export function derive(
       return stateOf(
         derivation.id,
         "failed",
-        "Unexpected circle, expected a derivation that does not lean on itself",
+        say`Unexpected circle, expected a derivation that does not lean on itself`,
       );
     }
     open.push(derivation.id);
@@ -106,13 +115,13 @@ export function derive(
     const id = reference.slice(0, dot);
     const record = graph.records.get(id);
     if (dot < 0 || record?.list !== "derivations")
-      return { why: `Unknown number \`${reference}\`, expected DERIVATION.NUMBER` };
+      return { why: say`Unknown number \`${reference}\`, expected DERIVATION.NUMBER` };
     const other = derived(record);
     if (other.status === "pending") return "pending";
     const name = reference.slice(dot + 1);
     const number = Object.hasOwn(other.numbers, name) ? other.numbers[name] : undefined;
     if (!number) {
-      const why = `Missing number \`${reference}\`: ${other.why ?? "the plug-in does not give it"}`;
+      const why = say`Missing number \`${reference}\`: ${other.why ?? say`the plug-in does not give it`}`;
       return { why, refused: other.status === "refused" };
     }
     return asQuantity(reference, number);
@@ -129,8 +138,17 @@ export function derive(
     const run = asChosen(next.run, derivation.id, plugins, sight.choices);
     const gone = prepared.units.find((name) => unitIsLost(graph, name, lost));
     if (gone !== undefined)
-      return { ...stateOf(derivation.id, "failed", `The unit ${gone} is lost with its source`), ...common };
-    const overlap = unitFromTheseData(graph, prepared.units, used);
+      return {
+        ...stateOf(derivation.id, "failed", say`The unit ${gone} is lost with its source`),
+        ...common,
+      };
+    const plugin = plugins.find((one) => one.id === run.plugin);
+    const overlap =
+      unitFromTheseData(graph, prepared.units, used) ??
+      foundInTheseData(plugin, derivation.values.parameters, used, {
+        usedBy: (id) => byId.get(id)?.used ?? [],
+        dataOf: (id) => dataOf(graph, id),
+      });
     if (overlap !== null) {
       return {
         ...stateOf(derivation.id, "refused", overlap),
@@ -144,7 +162,6 @@ export function derive(
       missing.set(run.key, run);
       return { ...stateOf(derivation.id, "pending", null), ...common, run };
     }
-    const plugin = plugins.find((one) => one.id === run.plugin);
     const outcome = discreet(kept, plugin, { run, used }, graph);
     if (outcome.status === "failed")
       return { ...stateOf(derivation.id, "failed", outcome.why), ...common, run, outcome };
@@ -176,7 +193,7 @@ export function derive(
   return { byId, missing: [...missing.values()], circles };
 }
 
-function stateOf(id: Id, status: Derived["status"], why: string | null): Derived {
+function stateOf(id: Id, status: Derived["status"], why: Text | null): Derived {
   return {
     id,
     status,
@@ -202,10 +219,10 @@ function withUnits(
   const own = first ? siSymbols[first.quantity.kind] : "1";
   const kinds = new Map(plugin.numbers.map((one) => [one.name, one.kind]));
   return Object.fromEntries(
-    Object.entries(numbers).map(([name, number]) => [
-      name,
-      { ...number, unit: kinds.get(name) === "input" ? own : "1" },
-    ]),
+    Object.entries(numbers).map(([name, number]): [string, DerivedNumber] => {
+      const kind = kinds.get(name) ?? "number";
+      return [name, { ...number, unit: kind === "input" ? own : "1", kind }];
+    }),
   );
 }
 
@@ -237,12 +254,16 @@ function unitIsLost(graph: Graph, name: string, lost: ReadonlySet<Id>): boolean 
   return unit !== undefined && unit.from.some((source) => lost.has(source));
 }
 
+/** What is measured, whoever measured it; any other evidence by its id. */
+function dataOf(graph: Graph, id: Id): string {
+  const record = graph.records.get(id);
+  if (record?.list !== "measurements") return id;
+  const { of, dimension, between } = record.values;
+  return [of, graph.dimensionName(dimension), between ?? ""].join("\n");
+}
+
 /** Why one of some units may not be tested on these data: it was found in them, or named by a source that measured them. */
-export function unitFromTheseData(
-  graph: Graph,
-  units: readonly string[],
-  used: readonly Id[],
-): string | null {
+export function unitFromTheseData(graph: Graph, units: readonly string[], used: readonly Id[]): Text | null {
   for (const unit of graph.settings.units.filter((one) => units.includes(one.name))) {
     const found = new Set(unit.foundIn.flatMap((thing) => graph.withParts(thing)));
     const overlapping = used.some((id) => {
@@ -250,7 +271,7 @@ export function unitFromTheseData(
       const thing = record?.list === "measurements" ? record.values.of : id;
       return found.has(thing) || graph.provenance(id).sources.some((source) => unit.from.includes(source));
     });
-    if (overlapping) return `The unit ${unit.name} was found in these data, expected one known beforehand`;
+    if (overlapping) return say`The unit ${unit.name} was found in these data, expected one known beforehand`;
   }
   return null;
 }

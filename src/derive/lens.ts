@@ -16,6 +16,8 @@ export interface Choice {
   readonly draws?: number;
   /** Another size of the unit that is tested, and where that is from. */
   readonly unit?: UnitValue & { readonly source: string };
+  /** Measurements that are written in a unit are read with another size of it, and where that is from. */
+  readonly written?: { readonly unit: string; readonly as: UnitValue & { readonly source: string } };
 }
 
 /** The one way to ask what if: a year, a loss, another choice, a supposed outcome. */

@@ -1,8 +1,9 @@
+import type { SharedError } from "../base/quantity.ts";
 import type { Measured } from "../plugin.ts";
 
 /**
  * Several readings of one dimension as one: the mean weighted by 1/u², with the larger of its own standard
- * uncertainty and half the difference between the readings (format.md 4).
+ * uncertainty and half the difference between the readings (format.md 4). It shares an error as far as they do.
  */
 export function merged(readings: readonly Measured[]): Measured {
   const first = readings[0];
@@ -18,9 +19,6 @@ export function merged(readings: readonly Measured[]): Measured {
   const half = (Math.max(...values) - Math.min(...values)) / 2;
   const u = Math.max(own, half);
   const { quantity } = first;
-  const causes = new Map(
-    readings.flatMap((one) => one.quantity.shared).map((shared) => [shared.with, shared]),
-  );
   return {
     ...first,
     quantity: {
@@ -32,7 +30,20 @@ export function merged(readings: readonly Measured[]): Measured {
       high: mean + 2 * u,
       u,
       digit: Math.max(...readings.map((one) => one.quantity.digit)),
-      shared: [...causes.values()],
+      shared: sharedIn(
+        readings,
+        values.map((value, at) => (mean === 0 ? 1 : value / mean) * ((weights[at] ?? 0) / total)),
+      ),
     },
   };
+}
+
+/** Each cause's relative error of the mean: those of the readings, as far as each makes up the mean (GUM 5.2.2). */
+function sharedIn(readings: readonly Measured[], parts: readonly number[]): readonly SharedError[] {
+  const byCause = new Map<string, number>();
+  readings.forEach(({ quantity }, at) => {
+    for (const { with: cause, relative } of quantity.shared)
+      byCause.set(cause, (byCause.get(cause) ?? 0) + relative * (parts[at] ?? 0));
+  });
+  return [...byCause].map(([cause, relative]) => ({ with: cause, relative }));
 }

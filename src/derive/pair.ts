@@ -1,5 +1,6 @@
 import type { Json } from "../base/json.ts";
 import type { LeftOut, Plugin } from "../plugin.ts";
+import { leftOutFor } from "./recorded/left-out.ts";
 import { isCensored, listed, texts } from "./select.ts";
 import type { Selected, Sight } from "./select.ts";
 
@@ -38,7 +39,7 @@ export function pairsIn(
   const used = new Set(matched.flat());
   const leftOut = [...left, ...right]
     .filter((one) => !used.has(one))
-    .flatMap((one) => one.ids.map((id) => ({ id, why: "no counterpart" })));
+    .flatMap((one) => one.ids.map((id) => ({ id, why: leftOutFor.noCounterpart })));
   const paired = new Map(chosen);
   paired.set(
     first.name,
@@ -71,13 +72,15 @@ function byHand(
     leftOut.push(...both.leftOut);
     const [one, other] = both.selected;
     if (!bounds && [one, other].some((single) => single && isCensored(single))) {
-      leftOut.push(...both.selected.flatMap((single) => single.ids.map((id) => ({ id, why: "bound" }))));
+      leftOut.push(
+        ...both.selected.flatMap((single) => single.ids.map((id) => ({ id, why: leftOutFor.bound }))),
+      );
     } else if (one && other) {
       left.push(one);
       right.push(other);
     } else
       leftOut.push(
-        ...both.selected.flatMap((single) => single.ids.map((id) => ({ id, why: "no counterpart" }))),
+        ...both.selected.flatMap((single) => single.ids.map((id) => ({ id, why: leftOutFor.noCounterpart }))),
       );
   }
   const paired = new Map(chosen);

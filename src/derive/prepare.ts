@@ -1,11 +1,15 @@
 import type { Id } from "../base/finding.ts";
 import { nearest } from "../base/nearest.ts";
+import { either } from "../base/text/said/either.ts";
+import { say } from "../base/text/said/said.ts";
+import type { Said, Text } from "../base/text/said/said.ts";
 import type { DerivationRecord } from "../link/graph.ts";
 import { derivationOf } from "../link/inputs.ts";
 import type { Inputs, LeftOut, Measured, Plugin } from "../plugin.ts";
 import { pairsIn } from "./pair.ts";
 import { dimensionsNamed, takingAlong } from "./recorded/along.ts";
 import type { GivenBy } from "./recorded/dates/chronicle.ts";
+import { leftOutFor } from "./recorded/left-out.ts";
 import { leftOutOf, recordedFor, recordedIn, sizeOf } from "./recorded/recorded.ts";
 import type { RecordedEntry } from "./recorded/recorded.ts";
 import { notAllowed, runOf } from "./run.ts";
@@ -25,9 +29,9 @@ export interface Prepared {
   readonly units: readonly string[];
   readonly next:
     | { readonly run: Run }
-    | { readonly refused: string; readonly why: string }
-    | { readonly failed: string }
-    | { readonly withheld: string }
+    | { readonly refused: string; readonly why: Text }
+    | { readonly failed: Text }
+    | { readonly withheld: Text }
     | "pending";
 }
 
@@ -46,14 +50,14 @@ export function prepare(
     const known = plugins.map((one) => one.id);
     const near = nearest(values.plugin, known);
     return failed(
-      `Unknown plug-in \`${values.plugin}\`, expected ${(near.length > 0 ? near : known).join(" or ")}`,
+      say`Unknown plug-in \`${values.plugin}\`, expected ${either(near.length > 0 ? near : known)}`,
     );
   }
   if (plugin.guest && plugin.guest.trouble !== null) return failed(plugin.guest.trouble);
   const given = asMap(values.inputs);
   const names = plugin.inputs.map((input) => input.name);
   const unknown = Object.keys(given).find((name) => name !== "pairs" && !names.includes(name));
-  if (unknown !== undefined) return failed(`Unknown input \`${unknown}\`, expected ${names.join(" or ")}`);
+  if (unknown !== undefined) return failed(say`Unknown input \`${unknown}\`, expected ${either(names)}`);
 
   const own: Sight = {
     ...sight,
@@ -90,7 +94,7 @@ export function prepare(
     leftOut.push(
       ...selected
         .filter((one) => !admitted.includes(one))
-        .flatMap((one) => one.ids.map((id) => ({ id, why: "bound" }))),
+        .flatMap((one) => one.ids.map((id) => ({ id, why: leftOutFor.bound }))),
     );
     chosen.set(input.name, admitted);
   }
@@ -118,16 +122,16 @@ export function prepare(
     return !optional && (entry ? sizeOf(entry) : (inputs[name] ?? []).length) === 0;
   });
   if (empty) {
-    const what =
-      empty.kind === "dates" ? "dates" : recorded.has(empty.name) ? "observations" : "measurements";
-    const why = `Missing ${what} for \`${empty.name}\`, expected at least one that the selection takes`;
+    const what: Said =
+      empty.kind === "dates" ? say`dates` : recorded.has(empty.name) ? say`observations` : say`measurements`;
+    const why = say`Missing ${what} for \`${empty.name}\`, expected at least one that the selection takes`;
     return { ...common, units, next: { refused: "empty-selection", why } };
   }
   const computedOn = { inputs: inputs as Inputs, settings, looks: values.looks ?? 1 };
   return { ...common, units, next: { run: runOf(plugin, { ...computedOn, ...recordedIn(recorded) }) } };
 }
 
-function failed(why: string): Prepared {
+function failed(why: Text): Prepared {
   return { used: [], leftOut: [], merged: [], units: [], next: { failed: why } };
 }
 

@@ -1,4 +1,7 @@
 import type { Id } from "../base/finding.ts";
+import { inEnglish } from "../base/text/said/english.ts";
+import { say } from "../base/text/said/said.ts";
+import type { Said, Text } from "../base/text/said/said.ts";
 import { hashOf } from "../base/text/hash.ts";
 import { canonical } from "../base/json.ts";
 import type { Json } from "../base/json.ts";
@@ -7,6 +10,7 @@ import type { Graph } from "../link/graph.ts";
 import { withheldIn } from "../link/withheld.ts";
 import type { ComputedNumber, Inputs, LeftOut, Plugin, Recorded, Refusal, Settings } from "../plugin.ts";
 import { isRefusal, randomFrom } from "../plugin.ts";
+import { leftOutFor } from "./recorded/left-out.ts";
 
 /** One computation, whole: all it needs and nothing of the graph. */
 export interface Run {
@@ -29,9 +33,9 @@ export type Outcome =
       readonly warnings: readonly string[];
       readonly data: Json;
     }
-  | { readonly status: "refused"; readonly reason: string; readonly why: string }
+  | { readonly status: "refused"; readonly reason: string; readonly why: Text }
   /** `passing`: it might go well another time, so it is not kept. */
-  | { readonly status: "failed"; readonly why: string; readonly passing?: true };
+  | { readonly status: "failed"; readonly why: Text; readonly passing?: true };
 
 /** A run with its key; two runs on the same inputs and settings are the same run. */
 export function runOf(plugin: Plugin, computedOn: Omit<Run, "key" | "plugin">): Run {
@@ -42,7 +46,7 @@ export function runOf(plugin: Plugin, computedOn: Omit<Run, "key" | "plugin">): 
 /** Runs one derivation to its end; a throw in the plug-in is an outcome that failed. `report` gets 0 to 1. */
 export function compute(run: Run, plugins: readonly Plugin[], report: (done: number) => void): Outcome {
   const plugin = plugins.find((one) => one.id === run.plugin);
-  if (!plugin) return { status: "failed", why: `Unknown plug-in \`${run.plugin}\`` };
+  if (!plugin) return { status: "failed", why: say`Unknown plug-in \`${run.plugin}\`` };
   const random = randomFrom(Number.parseInt(run.key.slice(0, 8), 16) | 0);
   let result;
   try {
@@ -53,7 +57,7 @@ export function compute(run: Run, plugins: readonly Plugin[], report: (done: num
   }
   if (isRefusal(result)) return refusedBecause(result);
   const unsound = Object.entries(result.numbers).find(([, number]) => !Number.isFinite(number.value));
-  if (unsound) return { status: "failed", why: `The number \`${unsound[0]}\` is not finite` };
+  if (unsound) return { status: "failed", why: say`The number \`${unsound[0]}\` is not finite` };
   return { status: "computed", ...result };
 }
 
@@ -71,8 +75,8 @@ export interface NumberReference {
 }
 
 /** Why a derivation by a plug-in of the corpus has no number before the user allowed that very file. */
-export function notAllowed({ name, file, hash }: PluginFile): string {
-  return `The plug-in \`${name}\` of this corpus has not been allowed, so nothing of it was run: ${file}, SHA-256 ${hash}. Read it; then allow it on the page of the number, or with \`variorum compute --allow-plugin ${name}\``;
+export function notAllowed({ name, file, hash }: PluginFile): Said {
+  return say`The plug-in \`${name}\` of this corpus has not been allowed, so nothing of it was run: ${file}, SHA-256 ${hash}. Read it; then allow it on the page of the number, or with \`variorum compute --allow-plugin ${name}\``;
 }
 
 /** What a stranger's plug-in said, without its own words where it read something withheld: they could tell it. */
@@ -83,13 +87,13 @@ export function discreet(
   graph: Graph,
 ): Outcome {
   if (plugin?.guest === undefined || ![...used, ...idsIn(run)].some(withheldIn(graph))) return outcome;
-  const why = "the plug-in said why, which is not told, since it read something withheld";
+  const why = say`the plug-in said why, which is not told, since it read something withheld`;
   if (outcome.status === "refused") return { ...outcome, reason: "not-told", why };
   if (outcome.status !== "computed") return { ...outcome, why };
   return {
     ...outcome,
-    leftOut: outcome.leftOut.map(({ id }) => ({ id, why: "left out by the plug-in" })),
-    data: { figure: { title: plugin.title, panels: [] }, sentence: "" },
+    leftOut: outcome.leftOut.map(({ id }) => ({ id, why: leftOutFor.byPlugin })),
+    data: { figure: { title: inEnglish(plugin.title), panels: [] }, sentence: "" },
   };
 }
 

@@ -1,17 +1,15 @@
 import type { Id } from "../base/finding.ts";
 import { isList } from "../base/json.ts";
 import type { Json } from "../base/json.ts";
+import type { Said } from "../base/text/said/said.ts";
 import type { Graph, MeasurementRecord } from "../link/graph.ts";
 import { folded } from "../link/dimension.ts";
 import type { LeftOut, Measured } from "../plugin.ts";
 import { isSupposed } from "../link/names/label.ts";
 import { merged } from "./merge.ts";
+import { leftOutFor } from "./recorded/left-out.ts";
 import type { Choice } from "./lens.ts";
-
-/** Why a measurement that a lens hides is left out. */
-export const notCounting = "not in print or lost";
-/** Why a reading is left out beside another of the same dimension. */
-export const anotherTaken = "another reading was taken";
+import { rereadIn } from "./trials/reread.ts";
 
 /** One value that enters a computation, and the measurements it was made of. */
 export interface Selected {
@@ -51,9 +49,12 @@ export function listed(ids: readonly Id[], sight: Sight): Selection {
     const record = sight.graph.records.get(id);
     if (record?.list !== "measurements") continue;
     if (sight.choices.some((choice) => choice.without?.includes(id)))
-      leftOut.push({ id, why: "left out by name" });
-    else if (!sight.counts(id)) leftOut.push({ id, why: notCounting });
-    else selected.push({ measured: measuredOf(record, sight.graph), ids: [id], place: "" });
+      leftOut.push({ id, why: leftOutFor.byName });
+    else if (!sight.counts(id)) leftOut.push({ id, why: leftOutFor.notCounting });
+    else {
+      const read = rereadIn(record, sight.graph, sight.choices);
+      selected.push({ measured: measuredOf(read, sight.graph), ids: [id], place: "" });
+    }
   }
   return { selected, leftOut, merged: [] };
 }
@@ -97,19 +98,20 @@ function described(input: { readonly [key: string]: Json }, sight: Sight): Selec
     }
   }
 
-  function reasonToLeaveOut({ id, values }: MeasurementRecord): string | null {
+  function reasonToLeaveOut({ id, values }: MeasurementRecord): Said | null {
     const said = graph.provenance(id);
-    if (without.has(id)) return "left out by name";
-    if (!sight.counts(id)) return notCounting;
-    if (values.repeats !== undefined) return "repeats another";
-    if (bases.length > 0 && !bases.includes(values.basis ?? "")) return "another basis";
-    if (by.length > 0 && !said.scholars.some((scholar) => by.includes(scholar))) return "by somebody else";
+    if (without.has(id)) return leftOutFor.byName;
+    if (!sight.counts(id)) return leftOutFor.notCounting;
+    if (values.repeats !== undefined) return leftOutFor.repeats;
+    if (bases.length > 0 && !bases.includes(values.basis ?? "")) return leftOutFor.basis;
+    if (by.length > 0 && !said.scholars.some((scholar) => by.includes(scholar)))
+      return leftOutFor.somebodyElse;
     if (from.length > 0 && !isSupposed(graph, id) && !said.sources.some((source) => from.includes(source)))
-      return "from another source";
+      return leftOutFor.source;
     const state = values.state ?? "complete";
-    if (states.length > 0 && !states.includes(state)) return "another state";
-    if (state === "reconstructed" && !states.includes("reconstructed")) return "reconstructed";
-    if (values.spread === true && input["spread"] !== "true") return "spread of several things";
+    if (states.length > 0 && !states.includes(state)) return leftOutFor.state;
+    if (state === "reconstructed" && !states.includes("reconstructed")) return leftOutFor.reconstructed;
+    if (values.spread === true && input["spread"] !== "true") return leftOutFor.spread;
     return null;
   }
 
@@ -122,12 +124,12 @@ function described(input: { readonly [key: string]: Json }, sight: Sight): Selec
   for (const group of inOrder) {
     const entered = preferredOf(group, { chosen, choices, preferred }, graph);
     for (const record of group) {
-      if (!entered.includes(record)) leftOut.push({ id: record.id, why: anotherTaken });
+      if (!entered.includes(record)) leftOut.push({ id: record.id, why: leftOutFor.anotherTaken });
     }
     const ids = entered.map((record) => record.id);
     if (ids.length > 1) mergedGroups.push(ids);
     selected.push({
-      measured: merged(entered.map((record) => measuredOf(record, graph))),
+      measured: merged(entered.map((record) => measuredOf(rereadIn(record, graph, sight.choices), graph))),
       ids,
       place: placeOf(group).place,
     });
@@ -143,8 +145,8 @@ interface Preference {
 }
 
 /**
- * Of several readings of one dimension: the chosen one, else the first by preference, else the values before bounds.
- * What is supposed comes before every source that the selection prefers.
+ * Of several readings of one dimension: the chosen one, else those of the first source by preference, else all; of these the
+ * values before bounds, of which one is taken and no mean. What is supposed comes before every source that is preferred.
  */
 function preferredOf(
   group: readonly MeasurementRecord[],
@@ -152,12 +154,16 @@ function preferredOf(
   graph: Graph,
 ): readonly MeasurementRecord[] {
   const picked = group.filter((record) => chosen.has(record.id));
-  if (picked.length > 0) return picked;
+  if (picked.length > 0) return withoutBounds(picked);
   const supposed = graph.supposed ? [graph.supposed.examination.id] : [];
   for (const source of [...choices, ...supposed, ...preferred]) {
     const its = group.filter((record) => graph.provenance(record.id).sources.includes(source));
-    if (its.length > 0) return its;
+    if (its.length > 0) return withoutBounds(its);
   }
+  return withoutBounds(group);
+}
+
+function withoutBounds(group: readonly MeasurementRecord[]): readonly MeasurementRecord[] {
   const values = group.filter((record) => !isBound(record));
   return values.length > 0 ? values : group.slice(0, 1);
 }

@@ -1,13 +1,18 @@
+import type { Id } from "../base/finding.ts";
 import type { Json } from "../base/json.ts";
 import { nearest } from "../base/nearest.ts";
 import type { Quantity } from "../base/quantity.ts";
 import { parseQuantity } from "../base/quantity/quantity-text.ts";
+import { either } from "../base/text/said/either.ts";
+import { row, say } from "../base/text/said/said.ts";
+import type { Said, Text } from "../base/text/said/said.ts";
+import { derivationOf } from "../link/inputs.ts";
 import type { Settings as CorpusSettings } from "../read/settings.ts";
 import type { ParameterDeclaration, Plugin, Setting, Settings } from "../plugin.ts";
 
 /** Why a number is not to be had; `refused` when that is the data's doing and no mistake of the author. */
 export interface NoNumber {
-  readonly why: string;
+  readonly why: Text;
   readonly refused?: boolean;
 }
 
@@ -32,8 +37,8 @@ export function readSettingsOf(
   const unknown = Object.keys(given).find((name) => !names.includes(name));
   if (unknown !== undefined) {
     const near = nearest(unknown, names);
-    const expected = (near.length > 0 ? near : names).join(" or ");
-    return { why: `Unknown parameter \`${unknown}\`, expected ${expected}` };
+    const expected = either(near.length > 0 ? near : names);
+    return { why: say`Unknown parameter \`${unknown}\`, expected ${expected}` };
   }
   const settings: Record<string, Setting> = {};
   const units: string[] = [];
@@ -58,8 +63,8 @@ function settingOf(
   corpus: CorpusSettings,
   numberOf: NumberLookup,
 ): Setting | NoNumber | "pending" {
-  const wrong = (expected: string): { readonly why: string } => ({
-    why: `Unexpected value of \`${parameter.name}\`, expected ${expected}`,
+  const wrong = (expected: Said): { readonly why: Text } => ({
+    why: say`Unexpected value of \`${parameter.name}\`, expected ${expected}`,
   });
   const reference = asMap(value)["number"];
   if (typeof reference === "string") {
@@ -69,14 +74,14 @@ function settingOf(
       ? { kind: "number", value: number.value }
       : { kind: "quantity", value: number };
   }
-  if (typeof value !== "string") return wrong("a single value");
+  if (typeof value !== "string") return wrong(say`a single value`);
   switch (parameter.kind) {
     case "number": {
       const read = parseQuantity(value, corpus.quantities);
       if ("ok" in read && (read.ok.kind === "number" || read.ok.kind === "count")) {
         return { kind: "number", value: read.ok.value };
       }
-      return wrong("a pure number");
+      return wrong(say`a pure number`);
     }
     case "quantity": {
       const read = parseQuantity(value, corpus.quantities);
@@ -87,15 +92,39 @@ function settingOf(
       if (unit)
         return { kind: "unit", value: { name: unit.name, kind: unit.kind, size: unit.size, u: unit.u } };
       const near = corpus.quantities.units.near(value);
-      return wrong(near.length > 0 ? `a unit such as ${near.join(" or ")}` : "a unit");
+      return wrong(near.length > 0 ? say`a unit such as ${either(near)}` : say`a unit`);
     }
     case "choice":
       return parameter.choices?.includes(value)
         ? { kind: "text", value }
-        : wrong(`one of ${(parameter.choices ?? []).join(", ")}`);
+        : wrong(say`one of ${row(parameter.choices ?? [], "comma")}`);
     default:
       return { kind: "text", value };
   }
+}
+
+/** What derivations used: measurements, and other derivations; and what of each measurement is measured, by a name. */
+export interface UsedData {
+  readonly usedBy: (derivation: Id) => readonly Id[];
+  readonly dataOf: (id: Id) => string;
+}
+
+/** Why a number of another derivation is none known beforehand: it leans on some of the data that are tested against it. */
+export function foundInTheseData(
+  plugin: Plugin | undefined,
+  parameters: Json | undefined,
+  used: readonly Id[],
+  { usedBy, dataOf }: UsedData,
+): Text | null {
+  const tested = new Set(used.map(dataOf));
+  const leansOnThem = (derivation: Id): boolean =>
+    usedBy(derivation).some((id) => tested.has(dataOf(id)) || leansOnThem(id));
+  for (const { name, beforehand } of plugin?.parameters ?? []) {
+    const reference = asMap(asMap(parameters)[name])["number"];
+    if (beforehand === true && typeof reference === "string" && leansOnThem(derivationOf(reference)))
+      return say`The ${name} was found in these data, expected one known beforehand`;
+  }
+  return null;
 }
 
 /** The entries of a map; anything else has none. */

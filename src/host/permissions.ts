@@ -2,10 +2,11 @@ import { createHmac, randomBytes } from "node:crypto";
 import { lstatSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { homedir } from "node:os";
 import { isAbsolute, join } from "node:path";
+import { say } from "../base/text/said/said.ts";
 import type { Plugin } from "../plugin.ts";
 import { pluginFilesIn } from "../read/source-file.ts";
 import type { PluginFile, SourceFile } from "../read/source-file.ts";
-import { CannotWrite } from "./edit-files.ts";
+import { CannotWrite, kindsSeen, nothingWritten } from "./desk/refusal.ts";
 
 /**
  * One plug-in that somebody allowed, by its name and the SHA-256 of its file. The seal tells whose word it is: a
@@ -47,7 +48,10 @@ export function allow(folder: string, file: Known, settings: string = settingsFo
   const plugins = [...kept.filter((one) => !isOwn(one)).slice(-500), ...kept.filter(isOwn), permission];
   const desk = join(folder, ".variorum");
   const plain = lstatSync(desk, { throwIfNoEntry: false })?.isDirectory() ?? true;
-  if (!plain) throw new CannotWrite("Unexpected link at `.variorum`, expected a folder: nothing was written");
+  if (!plain)
+    throw new CannotWrite(
+      nothingWritten(say`Unexpected ${kindsSeen.link} at \`${".variorum"}\`, expected a folder`),
+    );
   const path = join(desk, deskFile);
   const beside = `${path}.${process.pid}.part`;
   try {
@@ -57,7 +61,7 @@ export function allow(folder: string, file: Known, settings: string = settingsFo
   } catch {
     rmSync(beside, { force: true });
     throw new CannotWrite(
-      "The corpus may not be written, expected one that may: where nothing can be kept, no plug-in can be allowed",
+      say`The corpus may not be written, expected one that may: where nothing can be kept, no plug-in can be allowed`,
     );
   }
 }
@@ -103,7 +107,7 @@ function newKey(settings: string): string {
     mkdirSync(settings, { recursive: true });
     writeFileSync(join(settings, "key"), `${key}\n`, { mode: 0o600 });
   } catch {
-    throw new CannotWrite(`\`${settings}\` may not be written, expected a place to keep your own key`);
+    throw new CannotWrite(say`\`${settings}\` may not be written, expected a place to keep your own key`);
   }
   return key;
 }

@@ -1,6 +1,9 @@
 import { finding } from "../base/finding.ts";
 import type { Finding } from "../base/finding.ts";
 import type { QuantityKind } from "../base/quantity.ts";
+import { isShare } from "../base/quantity/quantity-text.ts";
+import { kindWords } from "../base/unit/kind-words.ts";
+import { coded, say } from "../base/text/said/said.ts";
 import { spanOf } from "../read/record.ts";
 import type { DimensionSetting } from "../read/settings.ts";
 import type { MeasurementRecord } from "./graph.ts";
@@ -46,23 +49,34 @@ export function dimensionKinds(
   return kinds;
 }
 
-/** What is wrong with a measurement's value: another kind than its dimension's, or a length or mass not above 0. */
+/**
+ * What is wrong with a measurement's value: another kind than its dimension's, or a length or mass not above 0; or with
+ * the errors stated beside it: a shared one that is no share, a rounding of another kind.
+ */
 export function valueTrouble(
   record: MeasurementRecord,
   name: string,
   kind: QuantityKind | undefined,
   anySign: boolean,
 ): Finding | null {
-  const { value } = record.values;
+  const { value, "shares-error": shares, "to-nearest": nearest } = record.values;
   const at = spanOf(record, "value");
   if (kind !== undefined && value.kind !== kind) {
-    const message = `Unexpected ${value.kind} \`${value.text}\`, expected a ${kind} for ${name}`;
+    const message = say`Unexpected ${kindWords[value.kind]} \`${value.text}\`, expected a ${kindWords[kind]} for ${name}`;
     return finding("bad-value", message, at, { about: [record.id] });
   }
   const signed = value.kind === "length" || value.kind === "mass";
   if (signed && !anySign && !(value.value > 0)) {
-    const message = `Unexpected \`${value.text}\`, expected a ${value.kind} above 0`;
+    const message = say`Unexpected \`${value.text}\`, expected a ${kindWords[value.kind]} above 0`;
     return finding("bad-value", message, at, { about: [record.id] });
+  }
+  if (shares !== undefined && !isShare(shares.of)) {
+    const message = say`Unexpected share \`${shares.of.text}\`, expected one such as ${coded("1 %")}`;
+    return finding("bad-value", message, spanOf(record, "shares-error", "of"), { about: [record.id] });
+  }
+  if (nearest !== undefined && nearest.kind !== value.kind) {
+    const message = say`Unexpected ${kindWords[nearest.kind]} \`${nearest.text}\`, expected a ${kindWords[value.kind]} for ${name}`;
+    return finding("bad-value", message, spanOf(record, "to-nearest"), { about: [record.id] });
   }
   return null;
 }

@@ -1,11 +1,13 @@
 import type { Finding, Id } from "../base/finding.ts";
 import type { QuantityKind } from "../base/quantity.ts";
 import type { Source } from "../read/bibliography/read.ts";
+import type { CitationStyle } from "../read/bibliography/style/style.ts";
 import type { ListName } from "../read/grammar/field.ts";
 import type { PluginFile } from "../read/source-file.ts";
 import type { RecordOf, Spoilt } from "../read/record.ts";
 import type { Settings } from "../read/settings.ts";
 import type { Supposed } from "./suppose/outcome.ts";
+import type { Tie } from "./ties/tie.ts";
 
 /** A record with its name and its references checked. */
 export type Linked<L extends ListName> = {
@@ -59,11 +61,15 @@ export interface Graph {
   /** One name for all spellings of a dimension. */
   readonly dimensionName: (written: string) => string;
   readonly dimensionKind: (name: string) => QuantityKind | null;
+  /** What dimensions come to exactly by others. */
+  readonly ties: readonly Tie[];
   readonly featureName: (written: string) => string;
   /** Claims that cannot be right together with a claim, both ways, by `incompatible-with` or a shared exclusive question. */
   readonly rivalsOf: (claim: Id) => readonly Id[];
   /** Plug-ins that came with the corpus, whether they may run or not. */
   readonly pluginFiles: readonly PluginFile[];
+  /** The style in which the corpus cites. */
+  readonly citationStyle: CitationStyle;
   readonly findings: readonly Finding[];
   /** The outcome of an examination that is taken as found; null for the record as it is. */
   readonly supposed: Supposed<Graph> | null;

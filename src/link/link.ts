@@ -1,6 +1,9 @@
 import { finding } from "../base/finding.ts";
 import type { Finding, Id } from "../base/finding.ts";
+import type { QuantityKind } from "../base/quantity.ts";
+import { say } from "../base/text/said/said.ts";
 import type { Source } from "../read/bibliography/read.ts";
+import { defaultStyle } from "../read/bibliography/style/shipped.ts";
 import type { ListName } from "../read/grammar/field.ts";
 import type { Reading } from "../read/read.ts";
 import { dimensionKinds, namesOf, valueTrouble } from "./dimension.ts";
@@ -12,6 +15,7 @@ import { provenanceOf } from "./origin/provenance.ts";
 import { partsOf } from "./parts.ts";
 import { checkReferences } from "./references/check.ts";
 import { misplacedSettings } from "./references/settings.ts";
+import { tiesIn } from "./ties/ties.ts";
 
 /** Ties records to one another: an immutable graph in which every reference leads somewhere. */
 export function link(reading: Reading): Graph {
@@ -36,6 +40,13 @@ export function link(reading: Reading): Graph {
     findings.push(trouble);
     kept.delete(record.id);
   }
+  const kindOf = (name: string): QuantityKind | null => kinds.get(name) ?? null;
+  const tied = tiesIn(settings, {
+    met: met.map((record) => record.values.dimension),
+    nameOf: dimensionName,
+    kindOf,
+  });
+  findings.push(...tied.findings);
   const featureName = namesOf(
     [],
     listIn(kept, "observations").flatMap((record) => record.values.feature ?? []),
@@ -66,10 +77,12 @@ export function link(reading: Reading): Graph {
     wholeOf: parts.wholeOf,
     withParts: parts.withParts,
     dimensionName,
-    dimensionKind: (name) => kinds.get(name) ?? null,
+    dimensionKind: kindOf,
+    ties: tied.ties,
     featureName,
     rivalsOf: rivals(listIn(kept, "claims"), listIn(kept, "questions")),
     pluginFiles: reading.pluginFiles,
+    citationStyle: reading.citationStyle ?? { shipped: defaultStyle },
     findings: [...findings, ...misplacedSettings(settings, kept, sources)],
     supposed: null,
   };
@@ -83,7 +96,7 @@ function uniqueSources(all: readonly Source[], findings: Finding[]): ReadonlyMap
   const sources = new Map<Id, Source>();
   for (const source of all) {
     if (sources.has(source.key)) {
-      const message = `Duplicate key \`${source.key}\` in the bibliographies, expected another; the first is kept`;
+      const message = say`Duplicate key \`${source.key}\` in the bibliographies, expected another; the first is kept`;
       findings.push(finding("duplicate-id", message, source.keySpan, { about: [source.key] }));
     } else sources.set(source.key, source);
   }

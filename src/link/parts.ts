@@ -1,5 +1,6 @@
 import { finding } from "../base/finding.ts";
 import type { Finding, Id } from "../base/finding.ts";
+import { coded, row, say } from "../base/text/said/said.ts";
 import { spanOf } from "../read/record.ts";
 import type { ArtefactRecord } from "./graph.ts";
 
@@ -23,7 +24,7 @@ export function partsOf(artefacts: readonly ArtefactRecord[], findings: Finding[
     for (let at = wholeOf.get(artefact.id); at !== undefined && !settled.has(at); at = wholeOf.get(at)) {
       if (path.includes(at)) {
         const circle = path.slice(path.indexOf(at));
-        const message = `Unexpected circle of parts ${circle.map((id) => `\`${id}\``).join(", ")}, expected a whole outside it`;
+        const message = say`Unexpected circle of parts ${row(circle.map(coded), "comma")}, expected a whole outside it`;
         findings.push(finding("bad-value", message, spanOf(artefact, "part-of"), { about: circle }));
         wholeOf.delete(artefact.id);
         break;

@@ -1,4 +1,5 @@
 import type { Id } from "../base/finding.ts";
+import type { Text } from "../base/text/said/said.ts";
 import type { Bench } from "../derive/choices.ts";
 import type { Derivations, Derived } from "../derive/derive.ts";
 import type { Judgement, Standing } from "../judge/judge.ts";
@@ -59,7 +60,7 @@ export interface Planned {
 /** One outcome, and what follows from it as the record stands. */
 export interface PlannedOutcome {
   readonly id: Id;
-  readonly text: string;
+  readonly text: Text;
   /** Every claim, argument and piece of evidence that would stand differently: from now to then. */
   readonly changes: ReadonlyMap<Id, readonly [from: Standing, to: Standing]>;
   /** Answers that become `stands` or `falls` and are not that now. */

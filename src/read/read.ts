@@ -2,8 +2,11 @@ import { finding } from "../base/finding.ts";
 import type { Finding, Span } from "../base/finding.ts";
 import { hashOf } from "../base/text/hash.ts";
 import { byText } from "../base/order.ts";
+import { coded, say } from "../base/text/said/said.ts";
 import { readBibliography } from "./bibliography/read.ts";
 import type { Source } from "./bibliography/read.ts";
+import { citationStyleIn } from "./bibliography/style/style.ts";
+import type { CitationStyle } from "./bibliography/style/style.ts";
 import type { AnyRecord, FileRecords, Spoilt } from "./record.ts";
 import { readRecords } from "./records.ts";
 import { readSettings } from "./settings.ts";
@@ -11,6 +14,7 @@ import type { Settings } from "./settings.ts";
 import { largestPlugin, largestTable, largestYaml, pluginFilesIn, pluginPath } from "./source-file.ts";
 import type { PluginFile, SourceFile } from "./source-file.ts";
 import { readTableRecords } from "./table/rows.ts";
+import { unmerged } from "./yaml/unmerged.ts";
 
 /** Everything the files say, before anything is tied to anything. */
 export interface Reading {
@@ -19,6 +23,8 @@ export interface Reading {
   readonly records: readonly AnyRecord[];
   readonly spoilt: readonly Spoilt[];
   readonly pluginFiles: readonly PluginFile[];
+  /** Left out where the settings were not looked at: then the default. */
+  readonly citationStyle?: CitationStyle;
   readonly findings: readonly Finding[];
 }
 
@@ -38,10 +44,14 @@ export function readCorpus(
   const main = files.find((file) => file.path === "corpus.yaml");
   if (!main)
     return {
-      findings: [finding("unreadable-file", "Missing `corpus.yaml`, expected one in the folder", null)],
+      findings: [
+        finding("unreadable-file", say`Missing ${coded("corpus.yaml")}, expected one in the folder`, null),
+      ],
     };
   const trouble = tooLarge(main, largestYaml) ?? problemOf(main);
   if (trouble) return { findings: [trouble] };
+  const marks = unmerged(main);
+  if (marks) return { findings: marks.findings };
   const { settings, findings: said } = readSettings(main);
   if (!settings) return { findings: said };
 
@@ -63,8 +73,8 @@ export function readCorpus(
     const again = met.has(path);
     met.add(path);
     const trouble = again
-      ? file && `Duplicate file \`${path}\`, expected it once; it is read the first time`
-      : !file && `Missing file \`${path}\`, expected it below the corpus's folder`;
+      ? file && say`Duplicate file \`${path}\`, expected it once; it is read the first time`
+      : !file && say`Missing file \`${path}\`, expected it below the corpus's folder`;
     if (trouble)
       findings.push(
         finding(again ? "bad-value" : "unreadable-file", trouble, namedAt(settings, field, place)),
@@ -77,6 +87,8 @@ export function readCorpus(
     if (!file) return;
     const bad = problemOf(file) ?? tooLarge(file, largestTable);
     if (bad) return void findings.push(bad);
+    const marks = unmerged(file);
+    if (marks) return void take(marks);
     const read = remembered(memo, file, "bibliography", () => readBibliography(file));
     if ("sources" in read) sources.push(...read.sources);
     findings.push(...read.findings);
@@ -90,7 +102,12 @@ export function readCorpus(
       if (!file) return;
       const bad = problemOf(file) ?? tooLarge(file, largestTable);
       if (bad) return void findings.push(bad);
-      const read = remembered(memo, file, `${list} ${manner}`, () => readTableRecords(file, list, settings));
+      const read = remembered(
+        memo,
+        file,
+        `${list} ${manner}`,
+        () => unmerged(file) ?? readTableRecords(file, list, settings),
+      );
       if ("records" in read) take(read);
     });
   }
@@ -101,14 +118,25 @@ export function readCorpus(
       findings.push(bad);
       continue;
     }
-    const read = remembered(memo, file, manner, () => readRecords(file, settings.quantities));
+    const read = remembered(
+      memo,
+      file,
+      manner,
+      () => unmerged(file) ?? readRecords(file, settings.quantities),
+    );
     if ("records" in read) take(read);
   }
   const code = files.filter((file) => pluginPath.test(file.path));
   const unread = code.map((file) => problemOf(file) ?? tooLarge(file, largestPlugin));
   findings.push(...unread.filter((one) => one !== null));
   const pluginFiles = pluginFilesIn(code.filter((_, place) => unread[place] === null));
-  return { settings, sources, records, spoilt, pluginFiles, findings };
+  const { style, findings: ofStyle } = citationStyleIn(
+    settings.citationStyle,
+    byPath,
+    namedAt(settings, "citation-style", 0),
+  );
+  findings.push(...ofStyle);
+  return { settings, sources, records, spoilt, pluginFiles, citationStyle: style, findings };
 }
 
 function remembered<
@@ -142,7 +170,7 @@ function problemOf(file: SourceFile): Finding | null {
 function tooLarge(file: SourceFile, limit: number): Finding | null {
   if (file.text.length <= limit) return null;
   const mib = limit / 1024 / 1024;
-  const message = `Unexpected size of more than ${mib} MiB, expected the records divided among several files`;
+  const message = say`Unexpected size of more than ${`${mib} MiB`}, expected the records divided among several files`;
   return finding("unreadable-file", message, { file: file.path, start: 0, end: 0 });
 }
 

@@ -2,9 +2,12 @@ import { finding } from "../base/finding.ts";
 import type { Finding, Id } from "../base/finding.ts";
 import { nearest } from "../base/nearest.ts";
 import type { QuantityContext } from "../base/quantity/quantity-text.ts";
+import { coded, say } from "../base/text/said/said.ts";
+import type { Said } from "../base/text/said/said.ts";
 import { slipFor } from "../base/text/slip.ts";
 import { mendIn } from "./grammar/quoting.ts";
 import { decoderFor } from "./decode/decode.ts";
+import { eitherOf, nearOrAny, shapeWords } from "./decode/named.ts";
 import type { Decoder } from "./decode/decode.ts";
 import type { ListName } from "./grammar/field.ts";
 import { everywhere, kindOf, listNames } from "./grammar/kinds.ts";
@@ -90,17 +93,15 @@ function meetsNeeds(kind: Kind, node: MapNode, values: Record<string, unknown>, 
   const given = oneOf.filter((set) => set.split("+").every((name) => name in values));
   if (given.length === 1 || (given.length > 1 && !exactly)) return true;
   const written = oneOf.some((set) => set.split("+").some((name) => valueAt(node, name) !== null));
-  const choices = oneOf
-    .map((set) =>
-      set
-        .split("+")
-        .map((name) => `\`${name}\``)
-        .join(" and "),
-    )
-    .join(" or ");
-  if (given.length > 1) decoder.tell(`Unexpected ${choices} together, expected one of them`, node);
-  else if (!written) decoder.tell(`Missing ${choices}, expected one of them`, node);
+  const choices = eitherOf(oneOf.map((set) => allOf(set.split("+"))));
+  if (given.length > 1) decoder.tell(say`Unexpected ${choices} together, expected one of them`, node);
+  else if (!written) decoder.tell(say`Missing ${choices}, expected one of them`, node);
   return false;
+}
+
+function allOf(names: readonly string[]): Said {
+  const [one = say``, ...others] = names.map(coded);
+  return others.reduce((before, other) => say`${before} and ${other}`, one);
 }
 
 /** A file's `source` is the `from` of its records that could have one and name none. */
@@ -111,21 +112,25 @@ function withSource(node: MapNode, source: Entry | null, hasFrom: boolean): MapN
 
 function unknownList(file: string, entry: Entry, root: MapNode): Finding {
   const near = nearest(entry.key, listNames);
-  const expected = near.length > 0 ? near.join(" or ") : `one of ${listNames.join(", ")}`;
   const at = { file, start: entry.keyStart, end: entry.keyEnd };
   const only = slipFor(entry.key, listNames);
   const free = only !== null && valueAt(root, only) === null;
-  const fix = free ? { label: `Write ${only}`, edits: [{ ...at, text: only }] } : null;
-  return finding("unknown-field", `Unknown list \`${entry.key}\`, expected ${expected}`, at, { fix });
+  const fix = free ? { label: say`Write ${only}`, edits: [{ ...at, text: only }] } : null;
+  return finding(
+    "unknown-field",
+    say`Unknown list \`${entry.key}\`, expected ${nearOrAny(near, listNames)}`,
+    at,
+    { fix },
+  );
 }
 
 function notARecord(file: string, node: Node): Finding {
   const at = { file, start: node.start, end: node.end };
-  return finding("bad-value", `Unexpected ${node.is}, expected a list of records`, at);
+  return finding("bad-value", say`Unexpected ${shapeWords[node.is]}, expected a list of records`, at);
 }
 
 /** Ids that an unreadable file seems to hold: references to them are the file's fault, not theirs. */
-function idsIn(text: string): readonly Spoilt[] {
+export function idsIn(text: string): readonly Spoilt[] {
   return [...text.matchAll(/^[ \t-]*(?:\{ *)?id: *"?([a-z0-9][a-z0-9/-]*)/gm)].map((match) => ({
     id: match[1] ?? "",
   }));

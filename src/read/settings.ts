@@ -1,7 +1,9 @@
 import { finding } from "../base/finding.ts";
 import type { Finding, Id, Level } from "../base/finding.ts";
 import type { QuantityKind } from "../base/quantity.ts";
+import { isShare } from "../base/quantity/quantity-text.ts";
 import type { QuantityContext } from "../base/quantity/quantity-text.ts";
+import { coded, say } from "../base/text/said/said.ts";
 import { unitTable } from "../base/unit/unit-table.ts";
 import { ownUnit } from "../base/unit/unit.ts";
 import type { Unit } from "../base/unit/unit.ts";
@@ -35,7 +37,7 @@ export interface DimensionSetting {
   readonly taken: string | null;
   readonly anySign: boolean;
   /** What it comes to exactly by other dimensions, as written. */
-  readonly equals: string | null;
+  readonly equals: readonly string[];
 }
 
 /** What `corpus.yaml` says, defaults filled in; sizes of effects are pure numbers (2.5 % is 0.025). */
@@ -49,6 +51,8 @@ export interface Settings {
   readonly bibliography: readonly string[];
   readonly measurementTables: readonly string[];
   readonly artefactTables: readonly string[];
+  /** As written; null where none is named. */
+  readonly citationStyle: string | null;
   readonly plusMinus: "standard" | "expanded";
   readonly testimony: boolean;
   readonly approximate: number;
@@ -72,13 +76,14 @@ const startingContext: QuantityContext = { units: unitTable([]), approximate: 0.
 export function readSettings(file: SourceFile): { settings: Settings | null; findings: readonly Finding[] } {
   const yaml = readYaml(file.path, file.text, mendIn(startingContext));
   if (!yaml.root) return { settings: null, findings: yaml.findings };
+  const { root } = yaml;
   const decoder = decoderFor(file.path, startingContext);
   const values = (decoder.map(yaml.root, settingsFields) ?? {
     title: file.path,
   }) as unknown as SettingsValues;
   const extra: Finding[] = [];
   if (values.format !== undefined && values.format !== 1) {
-    const message = `Unexpected format ${values.format}, expected 1`;
+    const message = say`Unexpected format ${String(values.format)}, expected 1`;
     extra.push(
       finding("bad-value", message, { file: file.path, start: yaml.root.start, end: yaml.root.start + 1 }),
     );
@@ -90,12 +95,20 @@ export function readSettings(file: SourceFile): { settings: Settings | null; fin
     if (unit) units.push({ ...unit, from: keys, foundIn });
     else {
       const { start, end } = nodeAt(yaml.root, ["units", name, "is"]);
-      const message = `Unexpected size \`${is.text}\`, expected a value above 0`;
+      const message = say`Unexpected size \`${is.text}\`, expected a value above 0`;
       extra.push(finding("bad-value", message, { file: file.path, start, end }));
     }
   }
+  const share = (name: "approximate" | "reproducibility", otherwise: number): number => {
+    const { [name]: given } = values;
+    if (given === undefined || isShare(given)) return given?.value ?? otherwise;
+    const { start, end } = nodeAt(root, [name]);
+    const message = say`Unexpected share \`${given.text}\`, expected one such as ${coded("1 %")}`;
+    extra.push(finding("bad-value", message, { file: file.path, start, end }));
+    return otherwise;
+  };
   const plusMinus = values["plus-minus"] ?? "standard";
-  const approximate = values.approximate?.value ?? 0.025;
+  const approximate = share("approximate", 0.025);
   const settings: Settings = {
     title: values.title,
     language: values.language ?? "en",
@@ -106,10 +119,11 @@ export function readSettings(file: SourceFile): { settings: Settings | null; fin
     bibliography: values.bibliography ?? [],
     measurementTables: values["measurement-tables"] ?? [],
     artefactTables: values["artefact-tables"] ?? [],
+    citationStyle: values["citation-style"] ?? null,
     plusMinus,
     testimony: values.testimony === "counts",
     approximate,
-    reproducibility: values.reproducibility?.value ?? 0.01,
+    reproducibility: share("reproducibility", 0.01),
     decimal: values.decimal ?? "point",
     costsIn: values["costs-in"] ?? "days",
     units,
@@ -119,7 +133,7 @@ export function readSettings(file: SourceFile): { settings: Settings | null; fin
       also: one.also ?? [],
       taken: one.taken ?? null,
       anySign: one.sign === "any",
-      equals: one.equals ?? null,
+      equals: one.equals ?? [],
     })),
     rules: levelsOf(values.rules ?? new Map(), file.path, yaml.root, extra),
     accept: (values.accept ?? []).map((one) => ({ rule: one.rule, about: one.about ?? [], why: one.why })),
@@ -144,7 +158,13 @@ function levelsOf(
     else {
       const entry = node?.is === "map" ? node.entries.find((one) => one.key === rule) : undefined;
       const at = { file, start: entry?.value.start ?? root.start, end: entry?.value.end ?? root.start + 1 };
-      findings.push(finding("bad-value", `Unexpected level \`${level}\`, expected off, note or warning`, at));
+      findings.push(
+        finding(
+          "bad-value",
+          say`Unexpected level \`${level}\`, expected ${"off"}, ${"note"} or ${"warning"}`,
+          at,
+        ),
+      );
     }
   }
   return levels;

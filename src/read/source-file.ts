@@ -1,11 +1,12 @@
 import { hashOf } from "../base/text/hash.ts";
+import type { Text } from "../base/text/said/said.ts";
 
 /** A file of the corpus as the host found it; `problem` says why its text could not be had. */
 export interface SourceFile {
   /** Path below the corpus's folder, parted by `/`. */
   readonly path: string;
   readonly text: string;
-  readonly problem?: string;
+  readonly problem?: Text;
 }
 
 /** Largest YAML file read, in bytes. */
@@ -13,6 +14,9 @@ export const largestYaml = 8 * 1024 * 1024;
 
 /** Largest plug-in of a corpus, in bytes. */
 export const largestPlugin = 256 * 1024;
+
+/** Largest citation style of a corpus, in bytes. */
+export const largestStyle = 1024 * 1024;
 
 /** Largest bibliography or table read, in bytes. */
 export const largestTable = 64 * 1024 * 1024;

@@ -1,6 +1,8 @@
 import type { Context, Hono } from "hono";
 import { bodyLimit } from "hono/body-limit";
 import * as z from "zod";
+import { say } from "../base/text/said/said.ts";
+import type { Said } from "../base/text/said/said.ts";
 import type { Desk } from "../host/desk/desk.ts";
 import { isDraftName, largestDraft } from "../host/desk/drafts.ts";
 import { CannotWrite, Stale } from "../host/desk/refusal.ts";
@@ -24,7 +26,9 @@ const changes = z
 const edit = z.object({ step: name, changes });
 const back = z.object({ n: z.number().int().min(0), step: name.optional() });
 
-const tooLarge = (context: Context): Response => context.text("What was sent is too large.", 413);
+const against = (context: Context, message: Said, status: 400 | 404 | 413): Response =>
+  context.json({ message }, status);
+const tooLarge = (context: Context): Response => against(context, say`What was sent is too large.`, 413);
 const largeBody = bodyLimit({ maxSize: largestTable + 8 * 1024 * 1024, onError: tooLarge });
 const smallBody = bodyLimit({ maxSize: 64 * 1024, onError: tooLarge });
 const draftBody = bodyLimit({ maxSize: largestDraft, onError: tooLarge });
@@ -45,7 +49,7 @@ export function deskRoutes(hono: Hono, desk: Desk, tell: () => void): void {
   };
   hono.post("/corpus/edit", largeBody, async (context) => {
     const asked = edit.safeParse(await context.req.json().catch(() => null));
-    if (!asked.success) return context.text("Expected the name of a step and changes of files.", 400);
+    if (!asked.success) return against(context, say`Expected the name of a step and changes of files.`, 400);
     const { step } = asked.data;
     const given = asked.data.changes.map(({ gone, ...one }) => (gone ? { ...one, gone } : one));
     return changing(context, () => ({ n: desk.edit(step, given) }));
@@ -54,7 +58,7 @@ export function deskRoutes(hono: Hono, desk: Desk, tell: () => void): void {
   hono.post("/corpus/redo", smallBody, (context) => changing(context, () => ({ step: desk.redo() })));
   hono.post("/corpus/back", smallBody, async (context) => {
     const asked = back.safeParse(await context.req.json().catch(() => null));
-    if (!asked.success) return context.text("Expected the number of a step.", 400);
+    if (!asked.success) return against(context, say`Expected the number of a step.`, 400);
     return changing(context, () => ({ n: desk.back(asked.data.n, asked.data.step) }));
   });
   hono.get("/corpus/history", (context) => {
@@ -67,14 +71,14 @@ export function deskRoutes(hono: Hono, desk: Desk, tell: () => void): void {
   hono.get("/corpus/text", (context) => {
     const asked = hash.safeParse(context.req.query("hash"));
     const text = asked.success ? desk.text(asked.data) : null;
-    if (text === null) return context.text("There is no such text in the history.", 404);
+    if (text === null) return against(context, say`There is no such text in the history.`, 404);
     return context.body(new Uint8Array(text), 200, { "Content-Type": "text/plain; charset=utf-8" });
   });
   draftRoutes(hono, desk);
 }
 
 function draftRoutes(hono: Hono, { drafts }: Desk): void {
-  const unknown = (context: Context): Response => context.text("There is no such draft.", 404);
+  const unknown = (context: Context): Response => against(context, say`There is no such draft.`, 404);
   hono.get("/corpus/drafts", (context) => context.json({ drafts: drafts.list() }));
   hono.get("/corpus/drafts/:name", (context) => {
     const asked = context.req.param("name");
@@ -103,7 +107,7 @@ function done(context: Context, one: () => void): Response {
 function refusal(context: Context, error: unknown): Response {
   if (!(error instanceof CannotWrite)) throw error;
   return context.json(
-    { message: `${error.message}.`, stale: error instanceof Stale ? error.files : [] },
+    { message: say`${error.said}.`, stale: error instanceof Stale ? error.files : [] },
     409,
   );
 }

@@ -7,8 +7,10 @@ import { serve as listen } from "@hono/node-server";
 import type { ServerType } from "@hono/node-server";
 import { Hono } from "hono";
 import { streamSSE } from "hono/streaming";
+import { say } from "../base/text/said/said.ts";
 import { NoCorpus, readCorpusFolder } from "../host/corpus-folder.ts";
 import { openDesk } from "../host/desk/desk.ts";
+import { committedFiles } from "../host/desk/git.ts";
 import { declaredInThreads } from "../host/guest/node-thread.ts";
 import type { Declared } from "../host/guest/guest.ts";
 import { allowedGuests } from "../host/permissions.ts";
@@ -67,7 +69,8 @@ export async function serve(
   });
   hono.use("/corpus/*", async (context, next) => {
     const given = context.req.header("x-variorum-token") ?? context.req.query("token");
-    if (given !== token) return context.text("Open the address that was printed: it holds a token.", 403);
+    if (given !== token)
+      return context.json({ message: say`Open the address that was printed: it holds a token.` }, 403);
     await next();
     return undefined;
   });
@@ -78,17 +81,18 @@ export async function serve(
       const guests = await declaredInThreads(worker, allowedGuests(folder, files, plugins), asked);
       return context.json({ files, guests, desk: state });
     } catch (error) {
-      if (error instanceof NoCorpus) return context.json({ files: [], gone: error.message });
+      if (error instanceof NoCorpus) return context.json({ files: [], gone: error.said });
       throw error;
     }
   });
   hono.post("/corpus/allow", async (context) => {
     const refused = await allowing(folder, context.req);
-    if (refused !== null) return context.text(refused, 409);
+    if (refused !== null) return context.json({ message: refused }, 409);
     watcher.tell();
     return context.body(null, 204);
   });
   deskRoutes(hono, desk, watcher.tell);
+  hono.get("/corpus/committed", async (context) => context.json(await committedFiles(folder)));
   hono.get("/corpus/changes", (context) =>
     streamSSE(context, async (stream) => {
       const ended = new Promise<void>((resolve) => stream.onAbort(resolve));

@@ -1,4 +1,7 @@
 import type { Finding, Id, Span } from "../base/finding.ts";
+import { inEnglish } from "../base/text/said/english.ts";
+import { say } from "../base/text/said/said.ts";
+import type { Text } from "../base/text/said/said.ts";
 import type { Lens } from "../derive/lens.ts";
 import type { Judgement } from "../judge/judge.ts";
 import type { AnyLinked, Graph } from "../link/graph.ts";
@@ -52,8 +55,8 @@ export function shownFindings(graph: Graph | null, findings: readonly Finding[])
   const spans = withheldSpans(graph);
   const within = (at: Span): boolean =>
     spans.some((span) => span.file === at.file && span.start <= at.start && at.start < span.end);
-  const names = (message: string): boolean =>
-    [...message.matchAll(/`([^`]+)`/gu)].some(([, id = ""]) => withheld(id));
+  const names = (message: Text): boolean =>
+    [...inEnglish(message).matchAll(/`([^`]+)`/gu)].some(([, id = ""]) => withheld(id));
   return findings.flatMap((one) => {
     if (!one.about.some(withheld) && (one.at === null || !within(one.at)) && !names(one.message))
       return [one];
@@ -62,7 +65,7 @@ export function shownFindings(graph: Graph | null, findings: readonly Finding[])
 }
 
 function masked({ rule, level }: Finding): Finding {
-  const message = "Something that the corpus withholds has this error, expected none";
+  const message = say`Something that the corpus withholds has this error, expected none`;
   return { rule, level, message, about: [], at: null, fix: null, accepted: null };
 }
 

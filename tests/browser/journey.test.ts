@@ -1,7 +1,7 @@
 import type { Locator, Page } from "playwright-core";
 import { expect } from "vitest";
 import { numberWords } from "../../src/app/words/numbers.ts";
-import { scholarWords } from "../../src/app/words/scholars.ts";
+import { scholarWords } from "../../src/app/words/shown/scholars.ts";
 import { walk } from "./chromium.ts";
 import { places, press, said, shown, widget } from "./map-walk.ts";
 import { atRest, copyOf, focused, frames, tabTo, through, visit } from "./through.ts";

@@ -13,6 +13,8 @@ import { complaintsOf } from "./axe.ts";
 import { walk } from "./chromium.ts";
 import { filesOf, frames, tabTo, through } from "./through.ts";
 import type { Fill } from "./through.ts";
+import { inEnglish } from "../../src/base/text/said/english.ts";
+import { worded } from "../../src/base/text/said/worded.ts";
 
 const bad = `<img src=x onerror="window.ran=1"><svg/onload=window.ran=1>`;
 const rims = [16.3, 41.6, 33.2, 12.7, 29.2, 41.3, 45.6, 45.8];
@@ -147,7 +149,14 @@ async function drawnHere(folder: string, id: string): Promise<string> {
   const { model } = await evaluate(readCorpusFolder(folder), plugins, memo, computingHere(plugins));
   const shown = model === null ? null : numberPage(model, plugins, memo.compute, id)?.figure;
   if (!shown) throw new Error(`no figure of ${id}`);
-  return svgText(draw(shown.figure, { document: svgDocument(), width: 720, palette: print, id: "figure" }));
+  return svgText(
+    draw(worded(shown.figure, inEnglish), {
+      document: svgDocument(),
+      width: 720,
+      palette: print,
+      id: "figure",
+    }),
+  );
 }
 
 walk("leaves nothing for a checker of accessibility to find", async (page) => {

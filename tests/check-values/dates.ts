@@ -1,3 +1,4 @@
+import { inEnglish } from "../../src/base/text/said/english.ts";
 import { parseYear } from "../../src/base/date/year.ts";
 import { boundsOf } from "../../src/base/date/differences.ts";
 import type { Difference, Statement } from "../../src/base/date/differences.ts";
@@ -50,7 +51,7 @@ function toAstronomical(input: unknown): unknown {
 function yearOf(text: string): number {
   const year = parseYear(text);
   if ("ok" in year) return year.ok;
-  throw new Error(year.problem.message);
+  throw new Error(inEnglish(year.problem.message));
 }
 
 /** The methods of dates. */

@@ -5,6 +5,7 @@ import { counts } from "./counts.ts";
 import { dates } from "./dates.ts";
 import { independenceMethods } from "./independence.ts";
 import { next } from "./next.ts";
+import { references } from "./references.ts";
 import { scaling } from "./scaling.ts";
 import { silence } from "./silence.ts";
 import { spacing } from "./spacing.ts";
@@ -19,6 +20,7 @@ export const methods: Methods = {
   ...dates,
   ...independenceMethods,
   ...next,
+  ...references,
   ...units,
   ...unitFit,
   ...scaling,

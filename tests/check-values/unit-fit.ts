@@ -1,4 +1,4 @@
-import { SMALLEST_P, isRefusal, median, randomFrom, refuseFewer } from "../../src/plugin.ts";
+import { SMALLEST_P, inEnglish, isRefusal, median, randomFrom, refuseFewer } from "../../src/plugin.ts";
 import type { Refusal } from "../../src/plugin.ts";
 import { unitTable } from "../../src/base/unit/unit-table.ts";
 import { fromSI, toSI } from "../../src/base/unit/unit.ts";
@@ -51,7 +51,7 @@ interface Input {
 export function asError(refusal: Refusal): Readonly<Record<string, unknown>> {
   const camel = (name: string): string => name.replace(/-(\w)/g, (_, letter: string) => letter.toUpperCase());
   const details = Object.entries(refusal.details).map(([name, value]) => [camel(name), value] as const);
-  return { error: refusal.refused, ...Object.fromEntries(details), statement: refusal.message };
+  return { error: refusal.refused, ...Object.fromEntries(details), statement: inEnglish(refusal.message) };
 }
 
 /** Lets a method refuse before it computes: values, ends of ranges and trial units are above 0. */

@@ -11,6 +11,8 @@ import { request } from "node:http";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest";
+import { inEnglish } from "../../src/base/text/said/english.ts";
+import type { Text } from "../../src/base/text/said/said.ts";
 import { readCorpusFolder } from "../../src/host/corpus-folder.ts";
 import { allow, permissionsIn } from "../../src/host/permissions.ts";
 import { pluginFilesIn } from "../../src/read/source-file.ts";
@@ -127,7 +129,7 @@ describe("a plug-in is allowed from the page alone", () => {
   ])("nor for what is asked as %s", async (body, why) => {
     const { status, text } = await ask({ body });
     expect(status).toBe(409);
-    expect(text).toContain(why);
+    expect(inEnglish((JSON.parse(text) as { readonly message: Text }).message)).toContain(why);
     expect(existsSync(join(folder, ".variorum"))).toBe(false);
   });
 
@@ -152,7 +154,9 @@ describe("a plug-in is allowed from the page alone", () => {
     writeFileSync(join(folder, ".variorum"), "");
     const { status, text } = await ask({});
     expect(status).toBe(409);
-    expect(text).toContain("`.variorum`, expected a folder");
+    expect(inEnglish((JSON.parse(text) as { readonly message: Text }).message)).toContain(
+      "`.variorum`, expected a folder",
+    );
     expect(isAllowed()).toBe(false);
   });
 });

@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { plugins } from "../../plugins/index.ts";
 import type { Finding } from "../../src/base/finding.ts";
+import { inEnglish } from "../../src/base/text/said/english.ts";
 import type { Checked, Model } from "../../src/build.ts";
 import { readCorpusFolder } from "../../src/host/corpus-folder.ts";
 import { computingHere, emptyMemo, evaluate } from "../../src/host/evaluate.ts";
@@ -21,5 +22,5 @@ export function placeIn(folder: string, { at }: Finding): string {
 
 /** A finding as one line of text. */
 export function lineOf(folder: string, one: Finding): string {
-  return `${placeIn(folder, one)} ${one.level} ${one.rule} ${one.message}`;
+  return `${placeIn(folder, one)} ${one.level} ${one.rule} ${inEnglish(one.message)}`;
 }

@@ -16,6 +16,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { openDesk } from "../../src/host/desk/desk.ts";
 import { hashOf } from "../../src/base/text/hash.ts";
 import { CannotWrite, writeChanges } from "../../src/host/edit-files.ts";
 import { reportSchema } from "../../src/show/report/schema.ts";
@@ -50,8 +51,15 @@ function copied(name: string): string {
   return folder;
 }
 
+/** What is in a folder beside the program's own desk, where the step can be taken back. */
+function filesIn(folder: string): readonly string[] {
+  return readdirSync(folder)
+    .filter((name) => name !== ".variorum")
+    .sort();
+}
+
 function textsIn(folder: string): Readonly<Record<string, string>> {
-  return Object.fromEntries(readdirSync(folder).map((name) => [name, readFileSync(join(folder, name), "utf8")]));
+  return Object.fromEntries(filesIn(folder).map((name) => [name, readFileSync(join(folder, name), "utf8")]));
 }
 
 describe("check --fix", () => {
@@ -78,6 +86,15 @@ describe("check --fix", () => {
     expect(textsIn(folder)).toEqual(textsIn(join(fixes, "yaml-habits", "after")));
     expect(statSync(join(folder, "block.yaml")).mode & 0o777).toBe(0o640);
     expect(run(["check", folder, "--fix", "--write"]).out).toBe("Nothing can be mended with certainty.\n");
+  });
+
+  test("what was mended can be taken back at the desk", () => {
+    const folder = copied("decimals");
+    const before = textsIn(folder);
+    run(["check", folder, "--fix", "--write"]);
+    expect(textsIn(folder)).not.toEqual(before);
+    openDesk(folder).undo();
+    expect(textsIn(folder)).toEqual(before);
   });
 
   test("a change over two files is made in both; one that touches another waits for the next time", () => {
@@ -179,7 +196,7 @@ observations:
     const { code, out, err } = run(["check", folder, "--fix", "--write", "--no-memo"], nobody);
     chmodSync(folder, 0o755);
     expect([code, out]).toEqual([2, ""]);
-    expect(err).toBe("`comma.csv` may not be written, expected one that may: nothing was written\n");
+    expect(err).toBe("The folder of the corpus may only be read: nothing was written\n");
     expect(textsIn(folder)).toEqual(before);
     expect(readdirSync(folder).filter((name) => name.startsWith("."))).toEqual([]);
   });
@@ -204,7 +221,7 @@ describe("check --fix --write where the disk refuses", () => {
   function isUntouched(folder: string): void {
     expect(readFileSync(join(folder, "a.yaml"), "utf8")).toBe(wrong("one"));
     expect(readFileSync(join(folder, "below", "b.yaml"), "utf8")).toBe(wrong("two"));
-    expect(readdirSync(folder).sort()).toEqual(["a.yaml", "below", "corpus.yaml"]);
+    expect(filesIn(folder)).toEqual(["a.yaml", "below", "corpus.yaml"]);
     expect(readdirSync(join(folder, "below"))).toEqual(["b.yaml"]);
   }
 

@@ -2,6 +2,7 @@ import { existsSync, readFileSync, readdirSync, rmSync, writeFileSync } from "no
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
+import { inEnglish } from "../../src/base/text/said/english.ts";
 import { ruleDocs } from "../../src/judge/rules/index.ts";
 import { evaluated, lineOf } from "./findings-text.ts";
 
@@ -15,7 +16,8 @@ test("every rule that can be explained has its example corpora, and there are no
 
 test.each(ruleDocs.map((one) => [one.id, one] as const))(
   "%s is explained in whole sentences, in British spelling and neutral words",
-  (_, { title, doc }) => {
+  (_, rule) => {
+    const [title, doc] = [inEnglish(rule.title), inEnglish(rule.doc)];
     expect(title).toMatch(/^[A-Z].*\.$/);
     expect(doc).toMatch(/^[A-Z].*\.$/);
     const said = `${title} ${doc}`;

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { plugins } from "../../plugins/index.ts";
+import type { Worded } from "../../src/base/text/said/worded.ts";
 import { build } from "../../src/build.ts";
 import { emptyMemo } from "../../src/host/evaluate.ts";
 import { barUnits, metricBar, unitBar } from "../../src/show/artefacts/drawing/bar.ts";
@@ -11,6 +12,7 @@ import type { Point } from "../../src/show/map/scene.ts";
 import { drawSheet, drawingFile } from "../../src/write/drawing/drawing.ts";
 import { print } from "../../src/write/pen/palette.ts";
 import type { Pen, Stroke } from "../../src/write/pen/pen.ts";
+import { wholeInEnglish } from "./in-english.ts";
 
 const words = {
   meanOf: (n: number) => `mean of ${n}`,
@@ -40,7 +42,7 @@ const shape: fc.Arbitrary<Shape> = fc
     return { form, metres, states: states.slice(0, n) };
   });
 
-function drawing(shapes: readonly Shape[], settings: object = {}): Drawing {
+function drawing(shapes: readonly Shape[], settings: object = {}): Worded<Drawing> {
   const records = {
     artefacts: shapes.map(({ form, metres }, n) => ({
       id: `t${n}`,
@@ -71,11 +73,11 @@ function drawing(shapes: readonly Shape[], settings: object = {}): Drawing {
       shapes.map((_, n) => `t${n}`),
     );
   if (!found) throw new Error("nothing drawn");
-  return found;
+  return wholeInEnglish(found);
 }
 
 /** How far the heavy lines of each thing reach, in px, as a pen is told to draw them. */
-function extents(found: Drawing, width: number) {
+function extents(found: Worded<Drawing>, width: number) {
   const sheet = sheetOf(found.groups, { width, unit: null, words });
   const all = new Map<string, { width: number; height: number }>();
   let points: Point[] = [];

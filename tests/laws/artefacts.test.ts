@@ -10,7 +10,7 @@ import { artefactPage } from "../../src/show/artefacts/artefact.ts";
 import { artefactsPage } from "../../src/show/artefacts/artefacts.ts";
 import type { Thing } from "../../src/show/artefacts/tree.ts";
 import { fitting } from "../../src/show/artefacts/tree.ts";
-import { siUnitFor, siWords } from "../../src/show/si-words.ts";
+import { siUnitFor, siWords } from "../../src/show/artefacts/si-words.ts";
 import { historyLine } from "../../src/show/artefacts/history/line.ts";
 
 /** A corpus of one file of records, as JSON, which is YAML. */
@@ -180,7 +180,7 @@ describe("the line of years", () => {
   const look = fc
     .integer({ min: 1700, max: 2020 })
     .map((year) => ({ year, who: "Vane and Hale", measured: 1, seen: 0, bases: [], after: null }));
-  const label = { event: () => "a move, long ago", look: () => "Vane and Hale, 1900" };
+  const label = { event: () => "a move, long ago", look: () => "Vane and Hale, 1900", year: String };
 
   test("years are to scale, and no label meets another", () => {
     fc.assert(

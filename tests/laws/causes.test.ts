@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { inEnglish } from "../../src/base/text/said/english.ts";
 import { plugins } from "../../plugins/index.ts";
 import type { Finding } from "../../src/base/finding.ts";
 import { build } from "../../src/build.ts";
@@ -32,14 +33,16 @@ describe("one cause is one finding with a list", () => {
     const [only, ...others] = found("conflicting-measurements", records);
     expect(others).toEqual([]);
     expect(only?.about).toHaveLength(12);
-    expect(only?.message).toContain("3 more are in dispute between them");
+    expect(inEnglish(only?.message ?? "")).toContain("3 more are in dispute between them");
   });
 
   test("places along one thing are told apart by their landmarks", () => {
     const records = `artefacts:\n  - { id: ring, name: the ring }\nmeasurements:\n${["post 1", "post 2"].map((between, n) => `  - { id: h${n}, of: ring, dimension: gap, between: ${between}, value: 1.00 m, from: hale-1896 }\n  - { id: v${n}, of: ring, dimension: gap, between: ${between}, value: 2.00 m, from: vane-1968 }\n`).join("")}`;
     const [only, ...others] = found("conflicting-measurements", records);
     expect(others).toEqual([]);
-    expect(only?.message).toMatch(/the ring \(post 1\) is given as .* and the ring \(post 2\) is given as /);
+    expect(inEnglish(only?.message ?? "")).toMatch(
+      /the ring \(post 1\) is given as .* and the ring \(post 2\) is given as /,
+    );
   });
 
   test("an id that leads nowhere, met by many records", () => {
@@ -47,7 +50,7 @@ describe("one cause is one finding with a list", () => {
     const [only, ...others] = found("unknown-reference", records);
     expect(others).toEqual([]);
     expect(only).toMatchObject({ about: ["o1", "o2", "o3"], fix: null });
-    expect(only?.message).toMatch(/^Unknown id `nowhere`, .*; it is met in 3 places$/);
+    expect(inEnglish(only?.message ?? "")).toMatch(/^Unknown id `nowhere`, .*; it is met in 3 places$/);
     expect(only?.also).toHaveLength(2);
   });
 
@@ -56,7 +59,7 @@ describe("one cause is one finding with a list", () => {
     const [only, ...others] = found("unknown-reference", records);
     expect(others).toEqual([]);
     expect(only?.about).toEqual(["o1", "o2", "o3"]);
-    expect(only?.message).not.toContain("it is met in");
+    expect(inEnglish(only?.message ?? "")).not.toContain("it is met in");
     expect(only?.fix?.edits).toEqual([{ file: "records.yaml", start: 8, end: 18, text: "vane-1968" }]);
   });
 
@@ -84,7 +87,7 @@ describe("one cause is one finding with a list", () => {
       { path: "sources.bib", text: sources },
     ];
     const errors = build(files, plugins, emptyMemo()).findings.filter((one) => one.level === "error");
-    expect(errors.map((one) => one.message)).toEqual([
+    expect(errors.map((one) => inEnglish(one.message))).toEqual([
       "Duplicate file `sources.bib`, expected it once; it is read the first time",
     ]);
   });
@@ -117,7 +120,7 @@ describe("one cause is one finding with a list", () => {
     const leaning = `${claims}arguments:\n  - { id: a, because: c1, therefore: c2 }\n  - { id: b, because: c1, therefore: c3 }\n`;
     const [only, ...others] = found("unsupported-claim", leaning);
     expect(others).toEqual([]);
-    expect(only?.message).toBe(
+    expect(inEnglish(only?.message ?? "")).toBe(
       "Ruth Vane holds “It was the 1” without an argument, expected at least one under it; “It was the 2” (Ruth Vane) and “It was the 3” (Ruth Vane) lean on it.",
     );
     const round = `${claims}arguments:\n  - { id: a, because: c1, therefore: c2 }\n  - { id: b, because: c2, therefore: c1 }\n`;
@@ -144,7 +147,7 @@ describe("one cause is one finding with a list", () => {
     expect(found("single-artefact", records)).toHaveLength(2);
     const late = found("anachronism", records);
     expect(late.map((one) => one.about)).toEqual([["o1", "o2", "hale-1896"]]);
-    expect(late[0]?.message).toMatch(
+    expect(inEnglish(late[0]?.message ?? "")).toMatch(
       /“Seen 1” is dated 1899 and “Seen 2” 1901, after .* was in print, expected 1896 or earlier\.$/,
     );
   });
@@ -176,7 +179,7 @@ describe("ids where they were taken for words", () => {
     const records = `${claims}  - { id: burnt, text: It burnt., dates: [{ event: the fire, ${bound} }] }\n`;
     const [only, ...others] = found(rule, records);
     expect(others).toEqual([]);
-    expect(only?.message).toContain(message);
+    expect(inEnglish(only?.message ?? "")).toContain(message);
     expect(only?.about).toEqual(["burnt"]);
   });
 
@@ -191,7 +194,7 @@ describe("ids where they were taken for words", () => {
 
   test("answers that a prior or an outcome gives a probability to, and what a talk shows", () => {
     const records = `${claims}questions:\n  - { id: q, text: Roofed?, answers: [roofed], prior: { roofed: 0.5, roofd: 0.5 } }\nexaminations:\n  - { id: look, of: gap-1, method: A look, outcomes: [{ id: yes, text: Yes., probability: { rofed: 0.5 } }] }\ntalks:\n  - { id: t, title: T, steps: [{ show: [roofed, gap-9] }, { show: { drawing: [gap-1, gap-8] } }] }\n`;
-    const told = found("unknown-reference", records).map((one) => one.message.split(",")[0]);
+    const told = found("unknown-reference", records).map((one) => inEnglish(one.message).split(",")[0]);
     expect(told).toEqual([
       "Unknown id `roofd`",
       "Unknown id `rofed`",
@@ -204,14 +207,14 @@ describe("ids where they were taken for words", () => {
     const records = `artefacts:\n  - { id: outer-ring, name: the ring }\nrelations:\n  - { id: r, earlier: outer-rng, later: the fire }\n`;
     expect(found("near-name", records)).toEqual([]);
     const slip = records.replace("outer-rng", "outr-ring");
-    expect(found("near-name", slip).map((one) => one.message)).toEqual([
+    expect(found("near-name", slip).map((one) => inEnglish(one.message))).toEqual([
       "“outr-ring” is nearly “outer-ring”, expected one spelling or two plainly different names.",
     ]);
   });
 
   test("a short name of more than forty letters costs itself", () => {
     const records = `claims:\n  - { id: c, text: A claim., short: ${"x".repeat(41)} }\n  - { id: d, text: A claim., short: ${"é".repeat(40)} }\n`;
-    expect(found("bad-value", records).map((one) => one.message)).toEqual([
+    expect(found("bad-value", records).map((one) => inEnglish(one.message))).toEqual([
       "Unexpected length of 41 letters, expected at most 40",
     ]);
   });

@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import * as fc from "fast-check";
 import { expect, test } from "vitest";
+import { inEnglish } from "../../src/base/text/said/english.ts";
 import { plugins } from "../../plugins/index.ts";
 import { edtfYear } from "../../src/base/date/edtf.ts";
 import type { Lens } from "../../src/build.ts";
@@ -12,6 +13,7 @@ import { draw } from "../../src/write/figure/draw.ts";
 import { svgText } from "../../src/write/figure/svg-text.ts";
 import { light } from "../../src/write/pen/palette.ts";
 import { casesOf } from "../check-values/case-file.ts";
+import { wholeInEnglish } from "./in-english.ts";
 
 const sources = [1901, 1988]
   .map((year) => `@book{book-${year}, author = {Stern, Ida}, title = {On ${year}}, date = {${year}}}`)
@@ -28,12 +30,12 @@ async function dated(of: unknown, records: object, lens: Lens = {}, settings = "
   const memo = emptyMemo();
   const { model, findings } = await evaluate(files, plugins, memo, computingHere(plugins), { lens });
   if (!model) throw new Error(JSON.stringify(findings));
-  const derived = model.derivations.byId.get("when");
+  const derived = wholeInEnglish(model.derivations.byId.get("when"));
   const value = (name: string): number | undefined => derived?.numbers[name]?.value;
   return {
     derived,
     findings,
-    page: numberPage(model, plugins, memo.compute, "when"),
+    page: wholeInEnglish(numberPage(model, plugins, memo.compute, "when")),
     standing: (id: string) => model.judgement.standings.get(id),
     years: [value("consistent"), value("earliest"), value("latest")],
   };
@@ -168,7 +170,7 @@ test("an event that nothing names fails with the nearest names, and a claim is n
   expect(findings.map((one) => one.rule)).toContain("failed-derivation");
   const claims = [{ id: "late", text: "The pit is late." }];
   const wrong = await dated("late", { ...chain, claims });
-  expect(wrong.findings.find((one) => one.rule === "unknown-reference")?.message).toContain(
+  expect(inEnglish(wrong.findings.find((one) => one.rule === "unknown-reference")?.message ?? "")).toContain(
     "Unexpected claim `late`",
   );
 });

@@ -10,14 +10,18 @@ import { together } from "../../plugins/clearance/fit/together.ts";
 import { computingHere, emptyMemo, evaluate } from "../../src/host/evaluate.ts";
 import { svgDocument } from "../../src/host/svg-document.ts";
 import { integrate, isRefusal, randomFrom } from "../../src/plugin.ts";
-import type { Mark, Measured, Panel, Quantity } from "../../src/plugin.ts";
+import type { Measured, Quantity } from "../../src/plugin.ts";
 import { numberPage } from "../../src/show/numbers/number.ts";
 import type { NumberPage } from "../../src/show/numbers/number.ts";
 import { tablesOf } from "../../src/show/numbers/panel-table.ts";
 import { draw } from "../../src/write/figure/draw.ts";
+import type { Mark, Panel } from "../../src/write/figure/figure.ts";
 import { svgText } from "../../src/write/figure/svg-text.ts";
 import { light } from "../../src/write/pen/palette.ts";
+import { inEnglish } from "../../src/base/text/said/english.ts";
+import type { Worded } from "../../src/base/text/said/worded.ts";
 import { corpus } from "./standpoint-corpora.ts";
+import { wholeInEnglish } from "./in-english.ts";
 
 const amount = fc.double({ min: 5, max: 60, noNaN: true });
 const error = fc.double({ min: 0.01, max: 4, noNaN: true });
@@ -171,7 +175,7 @@ async function joint(
   derivation: object = {},
   corpus: object = {},
 ): Promise<{
-  readonly page: NumberPage;
+  readonly page: Worded<NumberPage>;
   readonly says: readonly unknown[];
   readonly reason: string | null | undefined;
 }> {
@@ -195,7 +199,7 @@ async function joint(
   ];
   const memo = emptyMemo();
   const { model } = await evaluate(files, plugins, memo, computingHere(plugins));
-  const page = model ? numberPage(model, plugins, memo.compute, "d") : null;
+  const page = model ? wholeInEnglish(numberPage(model, plugins, memo.compute, "d")) : null;
   if (!model || !page) throw new Error("no page");
   const derived = model.derivations.byId.get("d");
   return { page, says: (derived?.bearings ?? []).map((one) => one.bearing), reason: derived?.reason };
@@ -216,7 +220,7 @@ const pivot = (dimension: string, value: string, more: object = {}): Part => ({
 const asked = {
   "bears-on": [{ claim: "mates", supports: { "p-fit": "> 0.95" }, disputes: { "p-fit": "< 0.05" } }],
 };
-const valueOf = (page: NumberPage, name: string) => page.numbers.find((one) => one.name === name);
+const valueOf = (page: Worded<NumberPage>, name: string) => page.numbers.find((one) => one.name === name);
 
 describe("a joint in a corpus", () => {
   test("supports, disputes, or does neither where a bound leaves it open", async () => {
@@ -425,7 +429,7 @@ describe("its figure", () => {
           const settings = limited ? { loosest } : {};
           const tools = { random: randomFrom(1), report: () => {}, looks: 1 };
           const made = clearance.compute({ socket: measured(0), peg: measured(1) }, settings, tools);
-          if (isRefusal(made)) throw new Error(made.message);
+          if (isRefusal(made)) throw new Error(inEnglish(made.message));
           for (const number of numbersIn([made.numbers, clearance.figure(made, settings, (id) => id)]))
             expect(Number.isFinite(number)).toBe(true);
           for (const { value, low, high } of Object.values(made.numbers)) {
@@ -434,7 +438,9 @@ describe("its figure", () => {
             );
             expect(value).toBeLessThanOrEqual((high ?? Infinity) + 1e-9);
           }
-          expect(clearance.sentence(made, settings, (id) => id)).not.toMatch(/NaN|undefined|Infinity|∞/);
+          expect(inEnglish(clearance.sentence(made, settings, (id) => id))).not.toMatch(
+            /NaN|undefined|Infinity|∞/,
+          );
         },
       ),
     );

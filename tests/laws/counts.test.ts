@@ -10,6 +10,7 @@ import { numberPage } from "../../src/show/numbers/number.ts";
 import { draw } from "../../src/write/figure/draw.ts";
 import { svgText } from "../../src/write/figure/svg-text.ts";
 import { light } from "../../src/write/pen/palette.ts";
+import { wholeInEnglish } from "./in-english.ts";
 
 const near = (got: number, expected: number, share = 1e-9): void =>
   expect(Math.abs(got - expected), `${got} for ${expected}`).toBeLessThanOrEqual(share * Math.abs(expected));
@@ -164,9 +165,9 @@ async function compared(records: object, derivation: object, settings = "") {
   const { model, findings } = await evaluate(files, plugins, memo, computingHere(plugins));
   if (!model) throw new Error(JSON.stringify(findings));
   return {
-    derived: model.derivations.byId.get("d"),
+    derived: wholeInEnglish(model.derivations.byId.get("d")),
     findings,
-    page: numberPage(model, plugins, memo.compute, "d"),
+    page: wholeInEnglish(numberPage(model, plugins, memo.compute, "d")),
   };
 }
 

@@ -1,5 +1,6 @@
 import * as fc from "fast-check";
 import { expect, test } from "vitest";
+import { inEnglish } from "../../src/base/text/said/english.ts";
 import { plugins } from "../../plugins/index.ts";
 import { edtfYear } from "../../src/base/date/edtf.ts";
 import type { Finding } from "../../src/base/finding.ts";
@@ -117,7 +118,9 @@ test("rivals, claims that fall and relations that fall say nothing together", ()
   expect(told([...base, ...claims("incompatible-with: [late], ")])).toEqual([]);
   expect(told([...base, "  - { id: d, because: [o], against: [early] }", ...claims("")])).toHaveLength(1);
   expect(
-    told([...base, "  - { id: d, because: [o], against: [a] }", ...claims("")]).map((one) => one.message),
+    told([...base, "  - { id: d, because: [o], against: [a] }", ...claims("")]).map((one) =>
+      inEnglish(one.message),
+    ),
   ).toEqual([]);
   const relation = "relations: [{ id: r, earlier: the feast, later: hall }]";
   const late = claims("").filter((line) => !line.includes("early"));

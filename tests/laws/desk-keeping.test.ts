@@ -4,6 +4,7 @@ import type { Disk } from "../../src/host/desk/disk.ts";
 import { writeChanges } from "../../src/host/edit-files.ts";
 import { changed, deskOn, home } from "./desk-cases.ts";
 import { memoryDisk } from "./desk-disk.ts";
+import { wholeInEnglish } from "./in-english.ts";
 import type { MemoryDisk } from "./desk-disk.ts";
 
 const corpus = (): MemoryDisk =>
@@ -181,7 +182,7 @@ describe("a corpus that may only be read", () => {
     const before = disk.paths();
     disk.save(`${home}/a.yaml`, "changed outside");
     const desk = deskOn(closed(disk, pattern));
-    expect(desk.state()).toEqual({ readOnly: reason, undo: "step 1", redo: null });
+    expect(wholeInEnglish(desk.state())).toEqual({ readOnly: reason, undo: "step 1", redo: null });
     expect(() => desk.edit("no", [changed("a.yaml", "changed outside", "x")])).toThrow(reason);
     expect(() => desk.undo()).toThrow(reason);
     expect(() => desk.drafts.put("new-claim", "{}")).toThrow(reason);
@@ -203,7 +204,7 @@ describe("a corpus that may only be read", () => {
     expect(disk.paths()).toEqual(before);
     disk.linkTo(`${home}/.variorum`);
     const desk = deskOn(disk);
-    expect(desk.state().readOnly).toBe("Unexpected link at `.variorum`, expected a folder");
+    expect(wholeInEnglish(desk.state()).readOnly).toBe("Unexpected link at `.variorum`, expected a folder");
     expect(() => desk.edit("no", [changed("a.yaml", "a0", "a1")])).toThrow("Unexpected link");
   });
 });

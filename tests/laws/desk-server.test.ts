@@ -2,6 +2,10 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, expect, test } from "vitest";
+import { arabicSaid } from "../../src/app/words/arabic/said/index.ts";
+import { arabic } from "../../src/base/text/said/arabic.ts";
+import { inEnglish, inWords } from "../../src/base/text/said/english.ts";
+import type { Text } from "../../src/base/text/said/said.ts";
 import type { DeskState, Step } from "../../src/host/desk/state.ts";
 import { serve } from "../../src/server/serve.ts";
 import type { Served } from "../../src/server/serve.ts";
@@ -30,7 +34,7 @@ interface Answer {
     readonly desk: DeskState;
     readonly n: number;
     readonly step: string;
-    readonly message: string;
+    readonly message: Text;
     readonly stale: readonly unknown[];
     readonly steps: readonly Step[];
     readonly drafts: readonly string[];
@@ -86,7 +90,12 @@ test("a late edit is refused with what stands there, whether another window or a
   expect([one.status, two.status].toSorted()).toEqual([200, 409]);
   const late = one.status === 409 ? one : two;
   expect(late.json.stale).toEqual([{ file: "a.yaml", text: onDisk() }]);
-  expect(late.json.message).toContain("`a.yaml` was changed while the corpus was read");
+  expect(inEnglish(late.json.message)).toBe(
+    "`a.yaml` was changed while the corpus was read, expected it as it was: nothing was written.",
+  );
+  const told = inWords(late.json.message, arabic(arabicSaid, String));
+  expect(told.match(/[A-Za-z][\w.]*/g)).toEqual(["a.yaml"]);
+  expect(told).toMatch(/[\u0600-\u06ff]+\.$/);
   writeFileSync(join(place, "a.yaml"), "claims: [] # outside\n");
   expect(await edit("three", second, first)).toMatchObject({
     status: 409,

@@ -1,5 +1,6 @@
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { inEnglish } from "../../src/base/text/said/english.ts";
 import { edtfText, edtfYear, parseEdtf } from "../../src/base/date/edtf.ts";
 import { parseYear, yearText } from "../../src/base/date/year.ts";
 
@@ -89,7 +90,7 @@ test.each([
   const read = parseEdtf(text);
   if ("ok" in read) throw new Error(`${text} was read`);
   expect(read.problem.replacement).toBeUndefined();
-  expect(read.problem.message).not.toBe("");
+  expect(inEnglish(read.problem.message)).not.toBe("");
 });
 
 describe("laws", () => {
@@ -187,8 +188,9 @@ describe("years of texts", () => {
   );
 
   test("a year below 0 is shown with both meanings", () => {
-    expect(parseYear("-480")).toMatchObject({
-      problem: { message: "Unexpected year below 0 `-480`, expected `480 BC` or `481 BC`" },
-    });
+    const read = parseYear("-480");
+    expect("ok" in read ? read : inEnglish(read.problem.message)).toBe(
+      "Unexpected year below 0 `-480`, expected `480 BC` or `481 BC`",
+    );
   });
 });

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { plugins } from "../../plugins/index.ts";
 import { build } from "../../src/build.ts";
-import { empty } from "../../src/app/words/empty.ts";
+import { empty } from "../../src/app/words/shown/empty.ts";
 
 test("the lines that empty pages teach, put into one folder, are a corpus without an error", () => {
   const records = Object.values(empty).map(({ lines }) => lines);

@@ -1,4 +1,6 @@
 import { describe, expect, test } from "vitest";
+import { inEnglish } from "../../src/base/text/said/english.ts";
+import { worded } from "../../src/base/text/said/worded.ts";
 import { examinationsAt } from "../../src/app/worker/planning/pages.ts";
 import { plansBeside } from "../../src/app/worker/planning/plans.ts";
 import { unsupposed } from "../../src/derive/lens.ts";
@@ -115,6 +117,7 @@ describe("a long plan is made a slice at a time", () => {
       texts: new Map(),
       memo: memo.compute,
       need: (runs) => void needed.push(...runs),
+      corpus: () => expect.fail("A draft was tried"),
       plans: { made: () => null, make: () => expect.fail("A plan was begun") },
     });
     expect([page.plan, page.waitsFor, needed]).toEqual([null, 1, [run]]);
@@ -223,7 +226,7 @@ const lines = (page: ExaminationsPage) => page.plan?.recorded ?? [];
 describe("the page of examinations", () => {
   test("each examination is told with what it takes and what it would decide, in the order of the plan", () => {
     const { page } = pageOf();
-    expect(lines(page).map((one) => [one.id, one.decides])).toEqual([
+    expect(lines(page).map((one) => [one.id, inEnglish(one.decides)])).toEqual([
       ["groove", "It decides “The ring carried a roof” and “The ring stood open”, whatever comes of it."],
       ["burn", "It decides “The ring carried a roof” and “The ring stood open”, whatever comes of it."],
       ["dowse", "It decides no answer, and can change one claim."],
@@ -269,7 +272,7 @@ describe("the page of examinations", () => {
     ]);
     expect(gain?.perCost).toEqual({ bits: "0.199", place: 1 });
     expect(lines(pageOf().page)[1]?.gain).toBe(null);
-    expect(lines(pageOf().page)[1]?.noGain).toContain("not every outcome has a probability");
+    expect(inEnglish(lines(pageOf().page)[1]?.noGain ?? "")).toContain("not every outcome has a probability");
   });
 
   test("what none can decide comes with names; the smallest set and the trips with costs", () => {
@@ -290,7 +293,7 @@ describe("the page of examinations", () => {
     const { model: one } = pageOf();
     const { plan } = planOf({ ...one, plugins: casePlugins, memo: memo.compute });
     const told = linesOf(one, casePlugins, plan);
-    expect(decidersOf(told, plan, ["roofed"])).toEqual([
+    expect(worded(decidersOf(told, plan, ["roofed"]), inEnglish)).toEqual([
       {
         id: "groove",
         text: "Measure the groove",
@@ -354,9 +357,9 @@ describe("the words of a plan", () => {
       idle: true,
       pending: false,
     };
-    expect(decidesInWords(none, String)).toBe("Nothing it can show changes a standing.");
-    expect(decidesInWords({ ...none, pending: true }, String)).toContain("still to be computed");
-    expect(decidesInWords({ ...none, changed: 2 }, String)).toContain("nothing it can show tells");
+    expect(inEnglish(decidesInWords(none, String))).toBe("Nothing it can show changes a standing.");
+    expect(inEnglish(decidesInWords({ ...none, pending: true }, String))).toContain("still to be computed");
+    expect(inEnglish(decidesInWords({ ...none, changed: 2 }, String))).toContain("nothing it can show tells");
   });
 
   test("what is settled already is overturned, and one outcome alone is not all that can come of it", () => {
@@ -369,7 +372,7 @@ describe("the words of a plan", () => {
       idle: false,
       pending: false,
     };
-    const said = (change: object): string => decidesInWords({ ...two, ...change }, String);
+    const said = (change: object): string => inEnglish(decidesInWords({ ...two, ...change }, String));
     expect(said({})).toBe("It can decide a and b, and can change one claim besides.");
     expect(said({ always: true })).toBe(
       "It decides a and b, whatever comes of it, and can change one claim besides.",

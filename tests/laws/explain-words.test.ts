@@ -1,6 +1,8 @@
 import { fileURLToPath } from "node:url";
 import { expect, test } from "vitest";
 import { plugins } from "../../plugins/index.ts";
+import { inEnglish } from "../../src/base/text/said/english.ts";
+import type { Text } from "../../src/base/text/said/said.ts";
 import type { Lens, Model, SourceFile } from "../../src/build.ts";
 import { readCorpusFolder } from "../../src/host/corpus-folder.ts";
 import { computingHere, emptyMemo, evaluate } from "../../src/host/evaluate.ts";
@@ -8,7 +10,7 @@ import { whyText } from "../../src/cli/print/why.ts";
 import { explain } from "../../src/judge/explain/explanation.ts";
 import type { Explanation } from "../../src/judge/explain/explanation.ts";
 import type { Missing } from "../../src/judge/explain/lack.ts";
-import { longestSentence, sentenceOf } from "../../src/judge/explain/sentence.ts";
+import { longestSentence, reasonSaid } from "../../src/judge/explain/sentence.ts";
 import {
   attackSentence,
   circleSentence,
@@ -27,9 +29,12 @@ import type { Case } from "../oracle/random-corpus.ts";
 import { modelOf } from "../oracle/computed-model.ts";
 import { told } from "./explain-cases.ts";
 
-/** Every sentence of an explanation. */
-function sentencesOf({ graph, judgement }: Model, explanation: Explanation): readonly string[] {
-  const reason = sentenceOf(graph, explanation.reason);
+/** Every sentence of an explanation, in English. */
+const sentencesOf = (model: Model, explanation: Explanation): readonly string[] =>
+  allSaid(model, explanation).map(inEnglish);
+
+function allSaid({ graph, judgement }: Model, explanation: Explanation): readonly Text[] {
+  const reason = reasonSaid(graph, explanation.reason);
   switch (explanation.standing) {
     case "stands":
       return [
@@ -120,8 +125,11 @@ test("what is withheld is in no sentence, and no block names it or leads to it",
       const texts = [
         ...sentences,
         ...blocks.flatMap(({ lead, lines }) => [
-          lead ?? "",
-          ...lines.flatMap(({ said, pieces }) => [said ?? "", ...pieces.map((piece) => piece.text)]),
+          inEnglish(lead ?? ""),
+          ...lines.flatMap(({ said, pieces }) => [
+            inEnglish(said ?? ""),
+            ...pieces.map((piece) => piece.text),
+          ]),
         ]),
       ].join("\n");
       for (const secret of secrets) expect(texts, `seed ${seed}, ${id}`).not.toContain(secret);

@@ -8,15 +8,16 @@ import type { Model } from "../../src/build.ts";
 import { readCorpusFolder } from "../../src/host/corpus-folder.ts";
 import { computingHere, emptyMemo, evaluate } from "../../src/host/evaluate.ts";
 import { svgDocument } from "../../src/host/svg-document.ts";
-import type { Figure, Mark, Pair, Panel } from "../../src/plugin.ts";
 import { figureOf } from "../../src/show/numbers/figure.ts";
 import { tablesOf } from "../../src/show/numbers/panel-table.ts";
 import { draw } from "../../src/write/figure/draw.ts";
+import type { Figure, Mark, Pair, Panel } from "../../src/write/figure/figure.ts";
 import { extentOf, roundPlaces } from "../../src/write/figure/extent.ts";
 import { groundOf } from "../../src/write/figure/ground.ts";
 import { ofThePage } from "../../src/write/pen/screen.ts";
 import { svgText } from "../../src/write/figure/svg-text.ts";
 import { light } from "../../src/write/pen/palette.ts";
+import { wholeInEnglish } from "./in-english.ts";
 
 const files = readCorpusFolder(fileURLToPath(new URL("../../demo-corpus", import.meta.url)));
 let model: Model;
@@ -30,7 +31,7 @@ beforeAll(async () => {
     [...model.derivations.byId].flatMap(([id, derived]) => {
       const plugin = plugins.find((one) => one.id === derived.run?.plugin);
       const shown = figureOf(model.graph, derived, plugin);
-      return shown === null ? [] : [[id, shown.figure] as const];
+      return shown === null ? [] : [[id, wholeInEnglish(shown.figure)] as const];
     }),
   );
 }, 60_000);
@@ -97,7 +98,7 @@ describe("figure data of the demo", () => {
 
   test("is all in its tables, but for points between points", () => {
     for (const panel of panels()) {
-      const tables = tablesOf(panel);
+      const tables = wholeInEnglish(tablesOf(panel));
       const dots = panel.marks.flatMap((mark) => (mark.mark === "dots" ? mark.dots : []));
       const rows = tables.flatMap((table) => table.rows.map((row) => row.join(" ")));
       for (const { label } of dots) expect(rows.some((row) => row.startsWith(label))).toBe(true);

@@ -9,6 +9,7 @@ import type { Guest } from "../../src/host/guest/guest.ts";
 import { computing } from "../../src/host/guest/sandbox.ts";
 import type { Limits } from "../../src/host/guest/sandbox.ts";
 import { standInFor } from "../../src/host/guest/stand-in.ts";
+import { inEnglish } from "../../src/base/text/said/english.ts";
 
 const wasm = createRequire(import.meta.url).resolve("@jitl/quickjs-wasmfile-release-sync/wasm");
 
@@ -130,5 +131,5 @@ const telling = (what: string, before = ""): string =>
 /** What a guest tells of what it sees inside. */
 export async function told(what: string, before = ""): Promise<string> {
   const outcome = await outcomeOf(telling(what, before));
-  return outcome.status === "computed" ? "computed" : outcome.why;
+  return outcome.status === "computed" ? "computed" : inEnglish(outcome.why);
 }

@@ -15,13 +15,15 @@ import { reportOf } from "../../src/show/report/report.ts";
 import { draw } from "../../src/write/figure/draw.ts";
 import { light } from "../../src/write/pen/palette.ts";
 import { engine, evaluatedWith, filesWith, guestOf, guestText, outcomeOf, told } from "./guest-corpus.ts";
+import { inEnglish } from "../../src/base/text/said/english.ts";
+import { wholeInEnglish } from "./in-english.ts";
 
 const sound = "{ value: 1, low: null, high: null }";
 const result = `return { numbers: { widest: ${sound} } };`;
 const plain = { figure: "return null;", sentence: 'return "So.";' };
 const whyOf = async (text: string): Promise<string> => {
   const outcome = await outcomeOf(text);
-  return outcome.status === "computed" ? "computed" : outcome.why;
+  return outcome.status === "computed" ? "computed" : inEnglish(outcome.why);
 };
 
 describe("what a plug-in spoils of its own language", () => {
@@ -79,7 +81,7 @@ describe("a plug-in that lies about itself", () => {
   ])("%s", async (more, why) => {
     const { about, trouble } = await declaredBy(engine, guestOf(guestText({ more })));
     expect(about).toBeNull();
-    expect(trouble).toMatch(why);
+    expect(inEnglish(trouble ?? "")).toMatch(why);
   });
 
   test.each([
@@ -114,7 +116,7 @@ describe("a plug-in that lies about itself", () => {
 /** The first draw of the stream a plug-in has while it declares itself. */
 async function firstDraw(): Promise<string> {
   const { trouble } = await declaredBy(engine, guestOf("throw new Error(Math.random()); export default {};"));
-  return /Error: ([\d.e-]+)/.exec(trouble ?? "")?.[1] ?? "none";
+  return /Error: ([\d.e-]+)/.exec(inEnglish(trouble ?? ""))?.[1] ?? "none";
 }
 
 test("the host looks at how long a list is before it looks into it", () => {
@@ -229,7 +231,7 @@ describe("a figure of a plug-in", () => {
             const { data } = figureSchema.safeParse(panelOf(x, y, marksAt(a, b)));
             if (!data) throw new Error("the figure was expected to be one");
             const begun = performance.now();
-            const drawn = draw(data as Figure, {
+            const drawn = draw(wholeInEnglish(data as Figure), {
               document: svgDocument(),
               width: 700,
               palette: light,

@@ -1,6 +1,7 @@
 import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
 import { plugins } from "../../plugins/index.ts";
+import { inEnglish } from "../../src/base/text/said/english.ts";
 import { build } from "../../src/build.ts";
 import type { Memo, Model, SourceFile } from "../../src/build.ts";
 import { readCorpusFolder } from "../../src/host/corpus-folder.ts";
@@ -118,28 +119,32 @@ test("what is withheld is in no year", async () => {
   expect(model.graph.settings.withhold).toEqual(["ferrant-1937", "ring-a-windbreak"]);
   for (const word of ["ferrant-1937", "Ferrant 1937", "windbreak"]) expect(text).not.toContain(word);
   const then = historyIn(model).find((step) => step.year === 1937);
-  expect(then?.publications.map((one) => one.text)).toEqual(["something withheld"]);
+  expect(then?.publications.map((one) => inEnglish(one.text ?? ""))).toEqual(["something withheld"]);
 });
 
 test("says in words what became of claims and what was brought", () => {
   const change = (was: Standing | null, is: Standing) => ({ claim: "c", text: "c", was, is });
-  expect(changesInWords([])).toBe("no claim changes");
+  const became = (changes: Parameters<typeof changesInWords>[0]): string =>
+    inEnglish(changesInWords(changes));
+  expect(became([])).toBe("no claim changes");
   expect(
-    changesInWords([
+    became([
       change("stands", "falls"),
       change("open", "falls"),
       change("open", "falls"),
       change("stands", "open"),
     ]),
   ).toBe("3 claims fall, 1 opens");
-  expect(changesInWords([change(null, "stands")])).toBe("1 claim is named for the first time");
-  expect(changesInWords([change("open", "unsupported"), change(null, "open"), change(null, "open")])).toBe(
+  expect(became([change(null, "stands")])).toBe("1 claim is named for the first time");
+  expect(became([change("open", "unsupported"), change(null, "open"), change(null, "open")])).toBe(
     "1 claim loses its support, 2 are named for the first time",
   );
   expect(
-    broughtInWords([
-      { list: "claims", count: 1 },
-      { list: "arguments", count: 2 },
-    ]),
+    inEnglish(
+      broughtInWords([
+        { list: "claims", count: 1 },
+        { list: "arguments", count: 2 },
+      ]),
+    ),
   ).toBe("1 claim, 2 arguments");
 });

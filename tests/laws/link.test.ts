@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { inEnglish } from "../../src/base/text/said/english.ts";
 import { build } from "../../src/build.ts";
 import type { Model, SourceFile } from "../../src/build.ts";
 import { emptyMemo } from "../../src/host/evaluate.ts";
@@ -22,7 +23,7 @@ function modelOf(records: string): Model & { readonly told: readonly string[] } 
   const files: readonly SourceFile[] = [main, bib, { path: "r.yaml", text: records }];
   const { model, findings } = build(files, [], emptyMemo());
   if (!model) throw new Error("no model");
-  return { ...model, told: findings.map((one) => `${one.rule}: ${one.message}`) };
+  return { ...model, told: findings.map((one) => `${one.rule}: ${inEnglish(one.message)}`) };
 }
 
 const people =

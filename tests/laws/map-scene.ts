@@ -110,6 +110,7 @@ const boxes: readonly PlacedBox[] = [
     letter: "A",
     words: { lines: ["daub never reported"], rtl: false, lang: "en" },
     to: "no-fire",
+    collision: null,
   }),
   thing("posts-1-6", 52, 130, 120, ["posts 1–6"]),
   thing("posts-7-11", 270, 180, 160, ["posts 7–11"]),

@@ -5,6 +5,7 @@ import { build } from "../../src/build.ts";
 import type { Checked, Model } from "../../src/build.ts";
 import { readCorpusFolder } from "../../src/host/corpus-folder.ts";
 import { computingHere, emptyMemo, evaluate } from "../../src/host/evaluate.ts";
+import { inEnglish } from "../../src/base/text/said/english.ts";
 import { contentsOf } from "../../src/show/pages/contents.ts";
 import { dateWords } from "../../src/show/pages/date-words.ts";
 import { findingLines } from "../../src/show/pages/findings.ts";
@@ -13,6 +14,7 @@ import type { OutlineLine } from "../../src/show/pages/outline.ts";
 import { questionPage } from "../../src/show/pages/question.ts";
 import { sheetOf } from "../../src/show/pages/sheet.ts";
 import { reportOf } from "../../src/show/report/report.ts";
+import { searchDocuments } from "../../src/show/search/documents.ts";
 
 const files = readCorpusFolder(fileURLToPath(new URL("../../demo-corpus", import.meta.url)));
 const texts = new Map(files.map((file) => [file.path, file.text]));
@@ -63,6 +65,15 @@ test("a holder who left is shown so", () => {
   expect(roofed?.holders[0]).toMatchObject({ name: "Edith Ferrant", since: 1937, until: 1951 });
 });
 
+test("a title that is worded by us is looked for in English; any other is the corpus's own", () => {
+  const documents = searchDocuments(model.graph, plugins, texts);
+  const worded = documents.filter((one) => one.said !== undefined);
+  expect(new Set(worded.map((one) => one.kind))).toContain("measurements");
+  for (const { said, title } of worded) expect(said && inEnglish(said)).toBe(title);
+  for (const { said, id } of documents.filter((one) => one.kind === "claims"))
+    expect(said, id).toBeUndefined();
+});
+
 describe("what is withheld is in no output", () => {
   const outputs = (): string =>
     JSON.stringify([
@@ -101,7 +112,7 @@ test.each([
   ["../1850", "until 1850"],
   ["18XX", "1800 to 1899"],
 ])("the date %s reads %s", (text, expected) => {
-  expect(dateWords(text)).toBe(expected);
+  expect(inEnglish(dateWords(text))).toBe(expected);
 });
 
 test("a claim is listed since a record in print names it, though its wording came later", () => {

@@ -1,5 +1,6 @@
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { inEnglish } from "../../src/base/text/said/english.ts";
 import type { Quantity } from "../../src/base/quantity.ts";
 import { formatIn, formatNumber, formatSI } from "../../src/base/quantity/quantity-print.ts";
 import { isPositive, parseQuantity, type QuantityContext } from "../../src/base/quantity/quantity-text.ts";
@@ -10,7 +11,7 @@ const context: QuantityContext = { units: unitTable([]), approximate: 0.025, plu
 
 function read(text: string, more: Partial<QuantityContext> = {}): Quantity {
   const result = parseQuantity(text, { ...context, ...more });
-  if ("problem" in result) throw new Error(`${text}: ${result.problem.message}`);
+  if ("problem" in result) throw new Error(`${text}: ${inEnglish(result.problem.message)}`);
   return result.ok;
 }
 
@@ -197,8 +198,10 @@ describe("what cannot be read", () => {
   });
 
   test("an unknown unit comes with the nearest names", () => {
-    expect(problem("7 Romman feet").message).toBe("Unknown unit `Romman feet`, expected `Roman foot`");
-    expect(problem("3 pes").message).toBe("Unknown unit `pes`, expected `Roman foot`");
+    expect(inEnglish(problem("7 Romman feet").message)).toBe(
+      "Unknown unit `Romman feet`, expected `Roman foot`",
+    );
+    expect(inEnglish(problem("3 pes").message)).toBe("Unknown unit `pes`, expected `Roman foot`");
   });
 });
 

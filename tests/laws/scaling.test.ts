@@ -6,6 +6,7 @@ import { predictAllometric, predictIsometric } from "../../plugins/scaling/predi
 import { ratioOf, ratioOfIntervals } from "../../plugins/scaling/ratio.ts";
 import { isRefusal, linearRegression, randomFrom } from "../../src/plugin.ts";
 import type { Refusal } from "../../src/plugin.ts";
+import { inEnglish } from "../../src/base/text/said/english.ts";
 
 const size = fc.double({ min: 1, max: 500, noNaN: true });
 const error = fc.double({ min: 0.01, max: 0.4, noNaN: true });
@@ -13,7 +14,7 @@ const pair = fc.record({ a: size, ua: error, b: size, ub: error });
 const pairs = fc.array(pair, { minLength: 2, maxLength: 8 });
 
 function certain<T extends object>(outcome: T | Refusal): T {
-  if (isRefusal(outcome)) throw new Error(outcome.message);
+  if (isRefusal(outcome)) throw new Error(inEnglish(outcome.message));
   return outcome;
 }
 

@@ -1,5 +1,6 @@
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { inEnglish } from "../../src/base/text/said/english.ts";
 import { plugins } from "../../plugins/index.ts";
 import { compute } from "../../src/build.ts";
 import type { Memo, Model, Run, SourceFile } from "../../src/build.ts";
@@ -10,6 +11,8 @@ import { computingHere, emptyMemo, evaluate } from "../../src/host/evaluate.ts";
 import { numberPage } from "../../src/show/numbers/number.ts";
 import type { NumberPage } from "../../src/show/numbers/number.ts";
 import { readUnder } from "./supposed-model.ts";
+import type { Worded } from "../../src/base/text/said/worded.ts";
+import { wholeInEnglish } from "./in-english.ts";
 
 /** A reading of one side of a thing in one source. */
 interface Reading {
@@ -107,12 +110,12 @@ function losses(model: Model, memo: Memo, ran: Run[] = []): readonly Loss[] {
   }
 }
 
-async function pageOf(files: readonly SourceFile[]): Promise<NumberPage> {
+async function pageOf(files: readonly SourceFile[]): Promise<Worded<NumberPage>> {
   const memo = newMemo();
   const { model } = await evaluate(files, plugins, memo, computingHere(plugins));
   const page = model === null ? null : numberPage(model, plugins, memo.compute, "feet");
   if (!page) throw new Error("expected the page");
-  return page;
+  return wholeInEnglish(page);
 }
 
 const readings = fc
@@ -243,7 +246,7 @@ describe("a unit of which sizes differ", () => {
     const { model, findings } = await evaluate(files, plugins, newMemo(), computingHere(plugins));
     expect(model && feetIn(model).bearings.map(({ bearing }) => bearing)).toEqual(["supports"]);
     const told = findings.filter(({ rule }) => rule === "verdict-depends-on-disputed-measurement");
-    expect(told.map(({ message }) => message)).toEqual([
+    expect(told.map(({ message }) => inEnglish(message))).toEqual([
       "“the unit fit number” supports “The walls are whole feet”, but with the other-foot of 33.1 cm it is inconclusive.",
     ]);
     const page = await pageOf(files);

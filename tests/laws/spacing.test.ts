@@ -10,6 +10,8 @@ import type { Gap } from "../../plugins/spacing/survival.ts";
 import { overlapOf, turnbull } from "../../plugins/spacing/turnbull.ts";
 import { choose, isRefusal, randomFrom } from "../../src/plugin.ts";
 import type { Measured, Refusal } from "../../src/plugin.ts";
+import { inEnglish } from "../../src/base/text/said/english.ts";
+import { wholeInEnglish } from "./in-english.ts";
 
 const gap: fc.Arbitrary<Gap> = fc.record({ size: fc.integer({ min: 1, max: 30 }), observed: fc.boolean() });
 const row = fc
@@ -18,7 +20,7 @@ const row = fc
 const sizes = fc.array(fc.integer({ min: 1, max: 99 }), { minLength: 2, maxLength: 12 });
 
 function certain<T extends object>(outcome: T | Refusal): T {
-  if (isRefusal(outcome)) throw new Error(outcome.message);
+  if (isRefusal(outcome)) throw new Error(inEnglish(outcome.message));
   return outcome;
 }
 
@@ -198,7 +200,7 @@ describe("the plug-in", () => {
         expect(once.numbers["censored"]?.value).toBe(1);
         expect(once.numbers["n"]?.value).toBe(all.length + 1);
         const more = certainly([...gaps, measured(9, "at-most", 99)]);
-        expect(more.leftOut).toEqual([{ id: "g-99", why: "a bound from above" }]);
+        expect(wholeInEnglish(more.leftOut)).toEqual([{ id: "g-99", why: "a bound from above" }]);
         expect(more.numbers).toEqual(once.numbers);
       }),
       { numRuns: 30 },

@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { inEnglish } from "../../src/base/text/said/english.ts";
 import type { Model } from "../../src/build.ts";
 import { standpointsText } from "../../src/cli/print/standpoints.ts";
 import { reportOf } from "../../src/show/report/report.ts";
@@ -66,7 +67,7 @@ const ring = (settings: object = {}) =>
 
 test("a part is headed by its contradiction, and its alternatives are told by the answers", () => {
   const page = standpointsPage(ring());
-  expect(countInWords(page)).toBe("4 coherent standpoints: 2 × 2.");
+  expect(inEnglish(countInWords(page))).toBe("4 coherent standpoints: 2 × 2.");
   const [part] = page.components;
   const about = part?.about.map((one) =>
     aboutInWords(one)
@@ -141,8 +142,8 @@ test("the report keeps to its schema, has the key always, and is the same for th
 test("what is too much to lay out is said to be so, with what is known of each claim", () => {
   const page = standpointsPage(modelOf(pairsCorpus(12, "locked")));
   const [part] = page.components;
-  expect(countInWords(page)).toMatch(/^At least [\d\u202f]+ coherent standpoints\.$/);
-  expect(part && waysInWords(part)).toMatch(
+  expect(inEnglish(countInWords(page))).toMatch(/^At least [\d\u202f]+ coherent standpoints\.$/);
+  expect(part && inEnglish(waysInWords(part))).toMatch(
     /^At least [\d\u202f]+ ways to decide it, too many to lay out\.$/,
   );
   expect(part?.ways).toEqual([]);
@@ -150,7 +151,7 @@ test("what is too much to lay out is said to be so, with what is known of each c
     Array.from({ length: 12 }, (_, n) => `either-${n}`),
   );
   const joined = standpointsPage(modelOf(pairsCorpus(12, "joined")));
-  expect(countInWords(joined)).toContain("4\u202f096 coherent standpoints: 2 × 2");
+  expect(inEnglish(countInWords(joined))).toContain("4\u202f096 coherent standpoints: 2 × 2");
   expect(joined.joint.map((one) => [one.id, one.holds, one.on.length])).toEqual([["whole", "some", 12]]);
 });
 
@@ -161,10 +162,10 @@ test("where a circle of attacks has no coherent way out it is said that it stays
     arguments: [{ id: "doubtful", because: "seen", against: "doubtful" }],
   });
   const page = standpointsPage(modelOf(odd));
-  expect(countInWords(page)).toBe("One coherent standpoint.");
+  expect(inEnglish(countInWords(page))).toBe("One coherent standpoint.");
   const [part] = page.components;
   expect(
     part && aboutInWords(part.about[0] ?? { kind: "withheld", between: [] }).map((one) => one.text),
   ).toEqual(["the corpus's argument", " speaks against itself"]);
-  expect(part && waysInWords(part)).toContain("stays open in every standpoint");
+  expect(part && inEnglish(waysInWords(part))).toContain("stays open in every standpoint");
 });

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { plugins } from "../../plugins/index.ts";
+import { inEnglish } from "../../src/base/text/said/english.ts";
 import type { Model, SourceFile } from "../../src/build.ts";
 import { emptyMemo } from "../../src/host/evaluate.ts";
 import { examinationOf } from "../../src/link/suppose/examination.ts";
@@ -113,8 +114,8 @@ describe("a second look", () => {
     const one = proposed("look-again:fresh");
     expect(one).toMatchObject({ origin: "look-again", of: ["pit/floor"], cost: null, destructive: false });
     expect(one.permit).toBe("a word with the farmer");
-    expect(one.method).toBe("look again at its floor, as far as can be seen without digging");
-    expect(one.outcomes.map((each) => each.text)).toEqual([
+    expect(inEnglish(one.method)).toBe("look again at its floor, as far as can be seen without digging");
+    expect(one.outcomes.map((each) => inEnglish(each.text))).toEqual([
       "It is as recorded: The floor is fresh.",
       "It is not as recorded: The floor is fresh.",
     ]);
@@ -140,8 +141,8 @@ test("a permit that something withheld takes is not told beside that of what is 
 describe("a dimension measured anew", () => {
   test("has one outcome for each distinct reading between the same landmarks, against the others", () => {
     const { outcomes, method } = proposed("measure-again:one");
-    expect(method).toContain("depth of The pit");
-    expect(outcomes.map((one) => [one.text, one.against])).toEqual([
+    expect(inEnglish(method)).toContain("depth of The pit");
+    expect(outcomes.map((one) => [inEnglish(one.text), one.against])).toEqual([
       ["The depth of The pit is 0.95 m.", ["other"]],
       ["The depth of The pit is 0.6 m.", ["one", "again"]],
     ]);
@@ -158,7 +159,7 @@ describe("a dimension measured anew", () => {
 describe("what a number lacks", () => {
   test("named, and what the number would then say of each claim, as strongly as it is to bear on it", () => {
     const one = proposed("measure:rhythm");
-    expect(one.method).toBe("measure the gap of The pit, without touching where that can be done");
+    expect(inEnglish(one.method)).toBe("measure the gap of The pit, without touching where that can be done");
     expect(
       one.outcomes.map(({ id, therefore, against, strength }) => [id, therefore, against, strength]),
     ).toEqual([

@@ -1,3 +1,4 @@
+import { inEnglish } from "../../src/base/text/said/english.ts";
 import { build, compute } from "../../src/build.ts";
 import type { Checked, Lens, Memo, Model, SourceFile } from "../../src/build.ts";
 import type { Plugin } from "../../src/plugin.ts";
@@ -14,7 +15,7 @@ export function readUnder(
 ): Read {
   for (;;) {
     const { model, findings } = build(files, plugins, memo, lens);
-    if (!model) throw new Error(findings.map((one) => one.message).join("\n"));
+    if (!model) throw new Error(findings.map((one) => inEnglish(one.message)).join("\n"));
     const { missing } = model.derivations;
     if (missing.length === 0) return { model, findings };
     for (const run of missing)

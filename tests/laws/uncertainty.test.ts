@@ -13,6 +13,8 @@ import { unitFit } from "../../plugins/unit-fit/index.ts";
 import { corpus } from "./standpoint-corpora.ts";
 import { emptyMemo } from "../../src/host/evaluate.ts";
 import { readUnder } from "./supposed-model.ts";
+import { inEnglish } from "../../src/base/text/said/english.ts";
+import { leftOutFor } from "../../src/derive/recorded/left-out.ts";
 
 const context = { units: unitTable([]), approximate: 0.025, plusMinus: "standard" as const };
 
@@ -94,7 +96,7 @@ describe("a quantity as it is written", () => {
     );
     const derived = readUnder(files, plugins, emptyMemo()).model.derivations.byId.get("feet");
     expect(derived?.used).toEqual(["m-0", "m-2", "m-3", "m-4"]);
-    expect(derived?.leftOut).toContainEqual({ id: "m-1", why: "bound" });
+    expect(derived?.leftOut).toContainEqual({ id: "m-1", why: leftOutFor.bound });
   });
 });
 
@@ -141,7 +143,7 @@ describe("linear propagation agrees with drawing", () => {
             {},
             tools(random),
           );
-          if (isRefusal(made)) throw new Error(made.message);
+          if (isRefusal(made)) throw new Error(inEnglish(made.message));
           return made;
         };
         const k = run(large, small).numbers["k"];
@@ -173,7 +175,7 @@ describe("linear propagation agrees with drawing", () => {
       { unit: { kind: "unit", value: { name: "span", kind: "length", size: 0.3, u: 0 } } },
       tools(randomFrom(1)),
     );
-    if (isRefusal(made)) throw new Error(made.message);
+    if (isRefusal(made)) throw new Error(inEnglish(made.message));
     const { value, low, high } = made.numbers["q"] ?? { value: 0, low: 0, high: 0 };
     // The tape's error is the whole of it, but for the little that the lengths scatter.
     expect(((high ?? 0) - (low ?? 0)) / 2 / value).toBeGreaterThan(1.95 * relative);
@@ -274,8 +276,8 @@ describe("the words of a search for a unit", () => {
     };
     const inputs = { values: values.map((value, i) => measured(`m-${i}`, `${value.toFixed(1)} cm`)) };
     const made = unitFit.compute(inputs, settings, tools(randomFrom(3)));
-    if (isRefusal(made)) throw new Error(made.message);
-    return unitFit.sentence(made, settings, (id) => id);
+    if (isRefusal(made)) throw new Error(inEnglish(made.message));
+    return inEnglish(unitFit.sentence(made, settings, (id) => id));
   }
 
   test("tell both nulls with their errors, the power, and no more than p allows", () => {

@@ -10,6 +10,7 @@ import { searchUnit } from "../../plugins/unit-fit/search/search.ts";
 import { significance } from "../../plugins/unit-fit/search/significance.ts";
 import { isRefusal, randomFrom } from "../../src/plugin.ts";
 import type { Computation, Inputs, Measured, Settings } from "../../src/plugin.ts";
+import { inEnglish } from "../../src/base/text/said/english.ts";
 
 const size = fc.double({ min: 5, max: 200, noNaN: true });
 const sizes = fc.array(size, { minLength: 6, maxLength: 25 });
@@ -173,7 +174,7 @@ describe("a search", () => {
     const random = randomFrom(seed);
     const x = Array.from({ length: 20 }, () => 5 * (3 + random.below(9)) + error * (random.uniform() - 0.5));
     const found = searchUnit(plainly(x), 2.6, 9);
-    if (isRefusal(found)) throw new Error(found.message);
+    if (isRefusal(found)) throw new Error(inEnglish(found.message));
     const trialOf = { lengths: plainly(x), qMin: 2.6, qMax: 9, peak: found.best, draws: 199 };
     return significance(trialOf, "kde", random, () => undefined).p;
   };
@@ -224,7 +225,7 @@ describe("the plug-in", () => {
       report: () => undefined,
       looks,
     });
-    if (isRefusal(outcome)) throw new Error(outcome.message);
+    if (isRefusal(outcome)) throw new Error(inEnglish(outcome.message));
     return outcome;
   };
   const whole = fc.array(fc.integer({ min: 10, max: 90 }), { minLength: 10, maxLength: 15 });

@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { inEnglish } from "../../src/base/text/said/english.ts";
 import { editDistance, nearest } from "../../src/base/nearest.ts";
 import { parseQuantity, type QuantityContext } from "../../src/base/quantity/quantity-text.ts";
 import { fromSI, ownUnit, toSI, type Unit } from "../../src/base/unit/unit.ts";
@@ -139,7 +140,7 @@ describe("units of the corpus's own", () => {
 
   test("their uncertainty is common to all that is measured in them", () => {
     const read = parseQuantity("7 down-pace", { ...context, units });
-    if ("problem" in read) throw new Error(read.problem.message);
+    if ("problem" in read) throw new Error(inEnglish(read.problem.message));
     expect(read.ok.shared).toHaveLength(1);
     expect(read.ok.shared[0]?.with).toBe("unit:down-pace");
     expect(read.ok.shared[0]?.relative).toBeCloseTo(0.006 / 0.743, 12);

@@ -10,19 +10,23 @@ import { wantedFor } from "../../src/show/numbers/wanted.ts";
 import type { WantedLine } from "../../src/show/numbers/wanted.ts";
 import { corpus } from "./standpoint-corpora.ts";
 import { moreOf, readUnder } from "./supposed-model.ts";
+import type { Worded } from "../../src/base/text/said/worded.ts";
+import { wholeInEnglish } from "./in-english.ts";
 
 const demo = readCorpusFolder(fileURLToPath(new URL("../../demo-corpus", import.meta.url)));
 const memo = emptyMemo();
 
-function wantedIn({ graph, derivations }: Model, id: string): readonly WantedLine[] {
+function wantedIn({ graph, derivations }: Model, id: string): Worded<readonly WantedLine[]> {
   const record = graph.records.get(id);
   const derived = derivations.byId.get(id);
   if (record?.list !== "derivations" || !derived) throw new Error(`expected the derivation ${id}`);
-  return wantedFor(
-    graph,
-    record,
-    derived,
-    plugins.find((one) => one.id === record.values.plugin),
+  return wholeInEnglish(
+    wantedFor(
+      graph,
+      record,
+      derived,
+      plugins.find((one) => one.id === record.values.plugin),
+    ),
   );
 }
 
@@ -82,9 +86,24 @@ describe("what could be measured for a number", () => {
         thing: { id: "south/socket-3", text: "socket 3 of the south" },
         dimension: "depth",
         counterpart: { id: "north/socket-3", text: "socket 3 of the north" },
+        follows: null,
       },
     ]);
     expect(wantedIn(model, "unit").map(({ thing }) => thing.id)).toEqual(["south/socket-3"]);
+  });
+
+  test("is told with what it comes to where it follows from measured dimensions", () => {
+    const tied = { dimensions: { depth: { equals: "rim + shaft" } } };
+    const more = moreOf({
+      measurements: [
+        { of: "south/socket-3", dimension: "rim", value: "3.0 ± 0.3 cm" },
+        { of: "south/socket-3", dimension: "shaft", value: "10.0 ± 0.4 cm" },
+      ],
+    });
+    const follows = (settings: object) =>
+      wantedIn(readUnder([...rows(settings), more], plugins, memo).model, "unit").map((one) => one.follows);
+    expect(follows(tied)).toEqual([{ from: "rim and shaft", size: "0.130 ± 0.005 m" }]);
+    expect(follows({})).toEqual([null]);
   });
 
   test("is nothing where only what one source measured may enter", () => {

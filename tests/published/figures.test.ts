@@ -2,8 +2,9 @@ import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { plugins } from "../../plugins/index.ts";
 import { computingHere, emptyMemo, evaluate } from "../../src/host/evaluate.ts";
-import type { Figure, Mark } from "../../src/plugin.ts";
+import type { Figure, Mark } from "../../src/write/figure/figure.ts";
 import { casesOf } from "../check-values/case-file.ts";
+import { wholeInEnglish } from "../laws/in-english.ts";
 
 // What a figure shows against values that R, numpy and scipy gave; each case of the file names its oracle.
 const cases = casesOf(readFileSync(new URL("check-values.json", import.meta.url), "utf8"));
@@ -46,7 +47,7 @@ async function figureOver(
   if (derived?.outcome?.status !== "computed" || !derived.run) throw new Error(String(derived?.why));
   const made = plugins.find((one) => one.id === plugin);
   if (!made) throw new Error(`no plug-in ${plugin}`);
-  return made.figure(derived.outcome, derived.run.settings, (id) => id);
+  return wholeInEnglish(made.figure(derived.outcome, derived.run.settings, (id) => id));
 }
 
 function marksOf<M extends Mark["mark"]>(figure: Figure, panel: number, mark: M) {

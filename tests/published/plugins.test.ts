@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { plugins } from "../../plugins/index.ts";
 import { computingHere, emptyMemo, evaluate } from "../../src/host/evaluate.ts";
+import { inEnglish } from "../../src/base/text/said/english.ts";
 
 describe.each(plugins.map((plugin) => [plugin.id, plugin] as const))("%s", (_, plugin) => {
   test("has a worked example with a source outside this program", () => {
@@ -37,7 +38,7 @@ describe.each(plugins.map((plugin) => [plugin.id, plugin] as const))("%s", (_, p
       const { panels } = plugin.figure(outcome, derived.run.settings, called);
       expect(panels.length).toBeGreaterThan(0);
       for (const panel of panels) expect(panel.marks.length).toBeGreaterThan(0);
-      expect(plugin.sentence(outcome, derived.run.settings, called)).toMatch(/^[A-Z0-9].*\.$/);
+      expect(inEnglish(plugin.sentence(outcome, derived.run.settings, called))).toMatch(/^[A-Z0-9].*\.$/);
     }
   });
 });

@@ -3,7 +3,9 @@ import { plugins } from "../../plugins/index.ts";
 import type { Model } from "../../src/build.ts";
 import { computingHere, emptyMemo, evaluate } from "../../src/host/evaluate.ts";
 import { numberPage } from "../../src/show/numbers/number.ts";
+import type { Worded } from "../../src/base/text/said/worded.ts";
 import type { NumberPage } from "../../src/show/numbers/number.ts";
+import { wholeInEnglish } from "../laws/in-english.ts";
 
 // Figures that somebody of the trade worked out by hand, as is common practice; every name is invented.
 const stones = `
@@ -40,7 +42,7 @@ async function pagesOf(
   withhold = "[]",
 ): Promise<{
   readonly model: Model;
-  readonly page: (id: string) => NumberPage;
+  readonly page: (id: string) => Worded<NumberPage>;
 }> {
   const files = [
     { path: "corpus.yaml", text: `format: 1\ntitle: Hollin Bank\nwithhold: ${withhold}\n` },
@@ -56,7 +58,7 @@ async function pagesOf(
     page: (id) => {
       const found = numberPage(model, plugins, memo.compute, id);
       if (!found) throw new Error(`no page of ${id}`);
-      return found;
+      return wholeInEnglish(found);
     },
   };
 }

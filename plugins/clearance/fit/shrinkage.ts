@@ -1,4 +1,4 @@
-import { refuse, type Refusal } from "../../../src/plugin.ts";
+import { refuse, say, type Refusal } from "../../../src/plugin.ts";
 
 /**
  * The size that a part had before it shrank (wood that dried, clay that was fired), from its size now and the linear
@@ -10,7 +10,7 @@ export function beforeShrinking(
 ): { readonly value: number; readonly u: number } | Refusal {
   const left = 1 - shrinkage.value;
   if (!(left > 0))
-    return refuse("bad-shrinkage", "Unexpected shrinkage of all or more, expected a share below 1.");
+    return refuse("bad-shrinkage", say`Unexpected shrinkage of all or more, expected a share below 1.`);
   const value = now.value / left;
   return { value, u: Math.hypot(now.u / left, (value * shrinkage.u) / left) };
 }

@@ -9,6 +9,8 @@ export interface Spread {
 
 /** A width below this share of all else is as good as a normal error of the same variance, and keeps more digits so. */
 const NARROW = 1e-4;
+/** The largest number below 1, and the least above 0, that keeps all its digits. */
+const [ALMOST, LEAST] = [1 - 2 ** -53, 2 ** -1022];
 
 /** Chance that the difference is at least `low` and at most `high`; null where an end is open. */
 export function chanceBetween(spread: Spread, low: number | null, high: number | null): number {
@@ -19,7 +21,9 @@ export function chanceBetween(spread: Spread, low: number | null, high: number |
   const chance = rightwards
     ? chanceAbove(turned(spread), -to) - chanceAbove(turned(spread), -from, true)
     : chanceAbove(spread, from) - chanceAbove(spread, to, true);
-  return Math.min(1, Math.max(0, chance));
+  // A normal error has no ends: what is all but certain is not certain, and what is all but impossible is not impossible.
+  const open = spread.u > 0 && (low !== null || high !== null);
+  return Math.min(open ? ALMOST : 1, Math.max(open && from < to ? LEAST : 0, chance));
 }
 
 /** How dense the differences lie at `x`; infinite at an exact one. */

@@ -7,8 +7,9 @@ export interface Together {
 /** All chances together (Fréchet 1935, from memory); none at all is certain. */
 export function together(chances: readonly number[]): Together {
   const sum = chances.reduce((total, chance) => total + chance, 0);
+  const least = Math.min(1, ...chances);
   return {
     independent: chances.reduce((product, chance) => product * chance, 1),
-    bounds: [Math.max(0, sum - (chances.length - 1)), Math.min(1, ...chances)],
+    bounds: [Math.min(least, Math.max(0, sum - (chances.length - 1))), least],
   };
 }

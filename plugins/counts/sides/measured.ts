@@ -2,6 +2,7 @@ import {
   isRefusal,
   refuse,
   refuseFewer,
+  say,
   writtenUnit,
   type Id,
   type LeftOut,
@@ -30,7 +31,7 @@ export function sidesMeasured(
   const exposures = [first, second].flatMap((all) => all.filter((member) => isExposure(member, per)));
   const kinds = new Set(exposures.map((member) => member.quantity.kind));
   if (kinds.size > 1)
-    return refuse("mixed-dimensions", `The exposures are of several kinds, expected ${per ?? "one"} alone.`);
+    return refuse("mixed-dimensions", say`The exposures are of several kinds, expected ${per ?? ""} alone.`);
   const parts = [...one.parts, ...other.parts];
   const examined = kinds.has("count") && parts.every(({ count, exposure }) => count <= exposure);
   const { unit, size } = writtenUnit(exposures[0]?.quantity);
@@ -60,9 +61,9 @@ function sideMeasured(all: readonly Measured[], per: string | null, leftOut: Lef
     const bound = quantity.form === "at-least" || quantity.form === "at-most";
     if (isExposure(member, per)) {
       // What is preserved of an edge is what could be looked at, however long it was once.
-      if (bound && state !== "preserved") leftOut.push({ id, why: "bound" });
+      if (bound && state !== "preserved") leftOut.push({ id, why: say`bound` });
       else exposures.set(artefact, (exposures.get(artefact) ?? 0) + quantity.value);
-    } else if (bound) leftOut.push({ id, why: "bound" });
+    } else if (bound) leftOut.push({ id, why: say`bound` });
     else counts.set(artefact, [...(counts.get(artefact) ?? []), member]);
   }
   const parts: { readonly count: number; readonly exposure: number }[] = [];
@@ -72,19 +73,19 @@ function sideMeasured(all: readonly Measured[], per: string | null, leftOut: Lef
     if (wrong !== undefined)
       return refuse(
         "no-count",
-        `Unexpected value of ${wrong.dimension}, expected counts: whole numbers, 0 or more.`,
+        say`Unexpected value of ${wrong.dimension}, expected counts: whole numbers, 0 or more.`,
       );
     const exposure = per === null ? 1 : exposures.get(artefact);
     if (exposure === undefined || exposure <= 0) {
-      leftOut.push(...members.map(({ id }) => ({ id, why: `no ${per ?? "exposure"} to count it over` })));
+      leftOut.push(...members.map(({ id }) => ({ id, why: say`no ${per ?? ""} to count it over` })));
       continue;
     }
     parts.push({ count: members.reduce((sum, one) => sum + one.quantity.value, 0), exposure });
     artefacts.push(artefact);
   }
   const idle = all.filter((one) => isExposure(one, per) && !counts.has(one.artefact));
-  leftOut.push(...idle.map(({ id }) => ({ id, why: "nothing was counted over it" })));
-  return refuseFewer(parts.length, 1, "counts on a side") ?? sideOf(parts, artefacts);
+  leftOut.push(...idle.map(({ id }) => ({ id, why: say`nothing was counted over it` })));
+  return refuseFewer(parts.length, 1, say`counts on a side`) ?? sideOf(parts, artefacts);
 }
 
 function isExposure({ dimension }: Measured, per: string | null): boolean {

@@ -1,10 +1,10 @@
-import { refuseFewer, type LeftOut, type Observed, type Refusal } from "../../../src/plugin.ts";
+import { refuseFewer, say, type LeftOut, type Observed, type Refusal } from "../../../src/plugin.ts";
 import { sideOf } from "./side.ts";
 import type { Sides } from "./side.ts";
 
 const reasons = {
-  unclear: "cannot be told",
-  "not-reported": "not reported, which is not the same as absent",
+  unclear: say`cannot be told`,
+  "not-reported": say`not reported, which is not the same as absent`,
 } as const;
 
 /** Two sides of observations: of those that could tell, the share in which the feature was seen. */
@@ -15,7 +15,7 @@ export function sidesObserved(first: readonly Observed[], second: readonly Obser
     return present === "true" || present === "false" ? [] : [{ id, why: reasons[present] }];
   });
   const telling = all.map((side) => side.filter(({ present }) => present === "true" || present === "false"));
-  const few = telling.map((side) => refuseFewer(side.length, 1, "observations on a side that can tell"));
+  const few = telling.map((side) => refuseFewer(side.length, 1, say`observations on a side that can tell`));
   const bad = few.find((one) => one !== null);
   if (bad) return bad;
   const [one, other] = telling.map((side) =>

@@ -6,6 +6,7 @@ import {
   highestBetween,
   refuse,
   refuseFewer,
+  say,
   resultant,
   resultantAbove,
   resultantSeries,
@@ -69,10 +70,10 @@ export function periodogram(
 ): Periodogram | Refusal {
   const bad = refusePositions(positions, 5) ?? refusePeriod(low) ?? refusePeriod(high);
   if (bad !== null) return bad;
-  if (!(high > low)) return refuse("empty-range", "The highest period is not above the lowest.");
+  if (!(high > low)) return refuse("empty-range", say`The highest period is not above the lowest.`);
   const start = Math.min(...positions);
   const span = Math.max(...positions) - start;
-  if (!(span > 0)) return refuse("no-variation", "All positions are equal, expected them to vary.");
+  if (!(span > 0)) return refuse("no-variation", say`All positions are equal, expected them to vary.`);
   const grid = frequencyGrid(1 / high, 1 / low, 1 / (10 * span));
   const search = searchOn(grid);
   const best = search(positions.map((x) => x - start));
@@ -137,11 +138,13 @@ function slopeOf(positions: readonly number[]): (f: number) => number {
 
 function refusePositions(positions: readonly number[], needed: number): Refusal | null {
   if (positions.some((x) => !Number.isFinite(x))) {
-    return refuse("missing-value", "A position is missing, expected a number.");
+    return refuse("missing-value", say`A position is missing, expected a number.`);
   }
-  return refuseFewer(positions.length, needed, "positions");
+  return refuseFewer(positions.length, needed, say`positions`);
 }
 
 function refusePeriod(period: number): Refusal | null {
-  return period > 0 ? null : refuse("non-positive", `The period is ${period}, expected one above 0.`);
+  return period > 0
+    ? null
+    : refuse("non-positive", say`The period is ${String(period)}, expected one above 0.`);
 }

@@ -1,4 +1,4 @@
-import { chiSquareAbove, choose, refuseFewer, refuseUnlessPositive } from "../../../src/plugin.ts";
+import { chiSquareAbove, choose, refuseFewer, refuseUnlessPositive, say } from "../../../src/plugin.ts";
 import type { Random, Refusal } from "../../../src/plugin.ts";
 import { stepsOf } from "../survival.ts";
 import type { Gap } from "../survival.ts";
@@ -46,10 +46,10 @@ export function compareCensored(
   const bad =
     refuseUnlessPositive(
       all.map((gap) => gap.size),
-      "gaps",
+      say`gaps`,
     ) ??
-    refuseFewer(a.length, 1, "gaps in the first group") ??
-    refuseFewer(b.length, 1, "gaps in the second group");
+    refuseFewer(a.length, 1, say`gaps in the first group`) ??
+    refuseFewer(b.length, 1, say`gaps in the second group`);
   if (bad) return bad;
   const scores = gehanScores(all);
   const logRankScores = logRankScoresOf(all);

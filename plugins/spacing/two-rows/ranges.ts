@@ -4,12 +4,14 @@ import {
   fieldsOf,
   membersOf,
   refuseUnlessPositive,
+  say,
   writtenUnit,
   type Computation,
   type ComputedNumber,
   type Json,
   type Measured,
   type Refusal,
+  type Text,
 } from "../../../src/plugin.ts";
 import type { Row } from "../row.ts";
 
@@ -37,7 +39,7 @@ export function meetingOf(
   other: Reach,
   factors: readonly [number, number] = [1, 1],
 ): Meeting | Refusal {
-  const bad = refuseUnlessPositive([own[0], other[0], ...factors], "gaps and factors");
+  const bad = refuseUnlessPositive([own[0], other[0], ...factors], say`gaps and factors`);
   if (bad !== null) return bad;
   const needed: Reach = [
     own[1] === null ? 0 : other[0] / own[1],
@@ -112,17 +114,19 @@ export function meetingIn({ data }: Computation): Meeting | null {
 }
 
 /** The factors with which two rows meet: `from a factor of 1.06 on`. */
-export function factorsWords([least, most]: Reach): string {
-  if (least === 0) return most === null ? "with any factor" : `up to a factor of ${formatNumber(most, 3)}`;
+export function factorsWords([least, most]: Reach): Text {
+  if (least === 0)
+    return most === null ? say`with any factor` : say`up to a factor of ${formatNumber(most, 3)}`;
   return most === null
-    ? `from a factor of ${formatNumber(least, 3)} on`
-    : `with a factor of ${reachWords([least, most], 1)}`;
+    ? say`from a factor of ${formatNumber(least, 3)} on`
+    : say`with a factor of ${reachWords([least, most], 1)}`;
 }
 
-/** A reach in a unit of that size: `50 to 100`, `at least 106`. */
-export function reachWords([low, high]: Reach, size: number, digits = 3): string {
-  const from = formatNumber(low / size, digits);
-  if (high === null) return `at least ${from}`;
-  const to = formatNumber(high / size, digits);
-  return from === to ? from : `${from} to ${to}`;
+/** A reach in a unit of that size, with the unit where it is given: `50 to 100 cm`, `at least 106`. */
+export function reachWords([low, high]: Reach, size: number, digits = 3, unit?: string): Text {
+  const written = (n: number): string => formatNumber(n / size, digits);
+  const inUnit = (text: string): string => (unit === undefined ? text : `${text} ${unit}`);
+  if (high === null) return say`at least ${inUnit(written(low))}`;
+  const [from, to] = [written(low), written(high)];
+  return from === to ? inUnit(from) : say`${from} to ${inUnit(to)}`;
 }

@@ -1,8 +1,10 @@
 import {
   SMALLEST_P,
   commonError,
+  kindWords,
   refuse,
   refuseFewer,
+  say,
   writtenUnit,
   type Computation,
   type Factor,
@@ -28,11 +30,11 @@ export function withUnit(all: readonly Measured[], unit: UnitValue, looks: numbe
   if (other !== undefined) {
     return refuse(
       "mixed-dimensions",
-      `The unit is a ${unit.kind}, the values a ${other.quantity.kind}, expected one kind.`,
+      say`The unit is a ${kindWords[unit.kind]}, the values a ${kindWords[other.quantity.kind]}, expected one kind.`,
     );
   }
   const measured = all.filter((one) => attenuation(lengthOf(one), q) > 0);
-  const few = refuseFewer(measured.length, 3, "values");
+  const few = refuseFewer(measured.length, 3, say`values`);
   if (few !== null) return few;
   const values = measured.map((one) => one.quantity.value);
   const test = vTest(values, q);
@@ -59,7 +61,7 @@ export function withUnit(all: readonly Measured[], unit: UnitValue, looks: numbe
     },
     leftOut: all
       .filter((one) => !measured.includes(one))
-      .map(({ id }) => ({ id, why: "a range as wide as the unit" })),
+      .map(({ id }) => ({ id, why: say`a range as wide as the unit` })),
     warnings: [
       ...(test.exact === null ? ["below-smallest-p"] : []),
       ...(values.some((value) => value < q / 2) ? ["less-than-one-unit"] : []),

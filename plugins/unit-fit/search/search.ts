@@ -1,4 +1,4 @@
-import { median, refuse, refuseFewer, type Refusal } from "../../../src/plugin.ts";
+import { count, median, refuse, refuseFewer, say, type Refusal } from "../../../src/plugin.ts";
 import { attenuation, refuseLengths, type Length } from "../lengths.ts";
 import { FEWEST, kinship, peaksOf, type Peak } from "./quantogram.ts";
 
@@ -40,15 +40,15 @@ export function searchUnit(
   lowest: number = lowestAllowed(lengths),
 ): Search | Refusal {
   const bad =
-    refuseLengths(lengths.map((length) => length.value)) ?? refuseFewer(lengths.length, FEWEST, "values");
+    refuseLengths(lengths.map((length) => length.value)) ?? refuseFewer(lengths.length, FEWEST, say`values`);
   if (bad !== null) return bad;
   if (!(qMin > 0) || !(qMax > qMin)) {
-    return refuse("empty-range", "The largest unit is not above the smallest, expected a range above 0.");
+    return refuse("empty-range", say`The largest unit is not above the smallest, expected a range above 0.`);
   }
   if (qMin < lowest * (1 - 1e-12)) {
     return refuse(
       "range-below-precision",
-      "The smallest unit lies below four times the precision of the values, expected a larger one.",
+      say`The smallest unit lies below four times the precision of the values, expected a larger one.`,
       { "lowest-allowed": lowest },
     );
   }
@@ -57,7 +57,7 @@ export function searchUnit(
   const all = peaksOf(lengths, qMin, qMax);
   const best = limit === qMax ? all[0] : peaksOf(lengths, qMin, limit)[0];
   if (best === undefined) {
-    const message = `The values are too uncertain for units of this size, expected ${FEWEST} precise ones.`;
+    const message = say`The values are too uncertain for units of this size, expected ${count(FEWEST)} precise ones.`;
     return refuse("too-few", message, { needed: FEWEST });
   }
   const effective = lengths.reduce((sum, length) => sum + attenuation(length, best.q) ** 2, 0);

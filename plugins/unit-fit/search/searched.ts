@@ -2,7 +2,9 @@ import {
   commonError,
   isRefusal,
   isUnsettled,
+  kindWords,
   refuse,
+  say,
   writtenUnit,
   type Computation,
   type Measured,
@@ -29,11 +31,16 @@ export function searched(
 ): Computation | Refusal {
   const [low, high, draws] = [settings["low"], settings["high"], settings["draws"]];
   if (low?.kind !== "quantity" || high?.kind !== "quantity") {
-    return refuse("missing-setting", "Missing `unit`, or `low` and `high`, expected a unit or a range.");
+    return refuse(
+      "missing-setting",
+      say`Missing \`unit\`, or \`low\` and \`high\`, expected a unit or a range.`,
+    );
   }
   const kind = measured[0]?.quantity.kind;
   if (low.value.kind !== kind || high.value.kind !== kind) {
-    const message = `The range is of ${low.value.kind} to ${high.value.kind}, expected a ${kind ?? "quantity"} as the values are.`;
+    const [from, to] = [kindWords[low.value.kind], kindWords[high.value.kind]];
+    const as = kind === undefined ? say`quantity` : kindWords[kind];
+    const message = say`The range is of ${from} to ${to}, expected a ${as} as the values are.`;
     return refuse("mixed-dimensions", message);
   }
   const [qMin, qMax] = [low.value.value, high.value.value];

@@ -1,7 +1,7 @@
-import { useEffect, useRef } from "react";
+import { useEffect, useMemo, useRef } from "react";
 import { useLocation } from "wouter";
-import { yearText } from "../../base/date/year.ts";
 import type { Id } from "../../base/finding.ts";
+import { mirrored as turned } from "../../show/map/layout/film/mirror.ts";
 import type { MapPage as Scene } from "../../show/map/scene.ts";
 import type { WholeWords } from "../../show/map/whole.ts";
 import { recordPath, underLens } from "../address.ts";
@@ -10,7 +10,9 @@ import { useActions } from "../parts/actions.tsx";
 import { Empty } from "../parts/empty.tsx";
 import { useNarrow } from "../parts/narrow.ts";
 import { YearRod } from "../parts/year-rod.tsx";
-import { mapWords } from "../words/map.ts";
+import { mirrored } from "../words/reader/language.ts";
+import { mapWords } from "../words/shown/map.ts";
+import { yearIn } from "../words/index.ts";
 import { Drawing } from "./widget/drawing.tsx";
 import type { MapDoes } from "./widget/does.ts";
 import { NarrowStart } from "./narrow.tsx";
@@ -27,7 +29,8 @@ interface Props {
 }
 
 /** The map's page: the question, the year, ways to move, the section itself, and what the year changed. */
-export function MapPage({ page, address }: Props) {
+export function MapPage({ page: given, address }: Props) {
+  const page = useMemo(() => (mirrored ? { ...given, scene: turned(given.scene) } : given), [given]);
   const { asOf, toYear, toLook, query } = address;
   const { view, scene, questions } = page;
   const stageRef = useRef<Stage | null>(null);
@@ -39,7 +42,7 @@ export function MapPage({ page, address }: Props) {
   const narrow = useNarrow();
   const question = questions.find((one) => one.id === view.question) ?? null;
   const heading = question?.text ?? mapWords.title;
-  const save = (): void => saveMap(page, heading);
+  const save = (): void => saveMap(given, heading);
   useActions(mapWords.title, () =>
     questions.length === 0 ? [] : [{ name: mapWords.save, key: null, run: save }],
   );
@@ -153,13 +156,13 @@ function Focus({ page, does }: { readonly page: Shown; readonly does: MapDoes })
 function Changes({ page, year }: { readonly page: Shown; readonly year: number }) {
   return (
     <section className="map-changes" aria-live="polite">
-      <h2 className="label">{mapWords.changedIn(yearText(year))}</h2>
+      <h2 className="label">{mapWords.changedIn(yearIn(year))}</h2>
       {page.changes.length === 0 ? (
-        <p className="quiet">{mapWords.changedNothing(yearText(year))}</p>
+        <p className="quiet">{mapWords.changedNothing(yearIn(year))}</p>
       ) : (
         <ul>
           {page.changes.map((change) => (
-            <li key={change} className="sentence" dir="auto">
+            <li key={change} className="sentence">
               {change}
             </li>
           ))}

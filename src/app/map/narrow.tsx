@@ -2,7 +2,7 @@ import { Link } from "wouter";
 import type { MapPage } from "../../show/map/scene.ts";
 import { underLens } from "../address.ts";
 import { StandingMark } from "../parts/standing.tsx";
-import { mapWords } from "../words/map.ts";
+import { mapWords } from "../words/shown/map.ts";
 import { fullest } from "./widget/said.ts";
 
 /** On a narrow screen, before anything is in focus: the outline is the page, and each answer opens in section. */

@@ -1,5 +1,5 @@
 import { useEffect, useState } from "react";
-import { mapWords } from "../words/map.ts";
+import { mapWords } from "../words/shown/map.ts";
 
 /** How long each year is shown, in ms. */
 const pause = 1800;

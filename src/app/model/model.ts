@@ -1,7 +1,14 @@
-import { useEffect, useRef, useState } from "react";
+import { useCallback, useEffect, useRef, useState } from "react";
 import type { Lens } from "../../build.ts";
+import type { Action, Prepared } from "../../link/edit/action.ts";
 import { followCorpus } from "./corpus.ts";
+import type { DeskNow, Following } from "./corpus.ts";
+import { compareIn } from "../pages/desk/changes/handing.ts";
+import { importIn } from "../pages/desk/import/asking.ts";
+import { formsIn, leaveAsking } from "../pages/sheet/form/asking.ts";
+import { deskWords } from "../words/desk/desk.ts";
 import { searchIn } from "../pages/search/searching.ts";
+import { workIn } from "../pages/desk/workbench/on-bench.ts";
 import type { Asked, Change, Told, Wanted } from "../worker/messages.ts";
 
 /** What the app knows at this moment: the page last told, what changed on disk, and any trouble. */
@@ -14,6 +21,12 @@ export interface Known {
 /** What is known, and whether the page told is still an earlier one than the page asked for. */
 export interface Asking extends Known {
   readonly waiting: boolean;
+  /** What can be done at the desk; null before the corpus was read. */
+  readonly desk: DeskNow | null;
+  /** Asks what an action comes to, as the files now are. */
+  readonly prepare: (action: Action) => Promise<Prepared>;
+  /** Reads the files at once. */
+  readonly readAgain: () => Promise<void>;
 }
 
 /** The page of examinations with how far its plan has come; any other page stays as it is. */
@@ -32,28 +45,50 @@ export function useModel(wanted: Wanted, lens: Lens): Asking {
   const [toldOf, setToldOf] = useState("");
   const asked = useRef("");
   const asking = JSON.stringify([wanted, lens]);
+  const [desk, setDesk] = useState<DeskNow | null>(null);
+  const following = useRef<Following | null>(null);
+  const prepares = useRef(0);
+  const preparing = useRef(new Map<number, (prepared: Prepared) => void>());
 
   useEffect(() => {
     const thread = new Worker(new URL("../worker/model-worker.ts", import.meta.url), { type: "module" });
     worker.current = thread;
     searchIn(thread);
+    formsIn(thread);
+    importIn(thread);
+    compareIn(thread);
+    workIn(thread);
     const say = (asked: Asked): void => thread.postMessage(asked);
     thread.onmessage = (event: MessageEvent<Told>) => {
       const told = event.data;
       if (told.tell === "changed") setKnown((before) => ({ ...before, changes: told.changes }));
-      else if (told.tell === "planning") setKnown((before) => withProgress(before, told));
-      else if (told.number === number.current) {
+      else if (told.tell === "prepared") {
+        preparing.current.get(told.number)?.(told.prepared);
+        preparing.current.delete(told.number);
+      } else if (told.tell === "planning") setKnown((before) => withProgress(before, told));
+      else if (told.tell !== "computing" && told.number === number.current) {
         setKnown((before) => ({ ...before, told, trouble: null }));
         setToldOf(asked.current);
       }
     };
-    thread.onerror = (event) => setKnown((before) => ({ ...before, trouble: event.message }));
-    const stop = followCorpus(
-      (files, guests) => say({ ask: "files", files, guests }),
+    thread.onerror = (event) => {
+      const trouble = deskWords.fault(event.message);
+      setKnown((before) => ({ ...before, trouble }));
+      // Who waits for an answer would wait for ever.
+      for (const resolve of preparing.current.values()) resolve({ problem: trouble });
+      preparing.current.clear();
+      leaveAsking();
+    };
+    const corpus = followCorpus(
+      ({ files, guests, desk: state }) => {
+        setDesk(state);
+        say({ ask: "files", files, guests });
+      },
       (trouble) => setKnown((before) => ({ ...before, trouble })),
     );
+    following.current = corpus;
     return () => {
-      stop();
+      corpus.stop();
       thread.terminate();
     };
   }, []);
@@ -66,5 +101,18 @@ export function useModel(wanted: Wanted, lens: Lens): Asking {
     worker.current?.postMessage(message);
   }, [asking]);
 
-  return { ...known, waiting: toldOf !== asking };
+  const prepare = useCallback(
+    (action: Action): Promise<Prepared> =>
+      new Promise((resolve) => {
+        const next = (prepares.current += 1);
+        preparing.current.set(next, resolve);
+        const message: Asked = { ask: "prepare", number: next, action };
+        worker.current?.postMessage(message);
+      }),
+    [],
+  );
+
+  const readAgain = useCallback(async () => following.current?.read(), []);
+
+  return { ...known, waiting: toldOf !== asking, desk, prepare, readAgain };
 }

@@ -6,22 +6,29 @@ import { words } from "../words/index.ts";
 import type { PageData } from "../worker/messages.ts";
 import { ArtefactPage } from "./artefacts/artefact.tsx";
 import { ArtefactsPage } from "./artefacts/list.tsx";
+import { ChangesPage } from "./desk/changes/changes.tsx";
+import { EntryPage } from "./desk/import/entry.tsx";
+import { ImportPage } from "./desk/import/import.tsx";
+import { MergePage } from "./desk/changes/merge.tsx";
 import { ExaminationsPage } from "./examinations/examinations.tsx";
-import { FindingsPage } from "./findings.tsx";
+import { FindingsPage } from "./lists/findings.tsx";
 import { HistoryPage } from "./judged/history/history.tsx";
 import { NumbersPage } from "./numbers/list.tsx";
 import { NumberPage } from "./numbers/number.tsx";
-import { OutlinePage } from "./outline.tsx";
+import { OutlinePage } from "./lists/outline.tsx";
 import { QuestionPage } from "./question/question.tsx";
 import { QuestionsPage } from "./question/questions.tsx";
-import { RecordsPage } from "./records.tsx";
+import { RecordsPage } from "./lists/records.tsx";
 import { ScholarPage } from "./scholars/one/scholar.tsx";
 import { ScholarsPage } from "./scholars/scholars.tsx";
 import { SearchPage } from "./search/search.tsx";
+import { ToMend } from "./sheet/form/to-form.tsx";
 import { SheetPage } from "./sheet/sheet.tsx";
+import { WorkbenchPage } from "./desk/workbench/workbench.tsx";
 import { StandpointsPage } from "./judged/standpoints/standpoints.tsx";
 
 const MapPage = lazy(async () => ({ default: (await import("../map/map-page.tsx")).MapPage }));
+const FormPage = lazy(async () => ({ default: (await import("./sheet/form/form-page.tsx")).FormPage }));
 
 interface Props {
   readonly page: PageData;
@@ -31,7 +38,14 @@ interface Props {
 
 /** The page that was asked for, or that there is none of that name. */
 export function Page({ page, contents, address }: Props) {
-  return shown({ page, contents, address }) ?? <h1>{words.notThere}</h1>;
+  return (
+    shown({ page, contents, address }) ?? (
+      <>
+        <h1>{words.notThere}</h1>
+        <ToMend wanted={address.wanted} />
+      </>
+    )
+  );
 }
 
 function shown({ page, contents, address }: Props): ReactNode {
@@ -74,6 +88,8 @@ function shown({ page, contents, address }: Props): ReactNode {
       return <NumbersPage groups={page.data} asOf={asOf} />;
     case "number":
       return page.data && <NumberPage number={page.data} asOf={asOf} />;
+    case "workbench":
+      return <WorkbenchPage page={page.data} asOf={asOf} />;
     case "scholars":
       return <ScholarsPage page={page.data} address={address} />;
     case "scholar":
@@ -91,6 +107,22 @@ function shown({ page, contents, address }: Props): ReactNode {
           <FindingsPage findings={page.data} asOf={asOf} />
         </>
       );
+    case "changes":
+      return <ChangesPage page={page.data} address={address} />;
+    case "form":
+      return (
+        page.data && (
+          <Suspense fallback={<p className="quiet">{words.reading}</p>}>
+            <FormPage page={page.data} />
+          </Suspense>
+        )
+      );
+    case "merge":
+      return page.data && <MergePage page={page.data} address={address} />;
+    case "entry":
+      return page.data && <EntryPage page={page.data} asOf={asOf} />;
+    case "import":
+      return <ImportPage page={page.data} asOf={asOf} />;
     case "search":
       return <SearchPage contents={contents} address={address} />;
     case "contents":

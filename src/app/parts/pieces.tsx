@@ -1,5 +1,6 @@
 import { Fragment } from "react";
 import type { Piece } from "../../show/pages/pieces.ts";
+import { inReadersWords } from "../words/reader/said.ts";
 import { RecordLink } from "./link.tsx";
 
 /** Words in a row, names of records among them leading to their sheets; where asked, with words between the pieces. */
@@ -12,20 +13,23 @@ export function Pieces({
   readonly asOf: number | null;
   readonly between?: string;
 }) {
-  return pieces.map((piece, place) => (
-    <Fragment key={place}>
-      {place > 0 && between}
-      {piece.to === null ? (
-        <>
-          {/^\s/.test(piece.text) && " "}
-          <span dir="auto" lang={piece.lang ?? undefined}>
-            {piece.text.trim()}
-          </span>
-          {/\s$/.test(piece.text) && " "}
-        </>
-      ) : (
-        <RecordLink id={piece.to} text={piece.text} asOf={asOf} />
-      )}
-    </Fragment>
-  ));
+  return pieces.map((piece, place) => {
+    const text = inReadersWords(piece.said ?? piece.text);
+    return (
+      <Fragment key={place}>
+        {place > 0 && between}
+        {piece.to === null ? (
+          <>
+            {/^\s/.test(text) && " "}
+            <span dir="auto" lang={piece.lang ?? undefined}>
+              {text.trim()}
+            </span>
+            {/\s$/.test(text) && " "}
+          </>
+        ) : (
+          <RecordLink id={piece.to} text={text} asOf={asOf} />
+        )}
+      </Fragment>
+    );
+  });
 }

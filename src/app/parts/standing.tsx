@@ -1,4 +1,5 @@
 import type { Standing } from "../../judge/judge.ts";
+import { standingWords } from "../words/index.ts";
 
 /** A standing as its line and its word: solid, two dashed, stepping down, dotted. */
 export function StandingMark({
@@ -13,7 +14,7 @@ export function StandingMark({
       <svg width="32" height="12" viewBox="0 0 32 12" aria-hidden="true" focusable="false">
         {lines[standing]}
       </svg>
-      {bare ? <span className="unseen">{standing}</span> : <span className="word">{standing}</span>}
+      <span className={bare ? "unseen" : "word"}>{standingWords[standing]}</span>
     </span>
   );
 }

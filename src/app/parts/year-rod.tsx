@@ -1,7 +1,7 @@
 import { useRef } from "react";
 import type { CSSProperties, KeyboardEvent } from "react";
-import { yearText } from "../../base/date/year.ts";
-import { words } from "../words/index.ts";
+import { words, yearIn } from "../words/index.ts";
+import { alongLines, mirrored } from "../words/reader/language.ts";
 import { searchWords } from "../words/search.ts";
 import { useActions } from "./actions.tsx";
 
@@ -34,8 +34,9 @@ export function YearRod({ years, asOf, toYear }: Props) {
   };
 
   const onKey = (event: KeyboardEvent): void => {
-    const back = event.key === "ArrowLeft" || event.key === "ArrowDown";
-    const on = event.key === "ArrowRight" || event.key === "ArrowUp";
+    const key = alongLines(event.key);
+    const back = key === "ArrowLeft" || key === "ArrowDown";
+    const on = key === "ArrowRight" || key === "ArrowUp";
     if (back) go(before);
     else if (on) go(after);
     else if (event.key === "Home") go(first);
@@ -43,8 +44,7 @@ export function YearRod({ years, asOf, toYear }: Props) {
     else return;
     event.preventDefault();
   };
-  const said =
-    at < first ? `before ${yearText(first)}` : now ? `${yearText(last)}, ${words.today}` : yearText(at);
+  const said = at < first ? words.before(yearIn(first)) : now ? words.untilToday(yearIn(last)) : yearIn(at);
   return (
     <div className="rod-row">
       <YearKeys earlier={() => go(before)} later={() => go(after)} now={() => go(undefined)} />
@@ -58,7 +58,7 @@ export function YearRod({ years, asOf, toYear }: Props) {
         disabled={at < first}
         aria-label={words.earlier}
       >
-        ←
+        {mirrored ? "→" : "←"}
       </button>
       <div
         ref={rod}
@@ -73,7 +73,7 @@ export function YearRod({ years, asOf, toYear }: Props) {
         onKeyDown={onKey}
         onClick={(event) => {
           const box = event.currentTarget.getBoundingClientRect();
-          const share = ((event.clientX - box.left) / box.width) * 100;
+          const share = ((mirrored ? box.right - event.clientX : event.clientX - box.left) / box.width) * 100;
           go(
             years.reduce(
               (best, year) => (Math.abs(place(year) - share) < Math.abs(place(best) - share) ? year : best),
@@ -95,10 +95,10 @@ export function YearRod({ years, asOf, toYear }: Props) {
         </svg>
         <span className="mark" style={{ insetInlineStart: `${place(at)}%` }} aria-hidden="true" />
         <span className="end first" aria-hidden="true">
-          {yearText(first)}
+          {yearIn(first)}
         </span>
         <span className="end last" aria-hidden="true">
-          {yearText(last)}
+          {yearIn(last)}
         </span>
       </div>
       <button
@@ -108,7 +108,7 @@ export function YearRod({ years, asOf, toYear }: Props) {
         disabled={now}
         aria-label={words.later}
       >
-        →
+        {mirrored ? "←" : "→"}
       </button>
       <output className="year">{said}</output>
       <button type="button" className="plain" style={now ? kept : {}} onClick={() => press(undefined, true)}>

@@ -1,10 +1,14 @@
 import type { Lens, SourceFile } from "../../build.ts";
 import type { Declared } from "../../host/guest/guest.ts";
+import type { Action, Prepared } from "../../link/edit/action.ts";
 import type { Standing } from "../../judge/judge.ts";
 import type { Contents } from "../../show/pages/contents.ts";
 import type { SupposedTold } from "../../show/judged/suppose/supposed.ts";
+import type { MergePage } from "../../show/desk/changes/merging/told.ts";
 import type { FindingLine } from "../../show/pages/findings.ts";
 import type { PageData, Wanted } from "./pages.ts";
+import type { Handed } from "../pages/desk/changes/compared.ts";
+import type { OnBench } from "./workbench.ts";
 
 export type { PageData, Wanted } from "./pages.ts";
 
@@ -17,8 +21,18 @@ export type Asked =
       readonly guests: readonly Declared[];
     }
   | { readonly ask: "page"; readonly number: number; readonly lens: Lens; readonly wanted: Wanted }
+  /** What an action at the desk comes to, as the files now are. */
+  | { readonly ask: "prepare"; readonly number: number; readonly action: Action }
+  /** Two times of the corpus that a page compares. */
+  | { readonly ask: "compare"; readonly handed: Handed }
+  /** What lies on the workbench now. */
+  | { readonly ask: "bench"; readonly on: OnBench }
   /** The door to the worker that searches: the corpus goes through it, now and whenever it changes. */
-  | { readonly ask: "search"; readonly port: MessagePort };
+  | { readonly ask: "search"; readonly port: MessagePort }
+  /** The door to the forms: what they ask while they are filled in goes through it, and is answered. */
+  | { readonly ask: "forms"; readonly port: MessagePort }
+  /** The door to the page on which bibliographies come in. */
+  | { readonly ask: "import"; readonly port: MessagePort };
 
 /** A standing that an edit of the files changed. */
 export interface Change {
@@ -39,5 +53,14 @@ export type Told =
     }
   /** How far the plan that the page is made from has come: examinations thought through, of how many. */
   | { readonly tell: "planning"; readonly number: number; readonly done: number; readonly of: number }
-  | { readonly tell: "unreadable"; readonly number: number; readonly findings: readonly FindingLine[] }
+  | { readonly tell: "prepared"; readonly number: number; readonly prepared: Prepared }
+  /** How far a run is that is being computed, 0 to 1. */
+  | { readonly tell: "computing"; readonly key: string; readonly done: number }
+  | {
+      readonly tell: "unreadable";
+      readonly number: number;
+      readonly findings: readonly FindingLine[];
+      /** Where that is asked for: without its settings no other page of the corpus can be made. */
+      readonly merge: MergePage | null;
+    }
   | { readonly tell: "changed"; readonly changes: readonly Change[] };

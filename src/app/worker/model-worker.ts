@@ -1,20 +1,28 @@
 import { build } from "../../build.ts";
+import { say } from "../../base/text/said/said.ts";
 import type { Checked, Lens, Memo, Model, Outcome, Run, SourceFile } from "../../build.ts";
 import type { Declared } from "../../host/guest/guest.ts";
 import { endedBy, notTried, patience as guestPatience } from "../../host/guest/work.ts";
 import type { Done, Work } from "../../host/guest/work.ts";
+import type { Action, Prepared } from "../../link/edit/action.ts";
+import { prepared } from "../../link/edit/prepare.ts";
 import { labelOf } from "../../link/names/label.ts";
 import { unsupposed } from "../../derive/lens.ts";
 import { supposedTold } from "../../show/judged/suppose/supposed.ts";
+import { mergePage } from "../../show/desk/changes/merging/page.ts";
 import { contentsOf } from "../../show/pages/contents.ts";
 import { findingLines } from "../../show/pages/findings.ts";
 import { searchDocuments } from "../../show/search/documents.ts";
 import type { Asked, Change, Told } from "./messages.ts";
 import { pageOf } from "./pages.ts";
+import { serveForms } from "./forms.ts";
+import { serveImport } from "../pages/desk/import/serving.ts";
 import { guestNamed, plugins, takeGuests } from "./plugins.ts";
-import type { Desk } from "./desk.ts";
+import type { CorpusRead, Desk } from "./desk.ts";
 import { plansBeside, turnsByMessage } from "./planning/plans.ts";
 import type { Corpus } from "./search/messages.ts";
+import { takeHanded } from "../pages/desk/changes/compared.ts";
+import { putOnBench } from "./workbench.ts";
 
 const memo: Memo = { read: new Map(), compute: new Map() };
 const plans = plansBeside(memo.compute, turnsByMessage());
@@ -24,6 +32,8 @@ let built = new Map<string, Checked<Model>>();
 let asked: Extract<Asked, { readonly ask: "page" }> | null = null;
 let searching: MessagePort | null = null;
 
+const corpus = (): CorpusRead => ({ files, ...memo });
+
 const tell = (told: Told): void => self.postMessage(told);
 
 self.onmessage = (event: MessageEvent<Asked>) => {
@@ -32,6 +42,21 @@ self.onmessage = (event: MessageEvent<Asked>) => {
   else if (message.ask === "search") {
     searching = message.port;
     lendCorpus();
+  } else if (message.ask === "import") {
+    serveImport(message.port, () => {
+      const { model } = modelUnder({});
+      return model && { graph: model.graph, files };
+    });
+  } else if (message.ask === "forms") {
+    serveForms(message.port, () => modelUnder({}).model?.graph ?? null);
+  } else if (message.ask === "prepare") {
+    tell({ tell: "prepared", number: message.number, prepared: preparedFor(message.action) });
+  } else if (message.ask === "compare") {
+    takeHanded(message.handed);
+    if (asked?.wanted.page === "changes") answer();
+  } else if (message.ask === "bench") {
+    putOnBench(message.on);
+    if (asked?.wanted.page === "workbench") answer();
   } else {
     asked = message;
     answer();
@@ -62,6 +87,14 @@ function lendCorpus(): void {
   searching.postMessage(corpus);
 }
 
+/** What an action comes to in the record as it is, whatever year or outcome is looked at. */
+function preparedFor(action: Action): Prepared {
+  const { model } = modelUnder({});
+  return model
+    ? prepared({ graph: model.graph, files: texts }, action)
+    : { problem: "The corpus cannot be read" };
+}
+
 function modelUnder(lens: Lens): Checked<Model> {
   const key = JSON.stringify(lens);
   const known = built.get(key);
@@ -76,7 +109,10 @@ function answer(): void {
   if (!asked || files.length === 0) return;
   const { number, lens, wanted } = asked;
   const { model, findings } = modelUnder(lens);
-  if (!model) return tell({ tell: "unreadable", number, findings: findingLines(null, findings, texts) });
+  if (!model) {
+    const merge = wanted.page === "merge" ? mergePage(texts, null, wanted) : null;
+    return tell({ tell: "unreadable", number, findings: findingLines(null, findings, texts), merge });
+  }
   const contents = contentsOf(model, findings, model.missing.length);
   const under = (other: Lens): Model => modelUnder(other).model ?? model;
   const needed: Run[] = [];
@@ -90,7 +126,10 @@ function answer(): void {
     tell: "page",
     number,
     contents,
-    page: pageOf({ model, under, findings, texts, memo: memo.compute, need, plans: planning }, wanted),
+    page: pageOf(
+      { model, under, findings, texts, memo: memo.compute, need, corpus, plans: planning },
+      wanted,
+    ),
     supposed: supposedTold(model, under),
   });
   // What a supposition changes is told beside the record without it.
@@ -158,12 +197,13 @@ function newThread(): Worker {
   const worker = new Worker(new URL("./compute-worker.ts", import.meta.url), { type: "module" });
   worker.onmessage = ({ data }: MessageEvent<Done>) => {
     if ("outcome" in data) keep(data.key, data.outcome);
+    else if ("done" in data) tell({ tell: "computing", key: data.key, done: data.done });
   };
   worker.onerror = (event) => {
     event.preventDefault();
     const key = running;
     endThread();
-    if (key !== null) keep(key, { status: "failed", why: "The computation ended before its time" });
+    if (key !== null) keep(key, { status: "failed", why: say`The computation ended before its time` });
   };
   return worker;
 }

@@ -1,5 +1,7 @@
 import { artefactPage } from "../../show/artefacts/artefact.ts";
 import { artefactsPage } from "../../show/artefacts/artefacts.ts";
+import { mergePage } from "../../show/desk/changes/merging/page.ts";
+import type { MergeAsked } from "../../show/desk/changes/merging/page.ts";
 import { rememberedHistories } from "../../show/judged/history/page.ts";
 import { ofAllYears } from "../../show/judged/suppose/supposed.ts";
 import { rememberedMaps } from "../../show/map/page.ts";
@@ -7,6 +9,9 @@ import type { MapView } from "../../show/map/scene.ts";
 import { wholeWords } from "../../show/map/whole.ts";
 import { numberPage } from "../../show/numbers/number.ts";
 import { numbersPage } from "../../show/numbers/numbers.ts";
+import { formPage } from "../../show/desk/forms/page.ts";
+import type { FormWanted } from "../../show/desk/forms/page.ts";
+import { entryPage } from "../../show/desk/import/entry.ts";
 import { findingLines } from "../../show/pages/findings.ts";
 import { outlinePage } from "../../show/pages/outline.ts";
 import { questionPage } from "../../show/pages/question.ts";
@@ -14,10 +19,13 @@ import { sheetOf } from "../../show/pages/sheet.ts";
 import { scholarPage } from "../../show/scholars/scholar.ts";
 import { scholarsPage } from "../../show/scholars/scholars.ts";
 import { standpointsPage } from "../../show/judged/standpoints/page.ts";
+import { inLanguage } from "../words/reader/tongues.ts";
+import { changesAt } from "../pages/desk/changes/compared.ts";
 import type { Desk } from "./desk.ts";
 import { plugins } from "./plugins.ts";
 import { examinationsAt, withDeciders, withOutcomes } from "./planning/pages.ts";
 import { withResting } from "./resting.ts";
+import { workbenchAt } from "./workbench.ts";
 
 interface OfOne {
   readonly id: string;
@@ -30,18 +38,23 @@ const histories = rememberedHistories();
 export const pages = {
   contents: () => null,
   search: () => null,
+  // Another object whenever the corpus is: then what is to come in is held against it again.
+  import: () => ({}),
+  entry: ({ under, texts }: Desk, { id }: OfOne) => entryPage(under({}).graph, texts, id),
   question: (desk: Desk, { id }: OfOne) => withDeciders(desk, questionPage(desk.model, id)),
   sheet: (desk: Desk, { id }: OfOne) =>
     withResting(desk, withOutcomes(desk, sheetOf(desk.model, desk.findings, desk.texts, id))),
-  map: (desk: Desk, { view }: { readonly view: MapView }) => {
-    const page = maps(desk, { view });
-    return { ...page, ...wholeWords(desk.under(ofAllYears(desk.model.lens)).graph, page) };
+  map: (desk: Desk, { view, language }: { readonly view: MapView; readonly language: "en" | "ar" }) => {
+    const told = inLanguage[language];
+    const page = maps({ ...desk, told }, { view });
+    return { ...page, ...wholeWords(desk.under(ofAllYears(desk.model.lens)).graph, page, told) };
   },
   outline: ({ model }: Desk) => outlinePage(model),
   artefacts: ({ model }: Desk, { draw }: { readonly draw: readonly string[] }) => artefactsPage(model, draw),
   artefact: ({ model }: Desk, { id }: OfOne) => artefactPage(model, id),
   numbers: ({ model }: Desk) => numbersPage(model, plugins),
   number: ({ model, memo }: Desk, { id }: OfOne) => numberPage(model, plugins, memo, id),
+  workbench: (desk: Desk, { of }: { readonly of: string | null }) => workbenchAt(desk, of),
   scholars: ({ model }: Desk) => scholarsPage(model),
   scholar: ({ model, findings, texts }: Desk, { id }: OfOne) => scholarPage(model, findings, texts, id),
   history: ({ model, memo, need }: Desk) => {
@@ -51,6 +64,9 @@ export const pages = {
   },
   standpoints: ({ model }: Desk) => standpointsPage(model),
   examinations: (desk: Desk) => examinationsAt(desk),
+  changes: (desk: Desk, { of }: { readonly of: string }) => changesAt(desk, of),
+  form: ({ under, texts }: Desk, wanted: FormWanted) => formPage(under({}).graph, texts, wanted),
+  merge: ({ under, texts }: Desk, asked: MergeAsked) => mergePage(texts, under({}).graph, asked),
   findings: ({ model, findings, texts }: Desk) => findingLines(model.graph, findings, texts),
 } as const;
 

@@ -1,5 +1,7 @@
 import { plainText } from "../quantity/plain-text.ts";
 import { parseYear, type DateProblem } from "./year.ts";
+import { coded, say } from "../text/said/said.ts";
+import type { Text } from "../text/said/said.ts";
 
 /** A date as an interval of astronomical years, both included; null where an end is open or not known. */
 export interface DateSpan {
@@ -9,7 +11,7 @@ export interface DateSpan {
   readonly uncertain: boolean;
 }
 
-type Read = { readonly ok: DateSpan } | { readonly message: string; readonly replacement?: string };
+type Read = { readonly ok: DateSpan } | { readonly message: Text; readonly replacement?: string };
 
 /**
  * Reads a date of EDTF (ISO 8601-2:2019), levels 0 and 1 and the sets of level 2, to the year: `1850~`, `18XX`,
@@ -21,7 +23,8 @@ export function parseEdtf(text: string): { readonly ok: DateSpan } | { readonly 
   if ("ok" in read) return read;
   const mended = read.replacement ?? mend(trimmed);
   const certain = mended !== null && mended !== trimmed && "ok" in readDate(mended) ? mended : null;
-  const message = certain === null ? read.message : `Unreadable date \`${trimmed}\`, expected \`${certain}\``;
+  const message =
+    certain === null ? read.message : say`Unreadable date \`${trimmed}\`, expected \`${certain}\``;
   const place = { start: 0, end: text.length };
   return { problem: certain === null ? { message, ...place } : { message, ...place, replacement: certain } };
 }
@@ -45,7 +48,7 @@ function readDate(text: string): Read {
   const ends = text.split("/");
   if (ends.length === 1) return readPoint(text);
   const [from = "", to = ""] = ends;
-  if (ends.length > 2) return { message: `Unexpected second \`/\` in the date \`${text}\`` };
+  if (ends.length > 2) return { message: say`Unexpected second \`/\` in the date \`${text}\`` };
   return joined(readEnd(from), readEnd(to), text);
 }
 
@@ -82,9 +85,9 @@ function joined(from: Read, to: Read, text: string): Read {
   const { low } = from.ok;
   const { high } = to.ok;
   if (low === null && high === null)
-    return { message: `Unexpected date \`${text}\` with neither end, expected a year` };
+    return { message: say`Unexpected date \`${text}\` with neither end, expected a year` };
   if (low !== null && high !== null && low > high) {
-    return { message: `Unexpected date \`${text}\` that runs backwards, expected the earlier end first` };
+    return { message: say`Unexpected date \`${text}\` that runs backwards, expected the earlier end first` };
   }
   const approximate = from.ok.approximate || to.ok.approximate;
   return { ok: { low, high, approximate, uncertain: from.ok.uncertain || to.ok.uncertain } };
@@ -100,9 +103,9 @@ function readPoint(text: string): Read {
   const marks = { approximate: mark === "~" || mark === "%", uncertain: mark === "?" || mark === "%" };
   if (long !== undefined) return { ok: { low: Number(long), high: Number(long), ...marks } };
   if (minus === "-" && year === "0000")
-    return { message: "Unexpected year `-0000`, expected `0000` for 1 BC" };
+    return { message: say`Unexpected year ${coded("-0000")}, expected ${coded("0000")} for ${"1 BC"}` };
   if (!isCalendarDay(Number(year.replaceAll("X", "0")), month, day)) {
-    return { message: `Unexpected date \`${text}\`, which no calendar has` };
+    return { message: say`Unexpected date \`${text}\`, which no calendar has` };
   }
   const [least, most] = [Number(year.replaceAll("X", "0")), Number(year.replaceAll("X", "9"))];
   return {
@@ -123,7 +126,7 @@ function isCalendarDay(year: number, month: string | undefined, day: string | un
 
 function unreadable(text: string): Read {
   return {
-    message: `Unreadable date \`${text}\`, expected EDTF such as \`1850\`, \`1850~\`, \`18XX\` or \`-0299/-0199\``,
+    message: say`Unreadable date \`${text}\`, expected ${"EDTF"} such as ${coded("1850")}, ${coded("1850~")}, ${coded("18XX")} or ${coded("-0299/-0199")}`,
   };
 }
 

@@ -1,8 +1,10 @@
 import { plainText } from "../quantity/plain-text.ts";
+import { coded, say } from "../text/said/said.ts";
+import type { Text } from "../text/said/said.ts";
 
 /** Why a text is no year or date, with the place in it, and the whole text mended where that is certain. */
 export interface DateProblem {
-  readonly message: string;
+  readonly message: Text;
   readonly start: number;
   readonly end: number;
   readonly replacement?: string;
@@ -17,7 +19,7 @@ const stated =
  */
 export function parseYear(text: string): { readonly ok: number } | { readonly problem: DateProblem } {
   const plain = plainText(text).text.trim();
-  const bad = (message: string): { readonly problem: DateProblem } => ({
+  const bad = (message: Text): { readonly problem: DateProblem } => ({
     problem: { message, start: 0, end: text.length },
   });
   const found = stated.exec(plain);
@@ -25,16 +27,20 @@ export function parseYear(text: string): { readonly ok: number } | { readonly pr
     const below = /^[-–](\d{1,6})$/u.exec(plain);
     if (below !== null) {
       const digits = Number(below[1]);
-      return bad(`Unexpected year below 0 \`${text}\`, expected \`${digits} BC\` or \`${digits + 1} BC\``);
+      return bad(
+        say`Unexpected year below 0 \`${text}\`, expected ${coded(`${digits} BC`)} or ${coded(`${digits + 1} BC`)}`,
+      );
     }
     if (/\b(?:bp|b2k)\b/iu.test(plain))
-      return bad(`Unexpected years before present \`${text}\`, expected AD or BC`);
-    return bad(`Unreadable year \`${text}\`, expected one such as \`1998\`, \`480 BC\` or \`AD 60\``);
+      return bad(say`Unexpected years before present \`${text}\`, expected ${"AD"} or ${"BC"}`);
+    return bad(
+      say`Unreadable year \`${text}\`, expected one such as ${coded("1998")}, ${coded("480 BC")} or ${coded("AD 60")}`,
+    );
   }
   const year = Number(found[2]);
   const before = found[3]?.toLowerCase().startsWith("b") === true;
-  if (found[1] !== undefined && found[3] !== undefined) return bad(`Unexpected second era in \`${text}\``);
-  if (year === 0) return bad("Unexpected year 0, expected `1 BC` or `AD 1`");
+  if (found[1] !== undefined && found[3] !== undefined) return bad(say`Unexpected second era in \`${text}\``);
+  if (year === 0) return bad(say`Unexpected year 0, expected ${coded("1 BC")} or ${coded("AD 1")}`);
   return { ok: before ? 1 - year : year };
 }
 

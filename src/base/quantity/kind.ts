@@ -1,6 +1,9 @@
 import type { QuantityKind } from "../quantity.ts";
+import { kindWords, oneOfKind } from "../unit/kind-words.ts";
 import type { Measure } from "./measure.ts";
 import type { QuantityProblem } from "./problem.ts";
+import { say } from "../text/said/said.ts";
+import type { Said } from "../text/said/said.ts";
 
 /** The kind of a quantity, if it is one and the one that is due; whole numbers without a unit are counts. */
 export function kindOf(
@@ -12,15 +15,16 @@ export function kindOf(
   const kinds = [...new Set(parts.map((part) => part.unit?.kind ?? null))];
   const named = kinds[0] ?? null;
   if (kinds.length > 1) {
-    const message = `Unexpected ${kinds.map((kind) => kind ?? "number without a unit").join(" with ")} in one quantity, expected one kind`;
+    const message = say`Unexpected ${mixed(kinds)} in one quantity, expected one kind`;
     return { code: "mixed-kinds", message, ...place };
   }
-  if (named !== null) return due === undefined || due === named ? named : wrongKind(named, due, place);
+  if (named !== null)
+    return due === undefined || due === named ? named : wrongKind(kindWords[named], due, place);
   const counts = measures.every((one) => !one.negative && one.parts.every((part) => part.numeral.whole));
   if (due === "number" || (due === undefined && !counts)) return "number";
   if (due === undefined || due === "count")
-    return counts ? "count" : wrongKind("number that is broken or below 0", "count", place);
-  const message = `Missing unit, expected ${withArticle(due)} such as \`${sample[due]}\``;
+    return counts ? "count" : wrongKind(say`number that is broken or below 0`, "count", place);
+  const message = say`Missing unit, expected ${oneOfKind[due]} such as \`${sample[due]}\``;
   return { code: "missing-unit", message, ...place };
 }
 
@@ -35,14 +39,18 @@ const sample: Readonly<Record<QuantityKind, string>> = {
   number: "1.74",
 };
 
-function withArticle(kind: QuantityKind): string {
-  return /^[aeiou]/u.test(kind) ? `an ${kind}` : `a ${kind}`;
+/** Kinds that stand in one quantity, as many as there are. */
+function mixed(kinds: readonly (QuantityKind | null)[]): Said {
+  const [first = null, ...others] = kinds;
+  const word = (kind: QuantityKind | null): Said =>
+    kind === null ? say`number without a unit` : kindWords[kind];
+  return others.reduce((before, kind) => say`${before} with ${word(kind)}`, word(first));
 }
 
-function wrongKind(found: string, due: QuantityKind, place: { start: number; end: number }): QuantityProblem {
+function wrongKind(found: Said, due: QuantityKind, place: { start: number; end: number }): QuantityProblem {
   return {
     code: "wrong-kind",
-    message: `Unexpected ${found}, expected ${withArticle(due)} such as \`${sample[due]}\``,
+    message: say`Unexpected ${found}, expected ${oneOfKind[due]} such as \`${sample[due]}\``,
     ...place,
   };
 }

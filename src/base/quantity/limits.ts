@@ -1,4 +1,5 @@
 import type { Quantity } from "../quantity.ts";
+import { say } from "../text/said/said.ts";
 import { tidy, toSI } from "../unit/unit.ts";
 import type { QuantityContext } from "./context.ts";
 import type { Measure } from "./measure.ts";
@@ -37,7 +38,7 @@ export function limitsOf(
     });
   }
   if (one.value > other.value) {
-    const message = "Unexpected range that runs backwards, expected the smaller end first";
+    const message = say`Unexpected range that runs backwards, expected the smaller end first`;
     return { code: "backwards", message, start: first.start, end: second.measure.end };
   }
   const digit = Math.max(one.digit, other.digit);

@@ -1,4 +1,5 @@
 import type { Quantity, SharedError } from "../quantity.ts";
+import { say } from "../text/said/said.ts";
 import { toSI, type Unit } from "../unit/unit.ts";
 import type { QuantityContext } from "./context.ts";
 import { kindOf } from "./kind.ts";
@@ -21,7 +22,7 @@ export function meaningOf(
   const limits = limitsOf(settled, kind === "count", context);
   if (isProblem(limits)) return limits;
   if (![limits.value, limits.low ?? 0, limits.high ?? 0].every(Number.isFinite)) {
-    const message = "Unreadable number, expected one below 1e308";
+    const message = say`Unreadable number, expected one below ${"1e308"}`;
     return { code: "unreadable", message, start: settled.first.start, end: settled.first.end };
   }
   const unit = settled.first.parts[0]?.unit ?? null;
@@ -50,7 +51,7 @@ function settleUnits(statement: Statement): Statement | QuantityProblem {
   if (behind !== null || ahead === null) return statement;
   if (first.parts.length > 1) {
     const { start, end } = second.measure;
-    return { code: "missing-unit", message: "Missing unit of the second number", start, end };
+    return { code: "missing-unit", message: say`Missing unit of the second number`, start, end };
   }
   return { ...statement, second: { ...second, measure: withUnit(second.measure, ahead) } };
 }

@@ -1,6 +1,8 @@
+import { kindWords } from "../unit/kind-words.ts";
 import type { QuantityProblem } from "./problem.ts";
 import { isProblem } from "./problem.ts";
 import { matchAt, readNumeral, vulgar, type Numeral } from "./numeral.ts";
+import { coded, row, say } from "../text/said/said.ts";
 import type { UnitTable } from "../unit/unit-table.ts";
 import type { Unit } from "../unit/unit.ts";
 
@@ -43,7 +45,7 @@ export function readMeasure(text: string, start: number, units: UnitTable): Meas
       const digits = text.slice(numeral.start, numeral.end);
       return {
         code: numeral.unread,
-        message: `Unreadable number \`${digits}\`, expected one such as \`18.2\``,
+        message: say`Unreadable number \`${digits}\`, expected one such as ${coded("18.2")}`,
         start: numeral.start,
         end: numeral.end,
       };
@@ -54,7 +56,7 @@ export function readMeasure(text: string, start: number, units: UnitTable): Meas
       const stray = text.slice(numeral.start, numeral.end);
       return {
         code: "missing-unit",
-        message: `Missing unit after \`${stray}\``,
+        message: say`Missing unit after \`${stray}\``,
         start: numeral.start,
         end: numeral.end,
       };
@@ -78,8 +80,8 @@ export function unexpected(text: string, at: number): QuantityProblem {
   const rest = text.slice(at).trim();
   const message =
     rest === ""
-      ? "Missing number, expected a quantity such as `18.2 cm`"
-      : `Unexpected \`${rest}\`, expected a number`;
+      ? say`Missing number, expected a quantity such as ${coded("18.2 cm")}`
+      : say`Unexpected \`${rest}\`, expected a number`;
   return { code: "unreadable", message, start: at, end: Math.max(at, text.trimEnd().length) };
 }
 
@@ -127,20 +129,23 @@ function unknownUnit(text: string, start: number, units: UnitTable): QuantityPro
   const place = { start, end: start + Math.max(1, name.length) };
   if (/^['"]/u.test(name)) {
     const [length, angle] = name.startsWith("'") ? ["ft", "′"] : ["in", "″"];
-    const message = `Unexpected \`${name.charAt(0)}\`, expected \`${length}\` for a length or \`${angle}\` for an angle`;
+    const message = say`Unexpected \`${name.charAt(0)}\`, expected \`${length}\` for a length or \`${angle}\` for an angle`;
     return { code: "unknown-unit", message, ...place };
   }
   if (!/[\p{L}%°′″²³]/u.test(name)) {
     return {
       code: "unreadable",
-      message: `Unexpected \`${name}\` after the number, expected a unit`,
+      message: say`Unexpected \`${name}\` after the number, expected a unit`,
       ...place,
     };
   }
   const near = units.near(name);
   const hint = near.length > 0 ? near : ["mm", "cm", "m", "ft", "in", "g", "kg", "°"];
-  const expected = hint.map((one) => `\`${one}\``).join(", ");
-  const message = `Unknown unit \`${name}\`, expected ${hint.length > 1 ? "one of " : ""}${expected}`;
+  const expected = row(hint.map(coded), "comma");
+  const message =
+    hint.length > 1
+      ? say`Unknown unit \`${name}\`, expected one of ${expected}`
+      : say`Unknown unit \`${name}\`, expected ${expected}`;
   return { code: "unknown-unit", message, ...place };
 }
 
@@ -150,15 +155,15 @@ function orderedParts(measure: Measure): Measure | QuantityProblem {
     if (before === undefined || before.unit === null || part.unit === null) continue;
     const place = { start: before.numeral.start, end: measure.end };
     if (before.unit.kind !== part.unit.kind) {
-      const message = `Unexpected ${before.unit.kind} with ${part.unit.kind} in one quantity, expected one kind`;
+      const message = say`Unexpected ${kindWords[before.unit.kind]} with ${kindWords[part.unit.kind]} in one quantity, expected one kind`;
       return { code: "mixed-kinds", message, ...place };
     }
     if (!(part.unit.size < before.unit.size)) {
-      const message = `Unexpected \`${part.unit.name}\` after \`${before.unit.name}\`, expected units from larger to smaller`;
+      const message = say`Unexpected \`${part.unit.name}\` after \`${before.unit.name}\`, expected units from larger to smaller`;
       return { code: "unreadable", message, ...place };
     }
     if (!before.numeral.whole) {
-      const message = "Unexpected broken number before a smaller unit, expected a whole one";
+      const message = say`Unexpected broken number before a smaller unit, expected a whole one`;
       return { code: "unreadable", message, start: before.numeral.start, end: before.numeral.end };
     }
   }

@@ -1,3 +1,5 @@
+import type { Text } from "../text/said/said.ts";
+
 /** What can be wrong with the text of a quantity; each code has its own cure. */
 export type QuantityProblemCode =
   | "unreadable"
@@ -14,7 +16,7 @@ export type QuantityProblemCode =
 /** Why a text is no quantity, with the place in it (UTF-16 units; `end` exclusive). */
 export interface QuantityProblem {
   readonly code: QuantityProblemCode;
-  readonly message: string;
+  readonly message: Text;
   readonly start: number;
   readonly end: number;
   /** The whole text mended. */

@@ -2,6 +2,9 @@ import { SMALLEST_P } from "../numeric/index.ts";
 import type { Quantity, QuantityKind } from "../quantity.ts";
 import { fromSI, type Unit } from "../unit/unit.ts";
 
+/** Above this a probability is only said to be above it. */
+const NEARLY_ONE = 0.999;
+
 type Step = readonly [from: number, size: number, unit: string];
 
 const steps: Readonly<Record<QuantityKind, readonly Step[]>> = {
@@ -56,9 +59,57 @@ export function formatIn(value: number, unit: Pick<Unit, "name" | "size">, signi
   return number + (/^[°′″]/u.test(unit.name) ? "" : " ") + unit.name;
 }
 
-/** A p for a sentence, to two digits: `p = 0.012`; one at or below what can be told from 0 is only said to be below it. */
+/**
+ * A probability, to two digits unless told otherwise: never 0 or 1 unless it is exactly that. One at or below what can be
+ * told from 0 is only said to be below it, one above 0.999 to be above that.
+ */
+export function formatProbability(p: number, significant = 2): string {
+  if (p === 0 || p === 1) return formatNumber(p);
+  if (p > 0 && p <= SMALLEST_P) return `< ${formatNumber(SMALLEST_P)}`;
+  if (p > NEARLY_ONE && p < 1) return `> ${NEARLY_ONE}`;
+  return formatNumber(p, p > 0.99 && p < 1 ? Math.max(3, significant) : significant);
+}
+
+/**
+ * A computed number: four digits unless told otherwise, never 0 or 1 where it is the p of a test or a chance that is not. The
+ * p of a test is never 0: what came out so is only too small for a number.
+ */
+export function formatComputed(value: number, kind: string, significant = 4): string {
+  if (kind === "probability" && value === 0) return formatProbability(SMALLEST_P);
+  const likely = kind === "probability" || kind === "chance";
+  return likely ? formatProbability(value, significant) : formatNumber(value, significant);
+}
+
+/** A p for a sentence, to two digits: `p = 0.012`, `p < 10⁻⁹`. */
 export function formatP(p: number): string {
-  return p <= SMALLEST_P ? `p < ${formatNumber(SMALLEST_P)}` : `p = ${formatNumber(p, 2)}`;
+  const said = formatProbability(p <= 0 ? SMALLEST_P : p);
+  return /^[<>]/u.test(said) ? `p ${said}` : `p = ${said}`;
+}
+
+/**
+ * A value with its standard uncertainty, both in the same unit: the uncertainty to one digit, to two where it begins with 1,
+ * the value to the same place (GUM 7.2.6 asks for two at most). Without an uncertainty the value alone, to `places`.
+ */
+export function formatWithU(value: number, u: number | null, places = placesOf(u ?? 0)): string {
+  const said = formatTo(value, places);
+  return u === null || u === 0 ? said : `${said} ± ${formatTo(u, places)}`;
+}
+
+/** Decimal places of an uncertainty's last digit worth printing; below 0, tens and hundreds; null where all are. */
+export function placesOf(u: number): number | null {
+  if (!(u > 0)) return null;
+  const [mantissa = "", power = "0"] = u.toExponential(1).split("e");
+  return -Number(power) + (mantissa.startsWith("1") ? 1 : 0);
+}
+
+function formatTo(value: number, places: number | null): string {
+  if (places === null) return formatNumber(value, 12);
+  const step = 10 ** -places;
+  const text =
+    places > 0
+      ? Math.abs(value).toFixed(Math.min(places, 12))
+      : String(Math.round(Math.abs(value) / step) * step);
+  return value < 0 && Number(text) !== 0 ? `−${text}` : text;
 }
 
 /** The unit a quantity was written in, with its size in SI: what figures and sentences about it are in. */

@@ -5,6 +5,7 @@ import { plainText, type PlainText } from "./plain-text.ts";
 import { isProblem, type QuantityProblem } from "./problem.ts";
 import { withoutSeparators } from "./separators.ts";
 import { readStatement } from "./statement.ts";
+import { say } from "../text/said/said.ts";
 
 export type { QuantityContext } from "./context.ts";
 export type { QuantityProblem, QuantityProblemCode } from "./problem.ts";
@@ -32,6 +33,12 @@ export function isPositive(quantity: Quantity): boolean {
   return quantity.form === "range" ? (quantity.low ?? 0) > 0 : quantity.value > 0;
 }
 
+/** Whether it is a share of something, from 0 to less than all of it: `1 %`, `0.01`. */
+export function isShare({ kind, form, value }: Quantity): boolean {
+  const isPure = kind === "number" || kind === "count";
+  return isPure && (form === "value" || form === "approximate") && value >= 0 && value < 1;
+}
+
 function swapped(text: string): string {
   return text.replace(/[.,]/gu, (sign) => (sign === "," ? "." : ","));
 }
@@ -55,7 +62,7 @@ function placed(
   }
   if (problem.code !== "decimal-comma" && problem.code !== "digit-groups") return moved;
   if (context.decimal === "comma") {
-    const message = `Unexpected number \`${text.slice(start, end)}\`, expected a comma as the decimal sign and no other`;
+    const message = say`Unexpected number \`${text.slice(start, end)}\`, expected a comma as the decimal sign and no other`;
     const mirrored = parseQuantity(swapped(text), { ...context, decimal: "point" });
     const mended = "problem" in mirrored ? mirrored.problem : null;
     return mended?.replacement === undefined || mended.otherwise !== undefined

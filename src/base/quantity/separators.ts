@@ -1,5 +1,6 @@
 import type { PlainText } from "./plain-text.ts";
 import type { QuantityProblem } from "./problem.ts";
+import { say } from "../text/said/said.ts";
 
 const separated = /\d{1,3}(?: \d{3})+(?:[.,]\d+)?(?![\d/])|\d[\d.,]*\d/gu;
 
@@ -34,13 +35,14 @@ export function withoutSeparators(
   if (replacement === undefined) return problem;
   const found = text.slice(problem.start, problem.end);
   if (otherwise !== undefined) {
-    const message = `Unexpected number \`${found}\`, expected \`${replacement}\` or \`${otherwise}\``;
+    const message = say`Unexpected number \`${found}\`, expected \`${replacement}\` or \`${otherwise}\``;
     return { ...problem, message, replacement, otherwise };
   }
-  const sign = problem.code === "decimal-comma" ? "the point as the decimal sign" : "digits without gaps";
+  const sign =
+    problem.code === "decimal-comma" ? say`the point as the decimal sign` : say`digits without gaps`;
   return {
     ...problem,
-    message: `Unexpected number \`${found}\`, expected ${sign}: \`${replacement}\``,
+    message: say`Unexpected number \`${found}\`, expected ${sign}: \`${replacement}\``,
     replacement,
   };
 }

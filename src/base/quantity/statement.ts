@@ -1,6 +1,7 @@
 import { readMeasure, readUnit, skip, unexpected, type Measure } from "./measure.ts";
 import { matchAt, vulgar } from "./numeral.ts";
 import { isProblem, type QuantityProblem } from "./problem.ts";
+import { coded, say } from "../text/said/said.ts";
 import type { UnitTable } from "../unit/unit-table.ts";
 
 /** What a text says, before units and kinds are settled; offsets are those of the plain text. */
@@ -64,7 +65,7 @@ function readPrefix(
       matchAt(atLeast, text, end) ?? matchAt(atMost, text, end) ?? matchAt(approximately, text, end);
     if (again !== null) {
       const words = text.slice(start, end + again[0].length);
-      const message = `Unexpected \`${words}\`, expected one word for a bound or for about`;
+      const message = say`Unexpected \`${words}\`, expected one word for a bound or for about`;
       return { code: "unreadable", message, start, end: end + again[0].length };
     }
   }
@@ -81,7 +82,7 @@ function readSecond(text: string, first: Measure, units: UnitTable): Joined | Qu
     const measure = readMeasure(text, first.end + sign[0].length, units);
     if (isProblem(measure)) return measure;
     if (!measure.negative) return { joined: "plus-minus", measure };
-    const message = `Unexpected uncertainty below 0, expected one of 0 or more`;
+    const message = say`Unexpected uncertainty below 0, expected one of 0 or more`;
     return { code: "negative-uncertainty", message, start: measure.start, end: measure.end };
   }
   const word = matchAt(to, text, first.end);
@@ -90,7 +91,7 @@ function readSecond(text: string, first: Measure, units: UnitTable): Joined | Qu
   const measure = readMeasure(text, first.end + join[0].length, units);
   if (isProblem(measure)) return measure;
   if (word !== null || !(first.negative || measure.negative)) return { joined: "range", measure };
-  const message = `Unexpected dash beside an end below 0, expected \`to\` between the ends of the range`;
+  const message = say`Unexpected dash beside an end below 0, expected ${coded("to")} between the ends of the range`;
   return { code: "negative-end", message, start: first.end, end: first.end + join[0].length };
 }
 
@@ -98,7 +99,7 @@ function readAnd(text: string, first: Measure, units: UnitTable): Joined | Quant
   const word = matchAt(and, text, first.end);
   if (word === null) {
     const at = skip(text, first.end);
-    const message = `Missing \`and\`, expected \`between … and …\``;
+    const message = say`Missing ${coded("and")}, expected ${coded("between … and …")}`;
     return { code: "unreadable", message, start: at, end: Math.max(at, text.trimEnd().length) };
   }
   const measure = readMeasure(text, first.end + word[0].length, units);
@@ -116,7 +117,7 @@ function readClosing(
   if (text.charAt(at) !== ")") {
     return {
       code: "unreadable",
-      message: "Missing `)`",
+      message: say`Missing ${coded(")")}`,
       start: at,
       end: Math.max(at, text.trimEnd().length),
     };
@@ -144,18 +145,22 @@ function ended(text: string, end: number, statement: Statement): Statement | Qua
   const place = { start: at, end: text.trimEnd().length };
   if (at < text.length) {
     if (matchAt(sigma, text, at) !== null) {
-      return { code: "unreadable", message: `Unexpected \`${text.slice(at).trim()}\` without a ±`, ...place };
+      return {
+        code: "unreadable",
+        message: say`Unexpected \`${text.slice(at).trim()}\` without a ±`,
+        ...place,
+      };
     }
     return unexpected(text, at).end > at
       ? {
           code: "unreadable",
-          message: `Unexpected \`${text.slice(at).trim()}\` after the quantity`,
+          message: say`Unexpected \`${text.slice(at).trim()}\` after the quantity`,
           ...place,
         }
       : statement;
   }
   if (statement.bound !== null && statement.second !== null) {
-    const message = "Unexpected range or uncertainty after a bound, expected a single value";
+    const message = say`Unexpected range or uncertainty after a bound, expected a single value`;
     return { code: "unreadable", message, start: 0, end: place.end };
   }
   return statement;

@@ -1,4 +1,5 @@
 import type { Finding, Id } from "../../base/finding.ts";
+import { inEnglish } from "../../base/text/said/english.ts";
 import type { Model } from "../../build.ts";
 import { reasonOf } from "../../judge/explain/reason.ts";
 import { sentenceOf } from "../../judge/explain/sentence.ts";
@@ -19,12 +20,12 @@ export function findingsText(
     const at = one.at ? place(one.at) : null;
     const where = at ? `${at.file}:${at.line}:${at.column}` : "the corpus";
     out.push(`${paint.bold(where)}  ${levelWord(one.level)}  ${one.rule}`);
-    out.push(`    ${one.message}`);
+    out.push(`    ${inEnglish(one.message)}`);
     const text = at ? texts.get(at.file) : undefined;
     if (at && text !== undefined && text !== "") out.push(...frameOf(text, at, (marks) => paint.red(marks)));
     const also = (one.also ?? []).map(place).map((it) => `${it.file}:${it.line}`);
     if (also.length > 0) out.push(`    also: ${also.slice(0, 12).join(", ")}${also.length > 12 ? " …" : ""}`);
-    if (one.fix) out.push(`    mend: ${one.fix.label} (--fix shows the change)`);
+    if (one.fix) out.push(`    mend: ${inEnglish(one.fix.label)} (--fix shows the change)`);
     if (one.accepted !== null) out.push(`    accepted: ${one.accepted}`);
     out.push("");
   }

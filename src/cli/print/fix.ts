@@ -1,5 +1,6 @@
 import type { Finding } from "../../base/finding.ts";
 import type { Plan } from "../../base/text/edit.ts";
+import { inEnglish } from "../../base/text/said/english.ts";
 import { hunksIn } from "../../base/text/hunk.ts";
 import type { Hunk } from "../../base/text/hunk.ts";
 import { paint } from "./paint.ts";
@@ -54,7 +55,8 @@ function changeText(one: Finding, hunks: readonly Hunk[], written: boolean): rea
 
 function heading(one: Finding, [hunk]: readonly Hunk[]): readonly string[] {
   const where = hunk ? `${hunk.file}:${hunk.line}` : "the corpus";
-  return [`${paint.bold(where)}  ${one.rule}  ${one.fix?.label ?? ""}`, `    ${one.message}`];
+  const label = one.fix ? inEnglish(one.fix.label) : "";
+  return [`${paint.bold(where)}  ${one.rule}  ${label}`, `    ${inEnglish(one.message)}`];
 }
 
 function linesText({ line, before, after }: Hunk, written: boolean): readonly string[] {

@@ -1,4 +1,5 @@
 import { yearText } from "../../base/date/year.ts";
+import { inEnglish } from "../../base/text/said/english.ts";
 import type { History, HistoryStep } from "../../show/judged/history/history.ts";
 import { broughtInWords, changesInWords, wasInWords } from "../../show/judged/history/sentence.ts";
 import { paint, standingMark } from "./paint.ts";
@@ -12,10 +13,13 @@ export function historyText(history: History): readonly string[] {
 function stepText({ year, publications, changes }: HistoryStep): readonly string[] {
   const when = year === null ? "Without a year" : yearText(year);
   return [
-    paint.bold(`${when}: ${changesInWords(changes)}`),
+    paint.bold(`${when}: ${inEnglish(changesInWords(changes))}`),
     ...publications.map(
-      ({ text, brought }) => `  ${text ?? "In no publication"}: ${broughtInWords(brought)}`,
+      ({ text, brought }) =>
+        `  ${text === null ? "In no publication" : inEnglish(text)}: ${inEnglish(broughtInWords(brought))}`,
     ),
-    ...changes.map(({ text, was, is }) => `  ${standingMark(is)}  ${text} (${wasInWords(was)})`),
+    ...changes.map(
+      ({ text, was, is }) => `  ${standingMark(is)}  ${inEnglish(text)} (${inEnglish(wasInWords(was))})`,
+    ),
   ];
 }

@@ -1,4 +1,5 @@
 import { yearText } from "../../base/date/year.ts";
+import { inEnglish } from "../../base/text/said/english.ts";
 import type { Model } from "../../build.ts";
 import { withoutStop } from "../../link/names/label.ts";
 import { paint } from "./paint.ts";
@@ -10,7 +11,7 @@ export function lensText({ graph, lens }: Model): readonly string[] {
   const { outcome, examination } = graph.supposed;
   return [
     ...year,
-    `${paint.bold("Supposed:")} ${withoutStop(outcome.text)} (${withoutStop(examination.method)}). Nothing of this has been found.`,
+    `${paint.bold("Supposed:")} ${withoutStop(inEnglish(outcome.text))} (${withoutStop(inEnglish(examination.method))}). Nothing of this has been found.`,
     "",
   ];
 }

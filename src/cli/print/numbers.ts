@@ -1,4 +1,5 @@
-import { formatNumber } from "../../base/quantity/quantity-print.ts";
+import { formatComputed } from "../../base/quantity/quantity-print.ts";
+import { inEnglish } from "../../base/text/said/english.ts";
 import type { Model } from "../../build.ts";
 import { labelOf } from "../../link/names/label.ts";
 import { withheldIn } from "../../show/withhold.ts";
@@ -11,14 +12,12 @@ export function numbersText(model: Model): readonly string[] {
   for (const one of model.derivations.byId.values()) {
     if (withheld(one.id)) continue;
     out.push(`${paint.bold(labelOf(model.graph, one.id))}  ${one.id}`);
-    if (one.why !== null) out.push(`    ${one.status}: ${one.why}`);
-    for (const [name, { value, low, high, unit }] of Object.entries(one.numbers)) {
+    if (one.why !== null) out.push(`    ${one.status}: ${inEnglish(one.why)}`);
+    for (const [name, { value, low, high, unit, kind }] of Object.entries(one.numbers)) {
+      const end = (one: number | null): string => (one === null ? "…" : formatComputed(one, kind));
       const symbol = unit === "1" ? "" : ` ${unit}`;
-      const interval =
-        low === null && high === null
-          ? ""
-          : `  (${low === null ? "…" : formatNumber(low)} to ${high === null ? "…" : formatNumber(high)})`;
-      out.push(`    ${name.padEnd(14)} ${formatNumber(value)}${symbol}${interval}`);
+      const interval = low === null && high === null ? "" : `  (${end(low)} to ${end(high)})`;
+      out.push(`    ${name.padEnd(14)} ${end(value)}${symbol}${interval}`);
     }
     for (const { claim, bearing } of one.bearings) {
       out.push(
@@ -26,7 +25,7 @@ export function numbersText(model: Model): readonly string[] {
       );
     }
     for (const { id, why } of one.leftOut.filter((it) => !withheld(it.id)))
-      out.push(`    left out: ${labelOf(model.graph, id)}: ${why}`);
+      out.push(`    left out: ${labelOf(model.graph, id)}: ${inEnglish(why)}`);
     out.push("");
   }
   return out;

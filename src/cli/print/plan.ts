@@ -1,6 +1,8 @@
 import { distinct } from "../../base/order.ts";
+import { inEnglish } from "../../base/text/said/english.ts";
+import type { Text } from "../../base/text/said/said.ts";
 import type { Model } from "../../build.ts";
-import { labelOf } from "../../link/names/label.ts";
+import { labelOf, labelText, withoutStop } from "../../link/names/label.ts";
 import type { GainTogether, Plan } from "../../plan/plan.ts";
 import type { Plugin } from "../../plugin.ts";
 import type { ContestLines } from "../../show/plan/contest.ts";
@@ -25,13 +27,15 @@ export function planText(
   const { plan: page, costsIn } = examinationsPage(model, plugins, plan);
   if (page === null) return [];
   const none =
-    page.recorded.length === 0 ? ["No examination is recorded in this corpus.", ""] : [rankingRule, ""];
+    page.recorded.length === 0
+      ? ["No examination is recorded in this corpus.", ""]
+      : [inEnglish(rankingRule), ""];
   return [
     ...undecidedText(page.contest),
     ...none,
     ...page.recorded.flatMap((one, at) => [
       ...examinationText(one, `${at + 1}.`, {
-        access: [...accessText(one), ...one.cautions],
+        access: [...accessText(one), ...one.cautions.map(inEnglish)],
         last: gainText(one, costsIn),
       }),
       "",
@@ -60,44 +64,50 @@ function examinationText(
 ): readonly string[] {
   const cost = one.cost === null ? [] : [one.cost];
   const uses = one.destructive ? "destructive: it uses something up" : "not destructive";
-  const things = one.things.map((thing) => thing.text).join(", ");
+  const things = one.things.map((thing) => inEnglish(thing.text)).join(", ");
   const under = [
-    one.decides,
+    inEnglish(one.decides),
     [...cost, uses].join("; "),
     ...(things === "" ? [] : [`at: ${things}`]),
     ...access,
-    ...one.gentler.map((other) => `first ask for: ${other.text}`),
-    ...one.asks.map((question) => `a keeper will ask: ${question}`),
+    ...one.gentler.map((other) => `first ask for: ${inEnglish(other.text)}`),
+    ...one.asks.map((question) => `a keeper will ask: ${inEnglish(question)}`),
     ...one.outcomes.flatMap(outcomeText),
     ...last,
   ];
   const pad = " ".repeat(number.length + 1);
-  return [`${number} ${paint.bold(one.method)}  ${one.id}`, ...under.map((line) => `${pad}${line}`)];
+  return [
+    `${number} ${paint.bold(inEnglish(one.method))}  ${one.id}`,
+    ...under.map((line) => `${pad}${line}`),
+  ];
 }
 
 function outcomeText(outcome: OutcomeLine): readonly string[] {
-  const likely = outcome.probability === null ? "" : ` (${outcome.probability})`;
+  const likely = outcome.probability === null ? "" : ` (${inEnglish(outcome.probability)})`;
   const others =
     outcome.others === 1
       ? "one argument or piece of evidence"
       : `${outcome.others} arguments and pieces of evidence`;
   const alone = `no claim changes; ${others} ${outcome.others === 1 ? "does" : "do"}`;
   const changes = [
-    ...outcome.claims.map(({ text, was, is }) => `   ${text}: ${was} → ${is}`),
+    ...outcome.claims.map(({ text, was, is }) => `   ${inEnglish(text)}: ${was} → ${is}`),
     ...outcome.numbers.flatMap(({ text, values, why }) => [
-      ...values.map(({ name, was, is }) => `   ${text}: ${name} ${was ?? "none"} → ${is ?? "none"}`),
-      ...(why === null ? [] : [`   ${text}: ${why}`]),
+      ...values.map(
+        ({ name, was, is }) =>
+          `   ${inEnglish(text)}: ${name} ${inEnglish(was ?? "none")} → ${inEnglish(is ?? "none")}`,
+      ),
+      ...(why === null ? [] : [`   ${inEnglish(text)}: ${withoutStop(inEnglish(why))}`]),
     ]),
     ...(outcome.others > 0 ? [`   ${outcome.claims.length > 0 ? `and ${others}` : alone}`] : []),
-    ...outcome.pending.map(({ text }) => `   ${text}: still to be computed`),
+    ...outcome.pending.map(({ text }) => `   ${inEnglish(text)}: still to be computed`),
   ];
-  const head = `– ${outcome.text}${likely}  ${outcome.id}`;
+  const head = `– ${inEnglish(outcome.text)}${likely}  ${outcome.id}`;
   return [head, ...(changes.length > 0 ? changes : ["   nothing changes"])];
 }
 
 function gainText({ gain, noGain }: ExaminationLine, costsIn: string): readonly string[] {
-  if (gain === null) return noGain === null ? [] : [noGain];
-  const about = `about “${gain.question.text}”`;
+  if (gain === null) return noGain === null ? [] : [inEnglish(noGain)];
+  const about = `about “${inEnglish(gain.question.text)}”`;
   if (gain.bits === "0")
     return [`No gain is expected ${about}: what it can show is as probable under each answer.`];
   const perCost =
@@ -121,13 +131,13 @@ function suggestedText(
   const accesses = told.map(({ line }) => accessText(line));
   return [
     paint.bold("What the record itself suggests looking at"),
-    ...distinct(told.flatMap(({ line }) => line.cautions)),
+    ...distinct(told.flatMap(({ line }) => line.cautions.map(inEnglish))),
     "",
     ...told.flatMap(({ reason, line }, at) => {
       const own = accesses[at] ?? [];
       const first = accesses.findIndex((other) => own.length > 0 && other.join("\n") === own.join("\n"));
       const access = first < 0 || first === at ? own : [`access: as under ${first + 1}`];
-      const last = reason === null ? [] : [becauseOf(reason, (id) => labelOf(model.graph, id))];
+      const last = reason === null ? [] : [inEnglish(becauseOf(reason, (id) => labelText(model.graph, id)))];
       return [...examinationText(line, `${at + 1}.`, { access, last }), ""];
     }),
     ...(more > 0 ? [`and ${more} more; --all prints them`, ""] : []),
@@ -145,7 +155,7 @@ function tripsText({ trips }: PlanLines, plan: Plan, graph: Model["graph"]): rea
       const open = uncosted === 0 ? "" : `, ${uncosted} without a cost`;
       return [
         `  ${keeper ?? "No keeper is named"}${sum}${open}`,
-        ...rows.map((row) => `    ${row.method}${row.destructive ? " (destructive)" : ""}`),
+        ...rows.map((row) => `    ${inEnglish(row.method)}${row.destructive ? " (destructive)" : ""}`),
         ...toldOnce(permits).map((permit) => `    permit: ${permit}`),
         ...(leadTimes.length > 0 ? [`    longest lead time: ${leadTimes[0] ?? ""}`] : []),
         ...(together === null ? [] : [`    ${togetherInWords(together, graph)}`]),
@@ -174,20 +184,22 @@ function setText({ rivals, told, set, setCost, nearMinimal }: ContestLines): rea
   const count = told === rivals ? `all ${rivals}` : `${told} of ${rivals}`;
   const apart = rivals === 1 ? one : `${count} open pairs of rivals`;
   const cost = setCost === null ? "" : ` (${setCost})`;
-  return [`${which} that tells ${apart} apart${cost}: ${set.map((look) => look.text).join("; ")}.`];
+  return [
+    `${which} that tells ${apart} apart${cost}: ${set.map((look) => inEnglish(look.text)).join("; ")}.`,
+  ];
 }
 
 function undecidedText({ pairs, answers }: ContestLines): readonly string[] {
   if (pairs.length === 0 && answers.length === 0) return [];
-  const would = (those: readonly { readonly text: string }[]): string =>
-    those.length === 0 ? "" : `; suggested below: ${those.map((one) => one.text).join("; ")}`;
+  const would = (those: readonly { readonly text: Text }[]): string =>
+    those.length === 0 ? "" : `; suggested below: ${those.map((one) => inEnglish(one.text)).join("; ")}`;
   return [
     paint.bold("What no recorded examination can decide"),
     ...pairs.map(
       ({ answers: [one, other], suggested }) =>
-        `  between “${one.text}” and “${other.text}”${would(suggested)}`,
+        `  between “${inEnglish(one.text)}” and “${inEnglish(other.text)}”${would(suggested)}`,
     ),
-    ...answers.map(({ answer, suggested }) => `  “${answer.text}”${would(suggested)}`),
+    ...answers.map(({ answer, suggested }) => `  “${inEnglish(answer.text)}”${would(suggested)}`),
     "",
   ];
 }

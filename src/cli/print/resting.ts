@@ -1,4 +1,5 @@
 import type { Id } from "../../base/finding.ts";
+import { inEnglish } from "../../base/text/said/english.ts";
 import type { Model } from "../../build.ts";
 import { linesTo } from "../../judge/resting/lines/lines.ts";
 import { labelOf } from "../../link/names/label.ts";
@@ -43,11 +44,11 @@ function togetherText(model: Model, id: Id): readonly string[] {
   const more = together.length - mostPrinted;
   const quoted = (pieces: readonly Piece[]): string => quotedText(model.graph, pieces);
   return [
-    ...(gist === "" ? [] : [`       ${gist}`]),
+    ...(gist === null ? [] : [`       ${inEnglish(gist)}`]),
     ...(together.length > 0 ? ["       It would also fall with these lost together:"] : []),
     ...together.slice(0, mostPrinted).map((pieces) => `         ${quoted(pieces)}`),
     ...(more > 0 ? [`         and ${more} more; --json has them all`] : []),
-    ...(note === null ? [] : [`       ${note}`]),
+    ...(note === null ? [] : [`       ${inEnglish(note)}`]),
     `       ${quoted(told)}${yet === null ? "" : ` ${quoted(yet)}`}`,
     ...(paths.length > 1 ? paths.map((path) => `         ${path.map((one) => one.text).join(" — ")}`) : []),
   ];

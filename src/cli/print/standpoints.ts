@@ -1,3 +1,4 @@
+import { inEnglish } from "../../base/text/said/english.ts";
 import type { Model } from "../../build.ts";
 import type { Piece } from "../../show/pages/pieces.ts";
 import type { ComponentPage, Told, Way } from "../../show/judged/standpoints/component.ts";
@@ -19,7 +20,7 @@ import { quotedText } from "./quoted.ts";
 export function standpointsText(model: Model): readonly string[] {
   const page = standpointsPage(model);
   return [
-    paint.bold(countInWords(page)),
+    paint.bold(inEnglish(countInWords(page))),
     "",
     ...page.components.flatMap((one, place) => [...componentText(model, one, place), ""]),
     ...jointText(page),
@@ -39,10 +40,10 @@ function componentText({ graph }: Model, one: ComponentPage, place: number): rea
   return [
     ...heads,
     ...decides,
-    `   ${waysInWords(one)}`,
+    `   ${inEnglish(waysInWords(one))}`,
     ...one.ways.flatMap((way, at) => ["", ...wayText(way, at, one)]),
     ...(more > 0 ? ["", `   and ${more} more; --json has them all`] : []),
-    ...one.accepted.map(({ text, holds }) => `   ${acceptedInWords[holds]}: ${text}`),
+    ...one.accepted.map(({ text, holds }) => `   ${inEnglish(acceptedInWords[holds])}: ${inEnglish(text)}`),
     ...fitText("one of them fits", one.fits, one.unknown, "   "),
   ];
 }
@@ -51,7 +52,9 @@ function wayText(way: Way, place: number, one: ComponentPage): readonly string[]
   const letter = one.ways.length > 1 ? `${place + 1})` : "  ";
   const told = one.ways.length > 1 ? way.toldBy : everythingIn(one, place);
   return [
-    ...told.map(({ text, fate }, line) => `   ${line === 0 ? letter : "  "} ${standingMark(fate)}  ${text}`),
+    ...told.map(
+      ({ text, fate }, line) => `   ${line === 0 ? letter : "  "} ${standingMark(fate)}  ${inEnglish(text)}`,
+    ),
     ...(way.ways > 1 ? [`      ${way.ways} ways look so; what tells them apart is withheld`] : []),
     ...fitText("fits", way.fits, [], "      "),
   ];
@@ -71,7 +74,7 @@ function fitText(
 ): readonly string[] {
   const wholly = fits.filter((one) => one.but === null);
   const nearly = fits.flatMap(({ text, but }) =>
-    but === null ? [] : [`${text} (${plain(misfitInWords(but))})`],
+    but === null ? [] : [`${inEnglish(text)} (${plain(misfitInWords(but))})`],
   );
   return [
     ...(wholly.length > 0 ? [`${indent}${verb} ${names(wholly, ", ")} wholly`] : []),
@@ -83,13 +86,13 @@ function fitText(
 function jointText({ joint }: StandpointsPage): readonly string[] {
   if (joint.length === 0) return [];
   const lines = joint.map(({ text, on, holds }) => {
-    return `   ${acceptedInWords[holds]}: ${text} (hangs on ${on.map((place) => place + 1).join(", ")})`;
+    return `   ${inEnglish(acceptedInWords[holds])}: ${inEnglish(text)} (hangs on ${on.map((place) => place + 1).join(", ")})`;
   });
   return [paint.bold("What hangs on several of them"), ...lines, ""];
 }
 
 function settledText({ settled }: StandpointsPage): readonly string[] {
-  const told = settled.filter((one) => one.claims.length > 0).map((one) => settledInWords(one));
+  const told = settled.filter((one) => one.claims.length > 0).map((one) => inEnglish(settledInWords(one)));
   return told.length > 0 ? [`The same in every standpoint: ${told.join(", ")}.`] : [];
 }
 
@@ -102,5 +105,5 @@ function wholeText({ fits, unknown, scholars }: StandpointsPage): readonly strin
 }
 
 function names(those: readonly Named[], by: string): string {
-  return those.map((one) => one.text).join(by);
+  return those.map((one) => inEnglish(one.text)).join(by);
 }

@@ -1,4 +1,5 @@
 import type { Id } from "../../base/finding.ts";
+import { inEnglish } from "../../base/text/said/english.ts";
 import type { Model } from "../../build.ts";
 import { reasonOf } from "../../judge/explain/reason.ts";
 import { sentenceOf } from "../../judge/explain/sentence.ts";
@@ -50,8 +51,8 @@ export function whyText(model: Model, id: Id): readonly string[] {
 /** The blocks of an explanation, each under its title; blocks of one kind share theirs. */
 function explainedText(blocks: readonly ExplainedBlock[]): readonly string[] {
   return blocks.flatMap(({ kind, lead, lines }, place) => [
-    ...(blocks[place - 1]?.kind === kind ? [] : [paint.bold(explainedTitles[kind])]),
-    ...(lead === null ? [] : [`  ${lead}`]),
+    ...(blocks[place - 1]?.kind === kind ? [] : [paint.bold(inEnglish(explainedTitles[kind]))]),
+    ...(lead === null ? [] : [`  ${inEnglish(lead)}`]),
     ...lines.map(lineText),
     "",
   ]);
@@ -60,7 +61,7 @@ function explainedText(blocks: readonly ExplainedBlock[]): readonly string[] {
 function lineText({ depth, role, pieces, said, standing }: ExplainedLine): string {
   const name = pieces.map((piece) => piece.text).join("");
   const mark = standing === null ? "" : `${standingMark(standing)}  `;
-  const told = [name, said].filter((part) => part !== null && part !== "").join(". ");
+  const told = [name, said === null ? "" : inEnglish(said)].filter((part) => part !== "").join(". ");
   return `${"  ".repeat(depth + 2)}${mark}${parts[role]}${told}`;
 }
 

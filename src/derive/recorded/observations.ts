@@ -2,9 +2,11 @@ import type { Id } from "../../base/finding.ts";
 import { isList } from "../../base/json.ts";
 import type { Json } from "../../base/json.ts";
 import { folded } from "../../link/dimension.ts";
+import type { Said } from "../../base/text/said/said.ts";
 import type { Graph, ObservationRecord } from "../../link/graph.ts";
 import type { InputDeclaration, LeftOut, Observed } from "../../plugin.ts";
-import { notCounting, texts } from "../select.ts";
+import { texts } from "../select.ts";
+import { leftOutFor } from "./left-out.ts";
 import type { Sight } from "../select.ts";
 
 /** What a selection of observations takes and what it leaves out, with the reasons. */
@@ -46,8 +48,8 @@ function listed(ids: readonly Id[], { graph, counts, choices }: Sight): Observat
   for (const id of new Set(ids)) {
     const record = graph.records.get(id);
     if (record?.list !== "observations") continue;
-    if (choices.some((choice) => choice.without?.includes(id))) leftOut.push({ id, why: "left out by name" });
-    else if (!counts(id)) leftOut.push({ id, why: notCounting });
+    if (choices.some((choice) => choice.without?.includes(id))) leftOut.push({ id, why: leftOutFor.byName });
+    else if (!counts(id)) leftOut.push({ id, why: leftOutFor.notCounting });
     else observed.push(observedOf(record, graph));
   }
   return { observed, leftOut };
@@ -72,15 +74,15 @@ function described(
     (input["feature"] === undefined ||
       (values.feature !== undefined && features.includes(folded(graph.featureName(values.feature))))) &&
     admits(presences, [values.present ?? "true"]);
-  const reasonToLeaveOut = ({ id, values }: ObservationRecord): string | null => {
-    if (without.includes(id)) return "left out by name";
-    if (!sight.counts(id)) return notCounting;
-    if (!admits(bases, [values.basis ?? ""])) return "another basis";
+  const reasonToLeaveOut = ({ id, values }: ObservationRecord): Said | null => {
+    if (without.includes(id)) return leftOutFor.byName;
+    if (!sight.counts(id)) return leftOutFor.notCounting;
+    if (!admits(bases, [values.basis ?? ""])) return leftOutFor.basis;
     const said = graph.provenance(id);
-    if (!admits(by, said.scholars)) return "by somebody else";
+    if (!admits(by, said.scholars)) return leftOutFor.somebodyElse;
     const supposed = graph.supposed?.records.has(id) === true;
-    if (supposed) return ofSource ? "supposed, and no source's own" : null;
-    return admits(from, said.sources) ? null : "from another source";
+    if (supposed) return ofSource ? leftOutFor.supposed : null;
+    return admits(from, said.sources) ? null : leftOutFor.source;
   };
 
   const leftOut: LeftOut[] = [];
@@ -114,7 +116,7 @@ function enteredOf(group: readonly Observed[]): ObservationSelection {
   const [first] = telling.length > 0 ? telling : group;
   if (first === undefined) return { observed: [], leftOut: [] };
   if (telling.some((one) => one.present !== first.present)) {
-    const why = "seen by one, looked for in vain by another";
+    const why = leftOutFor.contradicted;
     return { observed: [], leftOut: group.map(({ id }) => ({ id, why })) };
   }
   const others = group.filter((one) => one !== first);
@@ -122,7 +124,7 @@ function enteredOf(group: readonly Observed[]): ObservationSelection {
   if (first.source !== null) alsoFrom.delete(first.source);
   return {
     observed: [{ ...first, alsoFrom: [...alsoFrom] }],
-    leftOut: others.map(({ id }) => ({ id, why: "another tells the same" })),
+    leftOut: others.map(({ id }) => ({ id, why: leftOutFor.toldAlready })),
   };
 }
 

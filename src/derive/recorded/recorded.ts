@@ -1,6 +1,7 @@
 import type { Id } from "../../base/finding.ts";
 import type { Json } from "../../base/json.ts";
 import type { Chronicle, InputDeclaration, LeftOut, Observed, Recorded } from "../../plugin.ts";
+import type { Text } from "../../base/text/said/said.ts";
 import type { Sight } from "../select.ts";
 import { chronicleOf } from "./dates/chronicle.ts";
 import type { GivenBy } from "./dates/chronicle.ts";
@@ -19,7 +20,7 @@ export function recordedFor(
   selection: Json,
   sight: Sight,
   givenBy: GivenBy,
-): RecordedEntry | { readonly why: string } | null {
+): RecordedEntry | { readonly why: Text } | null {
   if (input.kind === "dates") {
     const found = chronicleOf(selection, sight, givenBy);
     return "why" in found ? found : { ...found, entering: found.chronicle };

@@ -3,7 +3,7 @@ import { byText } from "../../base/order.ts";
 import type { AnyLinked, Graph } from "../../link/graph.ts";
 import type { Derived } from "../derive.ts";
 import { ofThings } from "../lens.ts";
-import { anotherTaken } from "../select.ts";
+import { isFor } from "../recorded/left-out.ts";
 
 /** What evidence has in common: the artefact it is of, the source it is from, or the error it shares (a survey, an instrument). */
 export interface InCommon {
@@ -41,7 +41,7 @@ export function leavingsOf(graph: Graph, numbers: readonly Derived[], stands: (i
   const used = new Set(numbers.flatMap((one) => one.used).filter((id) => evidence(id) !== null));
   const passedOver = numbers
     .flatMap((one) => one.leftOut)
-    .filter(({ why }) => why === anotherTaken)
+    .filter(({ why }) => isFor(why, "anotherTaken"))
     .map(({ id }) => id);
   const pool = new Set([...used, ...passedOver.filter(stands)]);
   const byName = new Map<string, { readonly common: InCommon; readonly ids: Id[] }>();

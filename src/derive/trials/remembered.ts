@@ -3,7 +3,8 @@ import type { Graph } from "../../link/graph.ts";
 import type { Derived } from "../derive.ts";
 import type { Lens } from "../lens.ts";
 import type { ComputeMemo } from "../run.ts";
-import { anotherTaken, measuredOf } from "../select.ts";
+import { isFor } from "../recorded/left-out.ts";
+import { measuredOf } from "../select.ts";
 
 /** A result with all that it depends on, as a text. */
 interface Remembered {
@@ -39,7 +40,7 @@ export function sameAsBefore<T>(
 export function signatureOf(graph: Graph, lens: Lens, numbers: readonly Derived[], more: unknown): string {
   const readings = numbers.flatMap(({ merged, leftOut }) => [
     ...merged.flat(),
-    ...leftOut.filter(({ why }) => why === anotherTaken).map(({ id }) => id),
+    ...leftOut.filter(({ why }) => isFor(why, "anotherTaken")).map(({ id }) => id),
   ]);
   return JSON.stringify([
     lens,

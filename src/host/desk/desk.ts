@@ -1,5 +1,6 @@
 import { randomBytes } from "node:crypto";
 import type { FileChange } from "../../base/text/edit.ts";
+import { say } from "../../base/text/said/said.ts";
 import { nodeDisk } from "./disk.ts";
 import { draftsOf } from "./drafts.ts";
 import type { Drafts } from "./drafts.ts";
@@ -12,7 +13,7 @@ import { turnable } from "./history/replay.ts";
 import { makeStep, movesTo, noteOutside } from "./history/steps.ts";
 import type { Site, Tools } from "./history/steps.ts";
 import { movesBack } from "./history/turn.ts";
-import { CannotWrite, inWords, isOfDisk } from "./refusal.ts";
+import { CannotWrite, inWords, isOfDisk, nothingWritten } from "./refusal.ts";
 import { readOnlyReason } from "./room.ts";
 import type { DeskState, Step } from "./state.ts";
 
@@ -56,7 +57,7 @@ export function openDesk(folder: string, given: Partial<Tools> = {}): Desk {
   const site: Site = { folder, tools, journal };
   const doing = <T>(one: () => T): T => {
     const reason = readOnlyReason(disk, folder);
-    if (reason !== null) throw new CannotWrite(`${reason}: nothing was written`);
+    if (reason !== null) throw new CannotWrite(nothingWritten(reason));
     try {
       recover(disk, folder, journal);
       return one();
@@ -73,7 +74,7 @@ export function openDesk(folder: string, given: Partial<Tools> = {}): Desk {
   };
   const turn = (kind: "undo" | "redo"): string => {
     const step = turnable(journal.read())[kind].at(-1);
-    if (!step) throw new CannotWrite(`Missing step to ${kind}: nothing was written`);
+    if (!step) throw new CannotWrite(nothingWritten(noStep[kind]));
     noteOutside(site, namesOf(step.files));
     makeStep(site, { kind, step: step.step, of: step.begin }, movesBack(disk, folder, journal, step));
     return step.step;
@@ -110,6 +111,8 @@ export function openDesk(folder: string, given: Partial<Tools> = {}): Desk {
   };
 }
 
+const noStep = { undo: say`Missing step to undo`, redo: say`Missing step to redo` } as const;
+
 const namesOf = (files: readonly { readonly file: string }[]): readonly string[] =>
   files.map(({ file }) => file);
 
@@ -122,6 +125,6 @@ function stateOf({ folder, tools: { disk }, journal }: Site): DeskState {
     return { readOnly, undo: undo.at(-1)?.step ?? null, redo: redo.at(-1)?.step ?? null, ...broken };
   } catch (error) {
     if (!isOfDisk(error)) throw error;
-    return { readOnly: readOnly ?? "The history of the corpus cannot be read", undo: null, redo: null };
+    return { readOnly: readOnly ?? say`The history of the corpus cannot be read`, undo: null, redo: null };
   }
 }

@@ -1,4 +1,5 @@
 import { join } from "node:path";
+import { count, say } from "../../base/text/said/said.ts";
 import { cleared, keepNames, writeWhole } from "./disk.ts";
 import type { Disk } from "./disk.ts";
 import { CannotWrite, inWords } from "./refusal.ts";
@@ -25,7 +26,7 @@ export function draftsOf(disk: Disk, folder: string): Drafts {
   const { drafts } = roomIn(folder);
   const pathOf = (name: string): string => {
     if (!isDraftName(name))
-      throw new CannotWrite(`Unexpected name of a draft, expected small letters, digits, \`-\` and \`_\``);
+      throw new CannotWrite(say`Unexpected name of a draft, expected small letters, digits, \`-\` and \`_\``);
     return join(drafts, `${name}.json`);
   };
   const list = (): readonly string[] => {
@@ -46,14 +47,14 @@ export function draftsOf(disk: Disk, folder: string): Drafts {
       const path = pathOf(name);
       const bytes = Buffer.from(json, "utf8");
       if (bytes.length > largestDraft || !isJson(json))
-        throw new CannotWrite("Unexpected draft, expected JSON of at most 1 MiB: it was not kept");
+        throw new CannotWrite(say`Unexpected draft, expected JSON of at most ${"1 MiB"}: it was not kept`);
       const kept = list();
       if (!kept.includes(name) && kept.length >= mostDrafts)
         throw new CannotWrite(
-          `Unexpected ${mostDrafts + 1} drafts, expected at most ${mostDrafts}: it was not kept`,
+          say`Unexpected ${count(mostDrafts + 1)} drafts, expected at most ${count(mostDrafts)}: it was not kept`,
         );
       const reason = readOnlyReason(disk, folder);
-      if (reason !== null) throw new CannotWrite(`${reason}: the draft was not kept`);
+      if (reason !== null) throw new CannotWrite(say`${reason}: the draft was not kept`);
       try {
         replaced(disk, folder, path, bytes);
       } catch (error) {

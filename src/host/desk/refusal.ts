@@ -1,5 +1,29 @@
-/** Why edits were not made; the message names the file as the corpus does, and says what became of the others. */
-export class CannotWrite extends Error {}
+import { inEnglish } from "../../base/text/said/english.ts";
+import { say } from "../../base/text/said/said.ts";
+import type { Said, Text } from "../../base/text/said/said.ts";
+import type { Seen } from "./disk.ts";
+
+/** Why edits were not made; it names the file as the corpus does, and says what became of the others. */
+export class CannotWrite extends Error {
+  readonly said: Text;
+
+  /** The message is what is said, in English. */
+  constructor(said: Text) {
+    super(inEnglish(said));
+    this.said = said;
+  }
+}
+
+/** A reason with what came of it for the files of the corpus: they are as they were. */
+export const nothingWritten = (why: Text): Said => say`${why}: nothing was written`;
+
+/** What stands at a path, in words. */
+export const kindsSeen: Readonly<Record<Seen["kind"], Said>> = {
+  file: say`file`,
+  folder: say`folder`,
+  link: say`link`,
+  device: say`device`,
+};
 
 /** A file that is not as it was when a change of it was made. */
 export interface StaleFile {
@@ -14,8 +38,8 @@ export interface StaleFile {
 export class Stale extends CannotWrite {
   readonly files: readonly StaleFile[];
 
-  constructor(message: string, files: readonly StaleFile[]) {
-    super(message);
+  constructor(said: Text, files: readonly StaleFile[]) {
+    super(said);
     this.files = files;
   }
 }
@@ -24,15 +48,16 @@ export class Stale extends CannotWrite {
 export function refused(error: unknown, file: string): unknown {
   const code = (error as NodeJS.ErrnoException).code;
   if (code === undefined || error instanceof CannotWrite) return error;
-  if (code === "ENOENT")
-    return new CannotWrite(`\`${file}\` is gone, expected it as it was: nothing was written`);
-  const what =
-    (error as NodeJS.ErrnoException).syscall === "access" ? `\`${file}\`` : `The folder of \`${file}\``;
-  if (code === "ENOSPC" || code === "EDQUOT")
-    return new CannotWrite(`${what} has no room left, expected some: nothing was written`);
+  return new CannotWrite(nothingWritten(whyRefused(error as NodeJS.ErrnoException, code, file)));
+}
+
+function whyRefused({ syscall }: NodeJS.ErrnoException, code: string, file: string): Said {
+  if (code === "ENOENT") return say`\`${file}\` is gone, expected it as it was`;
+  const what = syscall === "access" ? say`\`${file}\`` : say`The folder of \`${file}\``;
+  if (code === "ENOSPC" || code === "EDQUOT") return say`${what} has no room left, expected some`;
   if (["EACCES", "EPERM", "EROFS"].includes(code))
-    return new CannotWrite(`${what} may not be written, expected one that may: nothing was written`);
-  return new CannotWrite(`${what} cannot be written (${code}): nothing was written`);
+    return say`${what} may not be written, expected one that may`;
+  return say`${what} cannot be written (${code})`;
 }
 
 /** Whether an error is one of the disk's or a refusal of ours, and not a fault of the program. */
@@ -44,6 +69,12 @@ export function isOfDisk(error: unknown): error is Error {
 export function inWords(error: unknown): unknown {
   const code = (error as NodeJS.ErrnoException).code;
   if (code === undefined || error instanceof CannotWrite) return error;
-  const why = code === "ENOSPC" || code === "EDQUOT" ? "has no room left" : `cannot be used (${code})`;
-  return new CannotWrite(`The folder \`.variorum\`, where edits are kept, ${why}: nothing was written`);
+  const desk = ".variorum";
+  return new CannotWrite(
+    nothingWritten(
+      code === "ENOSPC" || code === "EDQUOT"
+        ? say`The folder \`${desk}\`, where edits are kept, has no room left`
+        : say`The folder \`${desk}\`, where edits are kept, cannot be used (${code})`,
+    ),
+  );
 }

@@ -1,7 +1,9 @@
 import { join } from "node:path";
+import { say } from "../../base/text/said/said.ts";
+import type { Said } from "../../base/text/said/said.ts";
 import { makeFolders, writeWhole } from "./disk.ts";
 import type { Disk } from "./disk.ts";
-import { CannotWrite, isOfDisk } from "./refusal.ts";
+import { CannotWrite, isOfDisk, kindsSeen, nothingWritten } from "./refusal.ts";
 
 /** Where a corpus's desk keeps things. */
 export interface Room {
@@ -19,27 +21,27 @@ export function roomIn(folder: string): Room {
 }
 
 /** Why a corpus cannot be changed, found without writing anything; null where it can. */
-export function readOnlyReason(disk: Disk, folder: string): string | null {
+export function readOnlyReason(disk: Disk, folder: string): Said | null {
   try {
     return reasonFound(disk, folder);
   } catch (error) {
     if (!isOfDisk(error)) throw error;
-    return `The folder of the corpus cannot be looked into (${(error as NodeJS.ErrnoException).code ?? ""})`;
+    return say`The folder of the corpus cannot be looked into (${(error as NodeJS.ErrnoException).code ?? ""})`;
   }
 }
 
-function reasonFound(disk: Disk, folder: string): string | null {
-  if (!mayWrite(disk, folder)) return "The folder of the corpus may only be read";
+function reasonFound(disk: Disk, folder: string): Said | null {
+  if (!mayWrite(disk, folder)) return say`The folder of the corpus may only be read`;
   for (const path of Object.values(roomIn(folder)) as readonly string[]) {
     const kind = disk.see(path)?.kind ?? null;
     const name = path.slice(folder.length).replace(/^[/\\]+/, "");
     if (kind === null) continue;
-    if (kind !== "folder") return `Unexpected ${kind} at \`${name}\`, expected a folder`;
-    if (!mayWrite(disk, path)) return `The folder \`${name}\`, where edits are kept, may only be read`;
+    if (kind !== "folder") return say`Unexpected ${kindsSeen[kind]} at \`${name}\`, expected a folder`;
+    if (!mayWrite(disk, path)) return say`The folder \`${name}\`, where edits are kept, may only be read`;
   }
   const files = disk.list(folder).filter((name) => /^[^.].*\.(ya?ml|bib|ris|json|csv)$/.test(name));
   const isClosed = files.length > 0 && !files.some((name) => mayWrite(disk, join(folder, name)));
-  return isClosed ? "The files of the corpus may only be read" : null;
+  return isClosed ? say`The files of the corpus may only be read` : null;
 }
 
 function mayWrite(disk: Disk, path: string): boolean {
@@ -62,7 +64,9 @@ export function makeRoom(disk: Disk, folder: string, path: string): void {
   for (const one of Object.values(room) as readonly string[]) {
     const kind = disk.see(one)?.kind ?? "folder";
     if (kind !== "folder")
-      throw new CannotWrite(`Unexpected ${kind} in \`.variorum\`, expected a folder: nothing was written`);
+      throw new CannotWrite(
+        nothingWritten(say`Unexpected ${kindsSeen[kind]} in \`${".variorum"}\`, expected a folder`),
+      );
   }
   makeFolders(disk, path);
   const note = join(room.desk, ".gitignore");

@@ -1,7 +1,9 @@
+import type { Text } from "../../base/text/said/said.ts";
+
 /** What can be done at the desk of a corpus now. */
 export interface DeskState {
   /** Why nothing can be written; null where the corpus can be changed. */
-  readonly readOnly: string | null;
+  readonly readOnly: Text | null;
   /** The name of the step that undoing would take back; null where there is none. */
   readonly undo: string | null;
   /** The name of the step that would be done again; null where there is none. */

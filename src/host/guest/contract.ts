@@ -39,7 +39,7 @@ const parameter = z.object({
 });
 const number = z.object({
   name: word,
-  kind: z.enum(["probability", "count", "number", "input"]),
+  kind: z.enum(["probability", "chance", "count", "number", "input"]),
   doc: prose,
 });
 
@@ -112,6 +112,7 @@ const kept = z.number().min(-largest).max(largest);
 /** What a number of each kind may be; an end of its interval may be anything finite. */
 const values: Readonly<Record<z.output<typeof number>["kind"], z.ZodNumber>> = {
   probability: kept.min(0).max(1),
+  chance: kept.min(0).max(1),
   count: kept.min(0),
   number: kept,
   input: kept,

@@ -1,4 +1,6 @@
 import type { Json } from "../../base/json.ts";
+import { coded, say } from "../../base/text/said/said.ts";
+import type { Said, Text } from "../../base/text/said/said.ts";
 import type { Outcome, Run } from "../../derive/run.ts";
 import { isRefusal } from "../../plugin.ts";
 import { aboutSchema, readAs, resultIn, sentenceSchema, tidy } from "./contract.ts";
@@ -17,7 +19,7 @@ export interface Guest extends GuestText {
 /** A guest with what it says of itself; or, with no declarations, what is wrong with it. */
 export interface Declared extends Guest {
   readonly about: Declarations | null;
-  readonly trouble: string | null;
+  readonly trouble: Text | null;
 }
 
 /** Asks a guest what it is, in the sandbox. */
@@ -44,7 +46,7 @@ export async function runGuest(
   options: { readonly limits?: Limits; readonly report?: (done: number) => void } = {},
 ): Promise<Outcome> {
   const { about } = guest;
-  if (about === null) return { status: "failed", why: guest.trouble ?? troubleWith(guest, "it is none") };
+  if (about === null) return { status: "failed", why: guest.trouble ?? troubleWith(guest, say`it is none`) };
   const { inputs, settings, looks, recorded } = run;
   const given = JSON.stringify({ inputs, settings, looks, recorded });
   const seed = Number.parseInt(run.key.slice(0, 8), 16) | 0;
@@ -56,8 +58,9 @@ export async function runGuest(
 }
 
 /** The sentence about a guest that did not do what a plug-in does. */
-export function troubleWith(guest: Pick<Guest, "name">, trouble: string): string {
-  return `The plug-in \`${guest.name}\` of this corpus gave no result: ${tidy(trouble)}`;
+export function troubleWith(guest: Pick<Guest, "name">, trouble: Text): Said {
+  const why = typeof trouble === "string" ? tidy(trouble) : trouble;
+  return say`The plug-in \`${guest.name}\` of this corpus gave no result: ${why}`;
 }
 
 type Told = Readonly<Record<string, unknown>>;
@@ -72,34 +75,36 @@ function toldIn(said: string): Told {
   }
 }
 
-function aboutIn(guest: Guest, said: Told): Declarations | { readonly trouble: string } {
+function aboutIn(guest: Guest, said: Told): Declarations | { readonly trouble: Text } {
   const read = readAs(aboutSchema, said["about"]);
   if ("trouble" in read) return read;
   const { made } = read;
   if (made.id !== guest.name)
-    return { trouble: `its \`id\` is \`${made.id}\`, expected the name of its file` };
+    return { trouble: say`its ${coded("id")} is \`${tidy(made.id)}\`, expected the name of its file` };
   return made as Declarations;
 }
 
 function outcomeOf(guest: Guest, about: Declarations, run: Run, said: Told): Outcome {
-  const failed = (why: string): Outcome => ({ status: "failed", why: troubleWith(guest, why) });
+  const failed = (why: Text): Outcome => ({ status: "failed", why: troubleWith(guest, why) });
   const read = resultIn(said["result"], about, idsIn(run));
-  if ("trouble" in read) return failed(`its result has ${read.trouble}`);
+  if ("trouble" in read) return failed(say`its result has ${tidy(read.trouble)}`);
   const { result } = read;
   if (isRefusal(result)) return { status: "refused", reason: result.refused, why: result.message };
 
   const drawn = attempted(said["figure"]);
-  if ("trouble" in drawn) return failed(`\`figure\` broke off: ${drawn.trouble}`);
+  if ("trouble" in drawn) return failed(brokeOff("figure", drawn.trouble));
   const figure = readAs(figureSchema, drawn.made ?? { title: about.title, panels: [] });
-  if ("trouble" in figure) return failed(`its figure has ${figure.trouble}`);
+  if ("trouble" in figure) return failed(say`its figure has ${tidy(figure.trouble)}`);
   const put = attempted(said["sentence"]);
-  if ("trouble" in put) return failed(`\`sentence\` broke off: ${put.trouble}`);
+  if ("trouble" in put) return failed(brokeOff("sentence", put.trouble));
   const sentence = readAs(sentenceSchema, put.made);
-  if ("trouble" in sentence) return failed(`its sentence has ${sentence.trouble}`);
+  if ("trouble" in sentence) return failed(say`its sentence has ${tidy(sentence.trouble)}`);
   const made = { figure: figure.made, sentence: sentence.made } as unknown as Json;
   const data = namesOnly(made, new Set([...idsIn(run), ...namedIn(run)]));
   return { status: "computed", ...result, data };
 }
+
+const brokeOff = (what: string, trouble: string): Said => say`${coded(what)} broke off: ${tidy(trouble)}`;
 
 function attempted(part: unknown): { readonly made: unknown } | { readonly trouble: string } {
   const { made, trouble } = (part ?? {}) as { readonly made?: unknown; readonly trouble?: unknown };

@@ -1,4 +1,5 @@
 import type { Json } from "../../base/json.ts";
+import { inEnglish } from "../../base/text/said/english.ts";
 import type { Naming } from "../../plugin.ts";
 import { nameMarks } from "./inside.ts";
 
@@ -7,7 +8,9 @@ const stray = new RegExp(`[${nameMarks.join("")}]`, "g");
 
 /** A text, or texts at any depth, with names where the guest asked for them. */
 export function named<T>(value: T, naming: Naming): T {
-  return replaced(value, (text) => text.replace(marked, (_, id: string) => naming(id)).replace(stray, ""));
+  return replaced(value, (text) =>
+    text.replace(marked, (_, id: string) => inEnglish(naming(id))).replace(stray, ""),
+  );
 }
 
 /** The same with the marks of those ids alone: a guest learns no name of what it was not given. */

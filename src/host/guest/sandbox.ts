@@ -1,7 +1,10 @@
 import variant from "@jitl/quickjs-wasmfile-release-sync";
 import { DefaultIntrinsics, newQuickJSWASMModuleFromVariant, newVariant } from "quickjs-emscripten-core";
 import type { QuickJSContext, QuickJSHandle } from "quickjs-emscripten-core";
+import { coded, say } from "../../base/text/said/said.ts";
+import type { Text } from "../../base/text/said/said.ts";
 import { randomFrom } from "../../plugin.ts";
+import { tidy } from "./contract.ts";
 import { inside, numericsModule } from "./inside.ts";
 import { answer, mostNumbers, numerics } from "./numerics.ts";
 
@@ -30,7 +33,7 @@ export type Question =
   { readonly ask: "describe" } | { readonly ask: "compute"; readonly given: string; readonly seed: number };
 
 /** The JSON text a guest gave, or what went wrong; `passing` where it might go well another time. */
-export type Answer = { readonly said: string } | { readonly trouble: string; readonly passing?: true };
+export type Answer = { readonly said: string } | { readonly trouble: Text; readonly passing?: true };
 
 /**
  * Runs a guest's file in a machine of its own, made for this question and thrown away after it: a stranger's code sees
@@ -68,7 +71,7 @@ export async function askGuest(
     return late ? tooSlow(limits) : result;
   } catch {
     // The interpreter itself broke, as it may when a guest recurses: nothing of it is used again.
-    return late ? tooSlow(limits) : { trouble: "it broke off: too deep a recursion, or memory used up" };
+    return late ? tooSlow(limits) : { trouble: say`it broke off: too deep a recursion, or memory used up` };
   }
 }
 
@@ -77,7 +80,7 @@ const page = 65_536;
 const pagesAtFirst = 256;
 
 function tooSlow(limits: Limits): Answer {
-  return { trouble: `it was stopped after ${limits.milliseconds / 1000} s`, passing: true };
+  return { trouble: say`it was stopped after ${`${limits.milliseconds / 1000} s`}`, passing: true };
 }
 
 function conversation(
@@ -94,7 +97,7 @@ function conversation(
   const state = context.getPromiseState(loaded.value);
   if (state.type === "rejected") return troubleIn(context, driver, state.error);
   if (state.type === "pending")
-    return { trouble: "it waits (`await`) at its top, expected nothing to wait for" };
+    return { trouble: say`it waits (${coded("await")}) at its top, expected nothing to wait for` };
   const plugin = context.getProp(state.value, "default");
   const given = question.ask === "compute" ? [context.newString(question.given)] : [];
   const said = context.callFunction(
@@ -153,12 +156,16 @@ function troubleIn(context: QuickJSContext, driver: QuickJSHandle, error: QuickJ
 function uncaught(context: QuickJSContext, error: QuickJSHandle): Answer {
   const message = context.typeof(error) === "object" ? context.getProp(error, "message") : error;
   const text = context.typeof(message) === "string" ? context.getString(message) : "";
-  return { trouble: /memory/.test(text) ? "it used up its memory" : `it broke off: ${text.slice(0, 200)}` };
+  return {
+    trouble: /memory/.test(text)
+      ? say`it used up its memory`
+      : say`it broke off: ${tidy(text.slice(0, 200))}`,
+  };
 }
 
 function heard(context: QuickJSContext, said: QuickJSHandle, limits: Pick<Limits, "said">): Answer {
   const length = context.getNumber(context.getProp(said, "length"));
-  if (length > limits.said) return { trouble: `it said more than ${limits.said >> 10} kB` };
+  if (length > limits.said) return { trouble: say`it said more than ${`${limits.said >> 10} kB`}` };
   const text = context.getString(said);
   return text.startsWith("=") ? { said: text.slice(1) } : { trouble: text.slice(1) };
 }

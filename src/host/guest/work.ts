@@ -1,3 +1,5 @@
+import { say } from "../../base/text/said/said.ts";
+import type { Said } from "../../base/text/said/said.ts";
 import { compute } from "../../derive/run.ts";
 import type { Outcome, Run } from "../../derive/run.ts";
 import type { Plugin } from "../../plugin.ts";
@@ -17,17 +19,17 @@ export async function work(
   given: Work,
   plugins: readonly Plugin[],
   engine: () => Promise<WebAssembly.Module>,
-  say: (done: Done) => void,
+  tell: (done: Done) => void,
 ): Promise<void> {
   if ("declare" in given) {
     const { declaredBy } = await import("./guest.ts");
-    return say({ declared: await declaredBy(await engine(), given.declare) });
+    return tell({ declared: await declaredBy(await engine(), given.declare) });
   }
   const { run, guest } = given;
-  const report = (done: number): void => say({ key: run.key, done });
-  if (guest === null) return say({ key: run.key, outcome: compute(run, plugins, report) });
+  const report = (done: number): void => tell({ key: run.key, done });
+  if (guest === null) return tell({ key: run.key, outcome: compute(run, plugins, report) });
   const { runGuest } = await import("./guest.ts");
-  say({ key: run.key, outcome: await runGuest(await engine(), guest, run, { report }) });
+  tell({ key: run.key, outcome: await runGuest(await engine(), guest, run, { report }) });
 }
 
 /** How long a guest's work may take before its thread is ended, in milliseconds: longer than its own limit. */
@@ -40,11 +42,11 @@ export function endedBy({ name }: Guest): Outcome {
 
 /** The outcome of a run that was not tried, since an earlier one of the same guest did not end. */
 export function notTried({ name }: Guest): Outcome {
-  const why = `The plug-in \`${name}\` of this corpus was not asked again: an earlier run of it did not come to an end`;
+  const why = say`The plug-in \`${name}\` of this corpus was not asked again: an earlier run of it did not come to an end`;
   return { status: "failed", why, passing: true };
 }
 
 /** What is said of a guest whose thread had to be ended. */
-export function endedWords(name: string): string {
-  return `The plug-in \`${name}\` of this corpus gave no result: it was ended after ${patience / 1000} s`;
+export function endedWords(name: string): Said {
+  return say`The plug-in \`${name}\` of this corpus gave no result: it was ended after ${`${patience / 1000} s`}`;
 }

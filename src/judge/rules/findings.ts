@@ -1,5 +1,7 @@
 import type { Finding } from "../../base/finding.ts";
 import { byText } from "../../base/order.ts";
+import { inEnglish } from "../../base/text/said/english.ts";
+import { count, say } from "../../base/text/said/said.ts";
 import type { Run } from "../../derive/run.ts";
 import type { Graph } from "../../link/graph.ts";
 import { withheldIn, withheldSpans } from "../../link/withheld.ts";
@@ -55,7 +57,7 @@ export function inPlace(a: Finding, b: Finding): number {
     byText(a.at?.file ?? "", b.at?.file ?? "") ||
     (a.at?.start ?? 0) - (b.at?.start ?? 0) ||
     byText(a.rule, b.rule) ||
-    byText(a.message, b.message)
+    byText(inEnglish(a.message), inEnglish(b.message))
   );
 }
 
@@ -63,13 +65,13 @@ const gathering = ["unknown-reference", "unknown-field", "bad-value", "unreadabl
 
 /** Findings of one cause as one: the same thing was written in several places. What is missing is missing in each by itself, and what is withheld hides nothing else. */
 function gathered(findings: readonly Finding[], isWithheld: (one: Finding) => boolean): readonly Finding[] {
-  const causeOf = (one: Finding, place: number): string =>
-    gathering.includes(one.rule) &&
-    one.at !== null &&
-    /^(?:Unknown|Unexpected|Missing file) [^`]*`/u.test(one.message) &&
-    !isWithheld(one)
-      ? `${one.rule}\n${one.message}`
+  const causeOf = (one: Finding, place: number): string => {
+    if (!gathering.includes(one.rule) || one.at === null || isWithheld(one)) return String(place);
+    const message = inEnglish(one.message);
+    return /^(?:Unknown|Unexpected|Missing file) [^`]*`/u.test(message)
+      ? `${one.rule}\n${message}`
       : String(place);
+  };
   const causes = findings.map((one, place) => ({ one, cause: causeOf(one, place) }));
   return byCause(causes, ({ cause }) => cause).map((group) =>
     together(group.map(({ one }) => one).toSorted(inPlace)),
@@ -93,12 +95,17 @@ function together(group: readonly Finding[]): Finding {
   if (others.length === 0) return first;
   const spans = new Map(group.flatMap(({ at }) => (at ? [[`${at.file} ${at.start}`, at] as const] : [])));
   const also = [...spans.values()].slice(1);
-  const count = also.length === 0 ? "" : `; it is met in ${spans.size} places`;
+  const message =
+    also.length === 0 ? first.message : say`${first.message}; it is met in ${count(spans.size)} places`;
   const about = [...new Set(group.flatMap((one) => one.about))];
-  const whole = group.every(({ fix }) => fix !== null && fix.label === first.fix?.label);
+  const whole = group.every(({ fix }) => fix !== null && labelOf(fix) === labelOf(first.fix));
   const edits = new Map(
     group.flatMap(({ fix }) => (fix?.edits ?? []).map((one) => [`${one.file} ${one.start}`, one] as const)),
   );
   const fix = whole && first.fix ? { ...first.fix, edits: [...edits.values()] } : null;
-  return { ...first, about, fix, message: `${first.message}${count}`, ...(also.length > 0 ? { also } : {}) };
+  return { ...first, about, fix, message, ...(also.length > 0 ? { also } : {}) };
+}
+
+function labelOf(fix: Finding["fix"]): string {
+  return fix === null ? "" : inEnglish(fix.label);
 }

@@ -14,6 +14,7 @@ import { withheldDerivation } from "./derivations/withheld.ts";
 import { alteredBeforeObserved } from "./history/altered.ts";
 import { measuredAfterLoss } from "./history/lost.ts";
 import { conflictingMeasurements } from "./measurements/conflicting-measurements.ts";
+import { dimensionsDisagree } from "./measurements/dimensions-disagree.ts";
 import { conflictingObservations } from "./measurements/conflicting-observations.ts";
 import { copiedNumber } from "./measurements/copied-number.ts";
 import { secondHand } from "./measurements/second-hand.ts";
@@ -47,6 +48,7 @@ export const rules: readonly Rule[] = [
   circularSupport,
   silenceOnly,
   conflictingMeasurements,
+  dimensionsDisagree,
   conflictingObservations,
   verdictDependsOnDisputedMeasurement,
   verdictDependsOnOne,

@@ -1,4 +1,5 @@
 import type { Finding, Id, Level } from "../../base/finding.ts";
+import type { Text } from "../../base/text/said/said.ts";
 import type { Run } from "../../derive/run.ts";
 import type { Footing } from "../footing.ts";
 import type { Judged } from "../resting/judged.ts";
@@ -14,9 +15,9 @@ export interface Rule {
   readonly id: string;
   readonly level: Level;
   /** One line: what the finding says. */
-  readonly title: string;
+  readonly title: Text;
   /** What it means and what a scholar does about it; printed by `explain`. */
-  readonly doc: string;
+  readonly doc: Text;
   /** It tells how the record is kept, and so nothing of what is only supposed. */
   readonly ofTheRecord?: true;
   /** Findings, and runs that it would need and the memo does not have. */

@@ -1,8 +1,14 @@
 import { finding } from "../../base/finding.ts";
 import type { Finding, Fix, Id, Level, Span } from "../../base/finding.ts";
+import { quoted } from "../../base/text/said/rows.ts";
+import { row, say } from "../../base/text/said/said.ts";
+import type { Mention, Row, Text } from "../../base/text/said/said.ts";
 import type { Graph } from "../../link/graph.ts";
+import { authorText, labelText } from "../../link/names/label.ts";
 import { spanOf } from "../../read/record.ts";
 import type { Step } from "../../read/yaml/tree.ts";
+
+export { chained, few, quoted } from "../../base/text/said/rows.ts";
 
 /** The place of a record's value, of a bibliography entry's key, or null for what stands nowhere. */
 export function placeOf(graph: Graph, id: Id, ...path: readonly Step[]): Span | null {
@@ -17,7 +23,7 @@ export function tell(
   rule: string,
   level: Level,
   about: readonly Id[],
-  message: string,
+  message: Text,
   more: { readonly path?: readonly Step[]; readonly fix?: Fix } = {},
 ): Finding {
   const first = about[0];
@@ -39,13 +45,15 @@ export function byCause<T>(
   return [...groups.values()];
 }
 
-/** The first three of a row, and how many more there are of what. */
-export function fewOf(names: readonly string[], more = "more"): readonly string[] {
-  return names.length > 4 ? [...names.slice(0, 3), `${names.length - 3} ${more}`] : names;
-}
+/** What a record is called, in quotation marks. */
+export const quotedLabel = (graph: Graph, id: Id): Mention => quoted(labelText(graph, id));
 
-/** Names in a row: `a`, `a and b`, `a, b and c`. */
-export function inWords(names: readonly string[]): string {
-  if (names.length <= 1) return names[0] ?? "";
-  return `${names.slice(0, -1).join(", ")} and ${names.at(-1) ?? ""}`;
-}
+/** What several records are called, each in quotation marks, in a row. */
+export const quotedLabels = (graph: Graph, ids: readonly Id[]): Row =>
+  row(ids.map((id) => quotedLabel(graph, id)));
+
+/** What several records are called, in a row. */
+export const labels = (graph: Graph, ids: readonly Id[]): Row => row(ids.map((id) => labelText(graph, id)));
+
+/** Whose a record is; the corpus's own where nobody is named. */
+export const whose = (graph: Graph, id: Id): Text => authorText(graph, id) ?? say`the corpus`;

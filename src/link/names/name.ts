@@ -1,5 +1,6 @@
 import { finding } from "../../base/finding.ts";
 import type { Finding, Id } from "../../base/finding.ts";
+import { say } from "../../base/text/said/said.ts";
 import type { Source } from "../../read/bibliography/read.ts";
 import { spanOf } from "../../read/record.ts";
 import type { AnyRecord, Spoilt } from "../../read/record.ts";
@@ -71,7 +72,7 @@ function inName(words: string): string {
 }
 
 function duplicate(record: AnyRecord, id: Id): Finding {
-  const message = `Duplicate id \`${id}\`, expected another name; the first is kept`;
+  const message = say`Duplicate id \`${id}\`, expected another name; the first is kept`;
   return finding("duplicate-id", message, spanOf(record, "id"), { about: [id] });
 }
 

@@ -1,5 +1,6 @@
 import { finding } from "../../base/finding.ts";
 import type { Finding } from "../../base/finding.ts";
+import { say } from "../../base/text/said/said.ts";
 import type { Citation } from "../../read/grammar/field.ts";
 import { spanOf } from "../../read/record.ts";
 import { nodeAt } from "../../read/yaml/tree.ts";
@@ -25,7 +26,7 @@ export function apartAt(
   const last = (next < 0 ? citations.length : next) - 1;
   const [head, tail] = [nodeAt(record.node, [...path, first - 1]), nodeAt(record.node, [...path, last])];
   const word = citations[first]?.key ?? "";
-  const message = `Unexpected \`${word}\` as a source, expected quotes round a citation that holds a comma`;
+  const message = say`Unexpected \`${word}\` as a source, expected quotes round a citation that holds a comma`;
   const at = spanOf(record, ...path, first);
   const bare =
     first > 0 &&
@@ -38,7 +39,7 @@ export function apartAt(
     { file: record.file, start: head.start, end: head.start, text: '"' },
     { file: record.file, start: tail.end, end: tail.end, text: '"' },
   ];
-  const fix = bare ? { label: "Put the citation in quotes", edits } : null;
+  const fix = bare ? { label: say`Put the citation in quotes`, edits } : null;
   findings.push(finding("split-value", message, at, { about: [record.id], fix }));
   return true;
 }

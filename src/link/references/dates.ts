@@ -1,6 +1,7 @@
 import { parseEdtf } from "../../base/date/edtf.ts";
 import { finding } from "../../base/finding.ts";
 import type { Finding } from "../../base/finding.ts";
+import { say } from "../../base/text/said/said.ts";
 import type { Target } from "../../read/grammar/field.ts";
 import { spanOf } from "../../read/record.ts";
 import type { Step } from "../../read/yaml/tree.ts";
@@ -43,7 +44,7 @@ function isDated(
   if (!named && "ok" in parseEdtf(text)) return true;
   const like = /^[a-z0-9][a-z0-9/-]*$/u.test(text) && /[a-z]{2}/u.test(text);
   if (named || like) return pointsTo(record, text, dated, path, known, findings);
-  const message = `Unexpected \`${text}\`, expected a date (EDTF), or the id of a claim or an artefact`;
+  const message = say`Unexpected \`${text}\`, expected a date (${"EDTF"}), or the id of a claim or an artefact`;
   findings.push(finding("bad-value", message, spanOf(record, ...path), { about: [record.id] }));
   return false;
 }

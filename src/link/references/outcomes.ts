@@ -1,5 +1,6 @@
 import { finding } from "../../base/finding.ts";
 import type { Finding, Id } from "../../base/finding.ts";
+import { say } from "../../base/text/said/said.ts";
 import { spanOf } from "../../read/record.ts";
 import type { Step } from "../../read/yaml/tree.ts";
 import type { Linked } from "../graph.ts";
@@ -13,7 +14,7 @@ export function withOutcomes(record: Examination, known: Known, findings: Findin
   const outcomes = record.values.outcomes.flatMap((outcome, place) => {
     const path: readonly Step[] = ["outcomes", place];
     if (seen.has(outcome.id)) {
-      const message = `Duplicate outcome \`${outcome.id}\`, expected another name; the first is kept`;
+      const message = say`Duplicate outcome \`${outcome.id}\`, expected another name; the first is kept`;
       findings.push(finding("duplicate-id", message, spanOf(record, ...path, "id"), { about: [record.id] }));
       return [];
     }
@@ -60,8 +61,8 @@ function answersOnly(
   const others = [...numbers.keys()].filter((id) => !allowed.has(id));
   for (const id of others) {
     const expected =
-      record.list === "questions" ? "one of the question's answers" : "an answer of some question";
-    const message = `Unexpected \`${id}\`, expected ${expected}`;
+      record.list === "questions" ? say`one of the question's answers` : say`an answer of some question`;
+    const message = say`Unexpected \`${id}\`, expected ${expected}`;
     findings.push(finding("bad-value", message, spanOf(record, ...path, id), { about: [record.id] }));
   }
   return others.length === 0 ? numbers : new Map([...numbers].filter(([id]) => allowed.has(id)));

@@ -1,10 +1,14 @@
 import { finding } from "../../base/finding.ts";
 import type { Finding, Id } from "../../base/finding.ts";
 import { nearestAmong } from "../../base/nearest.ts";
+import { row, say } from "../../base/text/said/said.ts";
+import type { Text } from "../../base/text/said/said.ts";
 import { slipAmong } from "../../base/text/slip.ts";
 import type { Source } from "../../read/bibliography/read.ts";
 import type { Target } from "../../read/grammar/field.ts";
-import { kindOf, listNames } from "../../read/grammar/kinds.ts";
+import { suchAs } from "../../read/decode/named.ts";
+import { listNames } from "../../read/grammar/kinds.ts";
+import { kindWords, oneOfKind } from "../../read/grammar/words.ts";
 import { spanOf } from "../../read/record.ts";
 import { nodeAt } from "../../read/yaml/tree.ts";
 import type { Node, Step } from "../../read/yaml/tree.ts";
@@ -37,13 +41,13 @@ export function pointsTo(
   const target = names.records.get(id);
   if (target && !lost.has(id)) {
     if ((to as readonly string[]).includes(target.list)) return true;
-    const message = `Unexpected ${kindOf(target.list).singular} \`${id}\`, expected ${expected(to)}`;
+    const message = say`Unexpected ${kindWords[target.list]} \`${id}\`, expected ${expected(to)}`;
     findings.push(finding("unknown-reference", message, at, { about }));
     return false;
   }
   if (sources.has(id)) {
     if (to.includes("sources")) return true;
-    const message = `Unexpected source \`${id}\`, expected ${expected(to)}`;
+    const message = say`Unexpected source \`${id}\`, expected ${expected(to)}`;
     findings.push(finding("unknown-reference", message, at, { about }));
     return false;
   }
@@ -53,11 +57,9 @@ export function pointsTo(
   const fix =
     meant === null || written === null
       ? null
-      : { label: `Write ${meant}`, edits: [{ file: record.file, ...written, text: meant }] };
-  const hint = near.length > 0 ? ` such as ${near.map((name) => `\`${name}\``).join(" or ")}` : "";
-  findings.push(
-    finding("unknown-reference", `Unknown id \`${id}\`, expected ${expected(to)}${hint}`, at, { about, fix }),
-  );
+      : { label: say`Write ${meant}`, edits: [{ file: record.file, ...written, text: meant }] };
+  const message = say`Unknown id \`${id}\`, expected ${suchAs(expected(to), near)}`;
+  findings.push(finding("unknown-reference", message, at, { about, fix }));
   return false;
 }
 
@@ -97,11 +99,12 @@ function candidates(to: readonly Target[], known: Known): readonly Id[] {
 }
 
 /** What a reference was to lead to, in words. */
-export function expected(to: readonly Target[]): string {
-  const words = to.map((target) => (target === "sources" ? "source" : kindOf(target).singular));
-  const article = /^[aeiou]/.test(words[0] ?? "") ? "an" : "a";
-  if (words.length > listNames.length) return "a record or a source";
-  return `${article} ${words.length < 3 ? words.join(" or ") : `${words.slice(0, -1).join(", ")} or ${words.at(-1) ?? ""}`}`;
+export function expected(to: readonly Target[]): Text {
+  if (to.length > listNames.length) return say`a record or a source`;
+  const [one, ...others] = to;
+  return one === undefined
+    ? say`a record or a source`
+    : say`${row([oneOfKind[one], ...others.map((target) => kindWords[target])], "or")}`;
 }
 
 /** Where an id that begins a value is written; null where the value is not written as it is meant. */

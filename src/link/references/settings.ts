@@ -1,8 +1,10 @@
 import { finding } from "../../base/finding.ts";
 import type { Finding, Id } from "../../base/finding.ts";
 import { nearestAmong } from "../../base/nearest.ts";
+import { say } from "../../base/text/said/said.ts";
 import { slipAmong } from "../../base/text/slip.ts";
 import type { Source } from "../../read/bibliography/read.ts";
+import { suchAs } from "../../read/decode/named.ts";
 import { spanOf } from "../../read/record.ts";
 import type { Settings } from "../../read/settings.ts";
 import type { Step } from "../../read/yaml/tree.ts";
@@ -19,14 +21,14 @@ export function misplacedSettings(
   const [nearest, slip] = [nearestAmong(names), slipAmong(names)];
   const tell = (id: Id, path: readonly Step[]): readonly Finding[] => {
     if (records.has(id) || sources.has(id)) return [];
-    const near = nearest(id).map((name) => `\`${name}\``);
+    const near = nearest(id);
     const meant = slip(id);
     const at = spanOf(place, ...path);
     // What is written with a locator behind it, or in quotes, is not the id alone.
     const bare = at.end - at.start === id.length;
-    const fix = meant !== null && bare ? { label: `Write ${meant}`, edits: [{ ...at, text: meant }] } : null;
-    const hint = near.length > 0 ? ` such as ${near.join(" or ")}` : "";
-    const message = `Unknown id \`${id}\`, expected a record or a source${hint}`;
+    const fix =
+      meant !== null && bare ? { label: say`Write ${meant}`, edits: [{ ...at, text: meant }] } : null;
+    const message = say`Unknown id \`${id}\`, expected ${suchAs(say`a record or a source`, near)}`;
     return [finding("unknown-reference", message, at, { fix })];
   };
   return [

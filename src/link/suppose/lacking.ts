@@ -1,9 +1,11 @@
 import type { Id } from "../../base/finding.ts";
 import { isList } from "../../base/json.ts";
 import type { Json } from "../../base/json.ts";
+import { say } from "../../base/text/said/said.ts";
+import type { Text } from "../../base/text/said/said.ts";
 import { folded } from "../dimension.ts";
 import type { DerivationRecord, Graph } from "../graph.ts";
-import { labelOf } from "../names/label.ts";
+import { labelText } from "../names/label.ts";
 import { withheldIn } from "../withheld.ts";
 import type { Examination } from "./outcome.ts";
 import { outcome, proposal } from "./proposed.ts";
@@ -32,19 +34,19 @@ export function measureMissing(graph: Graph, derivation: DerivationRecord): Exam
   const wanted = missing.length > 0 ? missing : asked;
   const of = [...new Set(wanted.flatMap((one) => one.of))];
   const dimensions = [...new Set(wanted.flatMap((one) => one.dimensions))];
-  const label = labelOf(graph, derivation.id);
+  const label = labelText(graph, derivation.id);
   return {
     ...proposal(graph, "measure", derivation.id, of),
     method:
       dimensions.length > 0 && of.length > 0
-        ? methods.measure(dimensions.join(" and "), inRow(graph, of))
+        ? methods.measure(allOf(dimensions), inRow(graph, of))
         : methods.lookFor(label),
     outcomes: claims.flatMap(([claim, strength]) => [
-      outcome(`supports-${claim}`, outcomes.supports(label, labelOf(graph, claim)), {
+      outcome(`supports-${claim}`, outcomes.supports(label, labelText(graph, claim)), {
         therefore: [claim],
         strength,
       }),
-      outcome(`disputes-${claim}`, outcomes.disputes(label, labelOf(graph, claim)), {
+      outcome(`disputes-${claim}`, outcomes.disputes(label, labelText(graph, claim)), {
         against: [claim],
         strength,
       }),
@@ -92,4 +94,9 @@ function listedBy(graph: Graph, ids: readonly Id[]): Asked {
 function textsIn(value: Json | undefined): readonly string[] {
   if (typeof value === "string") return [value];
   return value !== undefined && isList(value) ? value.filter((one) => typeof one === "string") : [];
+}
+
+/** `a and b and c`. */
+function allOf([lead = "", ...others]: readonly string[]): Text {
+  return others.reduce<Text>((before, other) => say`${before} and ${other}`, lead);
 }

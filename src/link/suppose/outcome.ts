@@ -1,5 +1,6 @@
 import type { Id } from "../../base/finding.ts";
 import type { Quantity } from "../../base/quantity.ts";
+import type { Text } from "../../base/text/said/said.ts";
 
 /** Whether an examination stands in the record, or is proposed from it: a second look, or a dimension that a number lacks. */
 export type ExaminationOrigin = "recorded" | "look-again" | "see-again" | "measure-again" | "measure";
@@ -21,7 +22,7 @@ export interface SupposedReading {
 export interface SupposedOutcome {
   /** Holds no colon, so that `EXAMINATION:OUTCOME` is parted at the last one. */
   readonly id: Id;
-  readonly text: string;
+  readonly text: Text;
   readonly sees: readonly SupposedFeature[];
   readonly measures: readonly SupposedReading[];
   readonly therefore: readonly Id[];
@@ -36,7 +37,7 @@ export interface Examination {
   readonly id: Id;
   readonly origin: ExaminationOrigin;
   readonly of: readonly Id[];
-  readonly method: string;
+  readonly method: Text;
   /** In the corpus's measure of cost; null where none is recorded. */
   readonly cost: number | null;
   readonly destructive: boolean;

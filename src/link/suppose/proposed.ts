@@ -1,7 +1,8 @@
 import type { Id } from "../../base/finding.ts";
+import type { Said, Text } from "../../base/text/said/said.ts";
 import { folded } from "../dimension.ts";
 import type { ArtefactRecord, Graph, MeasurementRecord, ObservationRecord } from "../graph.ts";
-import { labelOf } from "../names/label.ts";
+import { labelText } from "../names/label.ts";
 import { withheldIn } from "../withheld.ts";
 import type { Examination, SupposedOutcome } from "./outcome.ts";
 import { inRow, methods, outcomes } from "./wording.ts";
@@ -11,7 +12,7 @@ export function lookAgain(graph: Graph, evidence: ObservationRecord | Measuremen
   const { id } = evidence;
   const of = evidence.list === "observations" ? evidence.values.of : [evidence.values.of];
   const objections = graph.list("arguments").filter((one) => one.values.against?.includes(id));
-  const what = labelOf(graph, id);
+  const what = labelText(graph, id);
   return {
     ...proposal(graph, "look-again", id, of),
     method: secondLook(graph, of),
@@ -29,7 +30,7 @@ export function seeAgain(graph: Graph, artefact: ArtefactRecord): Examination {
     ...graph.list("observations").filter((one) => one.values.of.some((thing) => things.has(thing))),
     ...graph.list("measurements").filter((one) => things.has(one.values.of)),
   ].map((one) => one.id);
-  const what = labelOf(graph, artefact.id);
+  const what = labelText(graph, artefact.id);
   return {
     ...proposal(graph, "see-again", artefact.id, [artefact.id]),
     method: secondLook(graph, [artefact.id]),
@@ -67,7 +68,7 @@ export function measureAgain(graph: Graph, first: MeasurementRecord): Examinatio
   if (distinct.size < 2) return null;
   const { of } = first.values;
   const dimension = graph.dimensionName(first.values.dimension);
-  const thing = labelOf(graph, of);
+  const thing = labelText(graph, of);
   return {
     ...proposal(graph, "measure-again", first.id, [of]),
     method: methods.measureAgain(dimension, thing),
@@ -99,7 +100,7 @@ export function proposal(
 }
 
 /** What is kept somewhere can be looked at there; what is not is where it was found, as far as the record says. */
-function secondLook(graph: Graph, of: readonly Id[]): string {
+function secondLook(graph: Graph, of: readonly Id[]): Said {
   const withheld = withheldIn(graph);
   const kept = of.every((thing) => withheld(thing) || isKept(graph, thing));
   return (kept ? methods.lookAgain : methods.lookInGround)(inRow(graph, of));
@@ -127,7 +128,7 @@ function permitOf(graph: Graph, artefact: Id): string | null {
 /** An outcome that sees and measures nothing but speaks for or against what is there. */
 export function outcome(
   id: Id,
-  text: string,
+  text: Text,
   speaks: Partial<Pick<SupposedOutcome, "therefore" | "against" | "strength">> = {},
 ): SupposedOutcome {
   return {

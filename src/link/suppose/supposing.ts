@@ -1,4 +1,5 @@
 import type { Finding, Id } from "../../base/finding.ts";
+import { inEnglish } from "../../base/text/said/english.ts";
 import type { ListName } from "../../read/grammar/field.ts";
 import type { AnyRecord } from "../../read/record.ts";
 import { nodeAt, valueAt } from "../../read/yaml/tree.ts";
@@ -61,12 +62,18 @@ function addedBy(graph: Graph, examination: Examination, outcome: SupposedOutcom
   const argument = { because: [itself], strength: outcome.strength, from };
   return [
     ...(graph.records.has(examination.id) ? [] : [asRecord(examination, place())]),
-    make("observations", "", { of: examination.of, text: outcome.text, from }),
+    make("observations", "", { of: examination.of, text: inEnglish(outcome.text), from }),
     ...outcome.sees.map((one, at) =>
       make(
         "observations",
         `sees-${at + 1}`,
-        { of: examination.of, text: sightText(one), feature: one.feature, present: one.present, from },
+        {
+          of: examination.of,
+          text: inEnglish(sightText(one)),
+          feature: one.feature,
+          present: one.present,
+          from,
+        },
         "sees",
         at,
       ),
@@ -118,8 +125,9 @@ function asMap(node: ReturnType<typeof nodeAt>): MapNode | null {
 
 /** A proposal as a record, so that what is supposed has a source with a sheet of its own. */
 function asRecord(examination: Examination, place: Place): AnyLinked {
-  const { id, of, method, destructive, permit } = examination;
-  const outcomes = examination.outcomes.map((one) => ({ id: one.id, text: one.text }));
+  const { id, of, destructive, permit } = examination;
+  const method = inEnglish(examination.method);
+  const outcomes = examination.outcomes.map((one) => ({ id: one.id, text: inEnglish(one.text) }));
   const values = { of, method, destructive, outcomes, ...(permit === null ? {} : { permit }) };
   return recordAs("examinations", id, values, place);
 }

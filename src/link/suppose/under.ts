@@ -1,6 +1,9 @@
 import { finding } from "../../base/finding.ts";
 import type { Finding, Id } from "../../base/finding.ts";
 import { nearest } from "../../base/nearest.ts";
+import { coded, say } from "../../base/text/said/said.ts";
+import type { Said } from "../../base/text/said/said.ts";
+import { eitherOf } from "../../read/decode/named.ts";
 import type { Graph } from "../graph.ts";
 import { withheldIn } from "../withheld.ts";
 import { examinationOf, supposing } from "./examination.ts";
@@ -19,19 +22,19 @@ export function underSupposition(
 }
 
 /** What to say of a supposition that the corpus does not have: what was written, and the nearest that there is. */
-export function unknownSupposition(graph: Graph, suppose: Supposition): string {
+export function unknownSupposition(graph: Graph, suppose: Supposition): Said {
   const examination = examinationOf(graph, suppose.examination);
   if (examination) {
     const ids = examination.outcomes.map((one) => one.id);
-    return `Unknown outcome \`${suppose.outcome}\` of \`${examination.id}\`, expected ${oneOf(suppose.outcome, ids)}`;
+    return say`Unknown outcome \`${suppose.outcome}\` of \`${examination.id}\`, expected ${oneOf(suppose.outcome, ids)}`;
   }
   const withheld = withheldIn(graph);
   const ids = graph.list("examinations").map((one) => one.id);
   const known = ids.filter((id) => !withheld(id));
-  return `Unknown examination \`${suppose.examination}\`, expected ${known.length > 0 ? oneOf(suppose.examination, known) : "one that the corpus has"}`;
+  return say`Unknown examination \`${suppose.examination}\`, expected ${known.length > 0 ? oneOf(suppose.examination, known) : say`one that the corpus has`}`;
 }
 
-function oneOf(written: Id, known: readonly Id[]): string {
+function oneOf(written: Id, known: readonly Id[]): Said {
   const near = nearest(written, known);
-  return (near.length > 0 ? near : known).map((id) => `\`${id}\``).join(" or ");
+  return eitherOf((near.length > 0 ? near : known).map(coded));
 }

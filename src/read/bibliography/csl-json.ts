@@ -1,4 +1,5 @@
 import type { Finding, Span } from "../../base/finding.ts";
+import { coded, say } from "../../base/text/said/said.ts";
 import { collector, lineSpan } from "../decode/collector.ts";
 import type { Collector } from "../decode/collector.ts";
 import type { SourceFile } from "../source-file.ts";
@@ -23,9 +24,13 @@ export function readCslJson(file: SourceFile): {
   const sources: Source[] = [];
   const open = opening.exec(text)?.[0];
   if (open === undefined) {
-    found.bad('Unexpected text, expected a list of CSL items: `[{ "id": … }]`', lineSpan(file, 0), {
-      rule: "unreadable-file",
-    });
+    found.bad(
+      say`Unexpected text, expected a list of ${"CSL"} items: ${coded('[{ "id": … }]')}`,
+      lineSpan(file, 0),
+      {
+        rule: "unreadable-file",
+      },
+    );
     return { sources, findings: found.all() };
   }
   const bare = !open.includes("{");
@@ -44,7 +49,11 @@ export function readCslJson(file: SourceFile): {
       if (text[at] === "]") continue;
     }
     const trouble =
-      "message" in item ? item : text[at] === "," ? null : unexpected(text, at, "`,` between items or `]`");
+      "message" in item
+        ? item
+        : text[at] === ","
+          ? null
+          : unexpected(text, at, say`${coded(",")} between items or ${coded("]")}`);
     if (trouble === null) at = afterSpace(text, at + 1);
     else {
       found.bad(trouble.message, lineSpan(file, trouble.at));
@@ -59,7 +68,7 @@ export function readCslJson(file: SourceFile): {
     if (text[at] !== "]") return false;
     const after = afterSpace(text, at + 1);
     if (bare && after < text.length) {
-      const { message } = unexpected(text, after, "the end of the file after the list");
+      const { message } = unexpected(text, after, say`the end of the file after the list`);
       found.bad(message, lineSpan(file, after));
     }
     return true;
@@ -73,7 +82,7 @@ function sourceAt(file: SourceFile, item: Placed, found: Collector): Source | nu
   const id =
     typeof named?.value === "string" || typeof named?.value === "number" ? `${named.value}`.trim() : "";
   if (!isObject(raw) || named === undefined || id === "") {
-    found.bad("Missing `id` of the item, expected a CSL item", lineSpan(file, item.start));
+    found.bad(say`Missing ${coded("id")} of the item, expected a ${"CSL"} item`, lineSpan(file, item.start));
     return null;
   }
   const { csl, problems } = cslItem(raw, id.replace(/\s+/g, "-"));

@@ -1,5 +1,7 @@
 import type { Id } from "../../base/finding.ts";
 import type { Json } from "../../base/json.ts";
+import { coded, say } from "../../base/text/said/said.ts";
+import type { Said, Text } from "../../base/text/said/said.ts";
 import { dateOfEdtf, dateOfYear } from "./date.ts";
 import type { CslDate } from "./date.ts";
 
@@ -39,7 +41,7 @@ type CslFields = {
 /** What was amiss in one field of an item. */
 export interface Problem {
   readonly field: string;
-  readonly message: string;
+  readonly message: Text;
   readonly level: "error" | "note";
 }
 
@@ -92,12 +94,16 @@ export function cslItem(raw: Raw, id: Id): { readonly csl: CslItem; readonly pro
       problems.push({
         field: name,
         level: "error",
-        message: `Unreadable value of \`${name}\`, expected ${wanted(field)}`,
+        message: say`Unreadable value of \`${name}\`, expected ${wanted(field)}`,
       });
   }
   const said = typeof raw["type"] === "string" ? raw["type"] : "";
   if (!cslTypes.has(said))
-    problems.push({ field: "type", level: "note", message: `Unknown type \`${said}\`, read as a document` });
+    problems.push({
+      field: "type",
+      level: "note",
+      message: say`Unknown type \`${said}\`, read as a document`,
+    });
   const type = cslTypes.has(said) ? said : "document";
   return { csl: { ...Object.fromEntries(pairs), id, type }, problems };
 }
@@ -107,9 +113,9 @@ export function plainText(text: string): string {
   return text.replace(/<\/?(?:i|b|sup|sub|sc|span)(?:\s[^<>]{0,200})?>/g, "");
 }
 
-function wanted(field: string): string {
-  if (nameFields.has(field)) return "a list of names";
-  return dateFields.has(field) ? "a date with `date-parts`" : "a text";
+function wanted(field: string): Said {
+  if (nameFields.has(field)) return say`a list of names`;
+  return dateFields.has(field) ? say`a date with ${coded("date-parts")}` : say`a text`;
 }
 
 function fieldValue(field: string, value: unknown): Json {

@@ -1,3 +1,6 @@
+import { coded, count, say } from "../../base/text/said/said.ts";
+import type { Said, Text } from "../../base/text/said/said.ts";
+
 /** A value of JSON with its place; `keys` are the places of an object's values. */
 export interface Placed {
   readonly value: unknown;
@@ -8,7 +11,7 @@ export interface Placed {
 
 /** What ended the reading of a value, and where. */
 export interface Trouble {
-  readonly message: string;
+  readonly message: Text;
   readonly at: number;
 }
 
@@ -29,20 +32,26 @@ export function jsonAt(text: string, from: number, depth = 0): Placed | Trouble 
   const start = afterSpace(text, from);
   const mark = text[start];
   if (depth > deepest)
-    return { message: `Unexpected nesting of more than ${deepest} brackets, expected less`, at: start };
+    return {
+      message: say`Unexpected nesting of more than ${count(deepest)} brackets, expected less`,
+      at: start,
+    };
   if (mark === "{") return objectAt(text, start, depth);
   if (mark === "[") return arrayAt(text, start, depth);
   if (mark === '"') return stringAt(text, start);
   const said = matched(word, text, start) ?? matched(number, text, start);
-  if (said === undefined) return unexpected(text, start, "a value");
+  if (said === undefined) return unexpected(text, start, say`a value`);
   const value = said === "null" ? null : said === "true" || said === "false" ? said === "true" : Number(said);
   return { value, start, end: start + said.length, keys: noKeys };
 }
 
 /** Says what stands at a place and what should. */
-export function unexpected(text: string, at: number, expected: string): Trouble {
+export function unexpected(text: string, at: number, expected: Said): Trouble {
   const said = matched(shown, text, at);
-  return { message: `Unexpected ${said === undefined ? "end" : `\`${said}\``}, expected ${expected}`, at };
+  return {
+    message: say`Unexpected ${said === undefined ? say`end` : coded(said)}, expected ${expected}`,
+    at,
+  };
 }
 
 function objectAt(text: string, start: number, depth: number): Placed | Trouble {
@@ -50,14 +59,14 @@ function objectAt(text: string, start: number, depth: number): Placed | Trouble 
   let at = afterSpace(text, start + 1);
   while (text[at] !== "}") {
     if (keys.size > 0) {
-      if (text[at] !== ",") return unexpected(text, at, "`,` or `}`");
+      if (text[at] !== ",") return unexpected(text, at, say`${coded(",")} or ${coded("}")}`);
       at = afterSpace(text, at + 1);
     }
-    if (text[at] !== '"') return unexpected(text, at, "a key in quotes");
+    if (text[at] !== '"') return unexpected(text, at, say`a key in quotes`);
     const key = stringAt(text, at);
     if ("message" in key) return key;
     at = afterSpace(text, key.end);
-    if (text[at] !== ":") return unexpected(text, at, "`:` after the key");
+    if (text[at] !== ":") return unexpected(text, at, say`${coded(":")} after the key`);
     const value = jsonAt(text, at + 1, depth + 1);
     if ("message" in value) return value;
     if (!keys.has(`${key.value}`)) keys.set(`${key.value}`, value);
@@ -72,7 +81,7 @@ function arrayAt(text: string, start: number, depth: number): Placed | Trouble {
   let at = afterSpace(text, start + 1);
   while (text[at] !== "]") {
     if (value.length > 0) {
-      if (text[at] !== ",") return unexpected(text, at, "`,` or `]`");
+      if (text[at] !== ",") return unexpected(text, at, say`${coded(",")} or ${coded("]")}`);
       at++;
     }
     const item = jsonAt(text, at, depth + 1);
@@ -98,11 +107,11 @@ function stringAt(text: string, start: number): Placed | Trouble {
     parts.push(text.slice(from, at));
     if (text[at] === '"') return { value: parts.join(""), start, end: at + 1, keys: noKeys };
     if (text[at] !== "\\")
-      return { message: 'Unexpected `"` that is never closed, expected a closing one', at: start };
+      return { message: say`Unexpected \`"\` that is never closed, expected a closing one`, at: start };
     const simple = escapes.get(text[at + 1] ?? "");
     const code =
       simple === undefined ? /^u([0-9a-fA-F]{4})/.exec(text.slice(at + 1, at + 6))?.[1] : undefined;
-    if (simple === undefined && code === undefined) return unexpected(text, at, "an escape of JSON");
+    if (simple === undefined && code === undefined) return unexpected(text, at, say`an escape of ${"JSON"}`);
     parts.push(simple ?? String.fromCharCode(Number.parseInt(code ?? "", 16)));
     from = at + (simple === undefined ? 6 : 2);
   }

@@ -1,3 +1,4 @@
+import { count, say } from "../../base/text/said/said.ts";
 import { lineSpan } from "../decode/collector.ts";
 import type { Collector } from "../decode/collector.ts";
 import type { SourceFile } from "../source-file.ts";
@@ -7,7 +8,7 @@ export const mostEntries = 200_000;
 
 /** The finding that ends the reading of a bibliography with more entries than that. */
 export function tooMany(found: Collector, file: SourceFile, at: number): void {
-  const message = `Unexpected number of more than ${mostEntries} entries, expected them divided among several files`;
+  const message = say`Unexpected number of more than ${count(mostEntries)} entries, expected them divided among several files`;
   found.bad(message, lineSpan(file, at), { rule: "unreadable-file" });
 }
 

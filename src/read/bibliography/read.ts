@@ -1,5 +1,6 @@
 import { finding } from "../../base/finding.ts";
 import type { Finding } from "../../base/finding.ts";
+import { say } from "../../base/text/said/said.ts";
 import { readBibtex } from "./bibtex/bibtex.ts";
 import { readCslJson } from "./csl-json.ts";
 import { readRis } from "./ris.ts";
@@ -19,6 +20,12 @@ export function readBibliography(file: SourceFile): {
   const at = { file: file.path, start: 0, end: 0 };
   return {
     sources: [],
-    findings: [finding("unreadable-file", "Unknown kind of bibliography, expected .bib, .ris or .json", at)],
+    findings: [
+      finding(
+        "unreadable-file",
+        say`Unknown kind of bibliography, expected ${".bib"}, ${".ris"} or ${".json"}`,
+        at,
+      ),
+    ],
   };
 }

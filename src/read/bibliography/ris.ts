@@ -1,6 +1,7 @@
 import "@citation-js/plugin-ris";
 import { plugins } from "@citation-js/core";
 import type { Finding, Id, Span } from "../../base/finding.ts";
+import { coded, say } from "../../base/text/said/said.ts";
 import { collector, quoted } from "../decode/collector.ts";
 import type { SourceFile } from "../source-file.ts";
 import { cslItem, isObject } from "./csl.ts";
@@ -34,18 +35,22 @@ export function readRis(file: SourceFile): {
   for (const line of all) {
     if (line.tag === "TY") {
       if (open) {
-        const message = "Missing `ER  -` before the next record, expected one at the end of each";
+        const message = say`Missing ${coded("ER  -")} before the next record, expected one at the end of each`;
         found.bad(message, at(open[0], open[0]));
         close(open);
       }
       open = [line];
     } else if (line.tag === "ER") {
-      if (!open) found.bad("Unexpected `ER  -`, expected `TY  -` first", at(line, line));
+      if (!open)
+        found.bad(say`Unexpected ${coded("ER  -")}, expected ${coded("TY  -")} first`, at(line, line));
       else close(open);
       open = null;
     } else if (open) open.push(line);
     else if (line.tag !== "" || line.text.trim() !== "") {
-      found.bad(`Unexpected \`${quoted(line.text)}\` outside a record, expected \`TY  -\``, at(line, line));
+      found.bad(
+        say`Unexpected \`${quoted(line.text)}\` outside a record, expected ${coded("TY  -")}`,
+        at(line, line),
+      );
     }
     if (sources.length > mostEntries) {
       tooMany(found, file, line.start);
@@ -53,7 +58,7 @@ export function readRis(file: SourceFile): {
     }
   }
   if (open) {
-    found.bad("Missing `ER  -` at the end of the record, expected one", at(open[0], open[0]));
+    found.bad(say`Missing ${coded("ER  -")} at the end of the record, expected one`, at(open[0], open[0]));
     close(open);
   }
   return { sources, findings: found.all() };
@@ -67,7 +72,8 @@ export function readRis(file: SourceFile): {
     const kind = values.get("TY")?.[0]?.toUpperCase() ?? "";
     const known = converted(values, kind);
     const raw = known ?? converted(values, "GEN");
-    if (raw === null) return void found.bad("Unreadable record, expected RIS", at(lines[0], lines.at(-1)));
+    if (raw === null)
+      return void found.bad(say`Unreadable record, expected ${"RIS"}`, at(lines[0], lines.at(-1)));
     const year = values.get("PY")?.[0] ?? values.get("Y1")?.[0] ?? values.get("DA")?.[0];
     const [y = "", month = "", day = ""] = (year ?? "").split("/");
     const issued = y === "" ? undefined : dateOfYear(y, month, day);
@@ -78,7 +84,7 @@ export function readRis(file: SourceFile): {
     const keySpan = keySpanOf(said === "" ? lines[0] : lines.find((line) => line.tag === "ID"));
     for (const { message, level } of problems) found.bad(message, keySpan, { level, about: [id] });
     if (known === null) {
-      const message = `Unknown kind of record \`${quoted(kind)}\`, read as a document`;
+      const message = say`Unknown kind of record \`${quoted(kind)}\`, read as a document`;
       found.bad(message, at(lines[0], lines[0]), { level: "note", about: [id] });
     }
     sources.push(sourceOf({ csl, span: at(lines[0], lines.at(-1)), keySpan }));
@@ -156,7 +162,7 @@ function linesOf(text: string): readonly Line[] {
 }
 
 /** A key from the first family name and the year, for a record without `ID`. */
-function madeId(raw: Readonly<Record<string, unknown>>, year: number | null): Id {
+export function madeId(raw: Readonly<Record<string, unknown>>, year: number | null): Id {
   const people = raw["author"] ?? raw["editor"];
   const first: unknown = Array.isArray(people) ? people[0] : null;
   const name = isObject(first) ? (first["family"] ?? first["literal"]) : raw["title"];

@@ -1,10 +1,12 @@
 import { finding } from "../../base/finding.ts";
 import type { Finding, Span } from "../../base/finding.ts";
+import { count, say } from "../../base/text/said/said.ts";
+import type { Text } from "../../base/text/said/said.ts";
 import type { SourceFile } from "../source-file.ts";
 
 /** Gathers the findings of one file of text. */
 export interface Collector {
-  readonly bad: (message: string, at: Span, more?: More) => void;
+  readonly bad: (message: Text, at: Span, more?: More) => void;
   readonly all: () => readonly Finding[];
 }
 
@@ -30,7 +32,7 @@ export function collector(): Collector {
         ...kept,
         {
           ...firstOther,
-          message: `${firstOther.message}; and ${others - 1} more findings in this file`,
+          message: say`${firstOther.message}; and ${count(others - 1)} more findings in this file`,
           fix: null,
         },
       ];

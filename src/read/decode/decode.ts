@@ -3,9 +3,12 @@ import type { Edit, Finding, Fix, Id } from "../../base/finding.ts";
 import type { Json } from "../../base/json.ts";
 import { nearest } from "../../base/nearest.ts";
 import type { QuantityContext } from "../../base/quantity/quantity-text.ts";
+import { coded, count, row, say } from "../../base/text/said/said.ts";
+import type { Said, Text } from "../../base/text/said/said.ts";
 import { slipFor } from "../../base/text/slip.ts";
 import type { Field, Fields } from "../grammar/field.ts";
-import { choiceOf, leavesIn } from "./leaf.ts";
+import { nearOrAny, shapeWords } from "./named.ts";
+import { choiceOf, leavesIn, saidBy } from "./leaf.ts";
 import type { IssueFacts, Leaves } from "./leaf.ts";
 import { isEmpty, plainOf, valueAt } from "../yaml/tree.ts";
 import type { Entry, MapNode, Node } from "../yaml/tree.ts";
@@ -18,7 +21,7 @@ export interface Decoder {
   /** Says which record is being read: what is told is about it. */
   readonly concerning: (id: Id | null) => void;
   /** Adds a finding about a whole record. */
-  readonly tell: (message: string, node: Node) => void;
+  readonly tell: (message: Text, node: Node) => void;
   readonly findings: readonly Finding[];
 }
 
@@ -47,7 +50,7 @@ export function decoderFor(
   const covered = new Map<1 | 2, Leaves>();
 
   const tell = (
-    message: string,
+    message: Text,
     start: number,
     end: number,
     rule = "bad-value",
@@ -66,12 +69,12 @@ export function decoderFor(
   };
 
   const leaf = (type: keyof Leaves, node: Node, leaves: Leaves): unknown => {
-    if (node.is !== "text") return wrong(node, "a single value");
+    if (node.is !== "text") return wrong(node, say`a single value`);
     return checked(leaves[type].safeParse(node.text), node);
   };
 
-  const wrong = (node: Node, expected: string): null => {
-    tell(`Unexpected ${node.is}, expected ${expected}`, node.start, node.end);
+  const wrong = (node: Node, expected: Said): null => {
+    tell(say`Unexpected ${shapeWords[node.is]}, expected ${expected}`, node.start, node.end);
     return null;
   };
 
@@ -82,7 +85,8 @@ export function decoderFor(
   ): unknown => {
     if (result.success) return result.data;
     for (const issue of result.error.issues) {
-      const { message, params } = issue as { message: string; params?: IssueFacts };
+      const told = issue as { message: string; params?: IssueFacts };
+      const { params } = told;
       // Offsets within the text are offsets in the file only where the text stands as it is.
       const inside = node.plain && params?.start !== undefined && node.end - node.start === node.text.length;
       const start = inside ? node.start + (params?.start ?? 0) : node.start;
@@ -90,8 +94,8 @@ export function decoderFor(
       // The line end of a text under its key stays where it is.
       const put = params?.replacement?.trim();
       const edits = put === undefined ? null : putting(node, put);
-      const fix = put === undefined || edits === null ? null : { label: `Write ${put}`, edits };
-      tell(message, start, end, params?.rule, fix);
+      const fix = put === undefined || edits === null ? null : { label: say`Write ${put}`, edits };
+      tell(saidBy(told), start, end, params?.rule, fix);
     }
     return null;
   };
@@ -102,7 +106,7 @@ export function decoderFor(
     leaves: Leaves,
     whole: boolean,
   ): readonly unknown[] | null => {
-    if (node.is === "map") return wrong(node, "a value or a list of values");
+    if (node.is === "map") return wrong(node, say`a value or a list of values`);
     const entries = node.is === "list" ? node.items : [node];
     const good = entries.map((entry) => leaf(type, entry, leaves)).filter((value) => value !== null);
     return whole && good.length < entries.length ? null : good;
@@ -113,7 +117,7 @@ export function decoderFor(
     node: Node,
     leaves: Leaves,
   ): ReadonlyMap<string, unknown> | null => {
-    if (node.is !== "map") return wrong(node, "a map of names to values");
+    if (node.is !== "map") return wrong(node, say`a map of names to values`);
     const pairs = node.entries.map((entry) => [entry.key, leaf(type, entry.value, leaves)] as const);
     return new Map(pairs.filter(([, value]) => value !== null));
   };
@@ -123,16 +127,16 @@ export function decoderFor(
     const good = entries.map((entry) => {
       if (entry.is === "map") return map(entry, field.fields);
       if (entry.is === "text" && field.short) return map(standingFor(entry, field.short), field.fields);
-      return wrong(entry, `a map with ${Object.keys(field.fields).join(", ")}`);
+      return wrong(entry, say`a map with ${row(Object.keys(field.fields), "comma")}`);
     });
     return good.filter((value) => value !== null);
   };
 
   const namedOf = (field: Field & { type: "named" }, node: Node): ReadonlyMap<string, unknown> | null => {
-    if (node.is !== "map") return wrong(node, "a map of names");
+    if (node.is !== "map") return wrong(node, say`a map of names`);
     const pairs = node.entries.map((entry) => {
       const value =
-        entry.value.is === "map" ? map(entry.value, field.fields) : wrong(entry.value, "a map of fields");
+        entry.value.is === "map" ? map(entry.value, field.fields) : wrong(entry.value, say`a map of fields`);
       return [entry.key, value] as const;
     });
     return new Map(pairs.filter(([, value]) => value !== null));
@@ -157,9 +161,9 @@ export function decoderFor(
       case "choice":
         return node.is === "text"
           ? checked(choiceOf(field.of).safeParse(node.text), node)
-          : wrong(node, "one word");
+          : wrong(node, say`one word`);
       case "group":
-        return node.is === "map" ? map(node, field.fields) : wrong(node, "a map of fields");
+        return node.is === "map" ? map(node, field.fields) : wrong(node, say`a map of fields`);
       case "items":
         return itemsOf(field, node);
       case "named":
@@ -170,7 +174,11 @@ export function decoderFor(
         const read = leaf(field.type, node, leaves);
         const letters = typeof read === "string" ? [...read].length : 0;
         if (field.most === undefined || letters <= field.most) return read;
-        tell(`Unexpected length of ${letters} letters, expected at most ${field.most}`, node.start, node.end);
+        tell(
+          say`Unexpected length of ${count(letters)} letters, expected at most ${String(field.most)}`,
+          node.start,
+          node.end,
+        );
         return null;
       }
     }
@@ -185,13 +193,12 @@ export function decoderFor(
     const fix =
       field !== undefined && free && reads(field, entry.value, node)
         ? {
-            label: `Write ${meant}`,
+            label: say`Write ${meant}`,
             edits: [{ file, start: entry.keyStart, end: entry.keyEnd, text: meant }],
           }
         : null;
-    const expected = near.length > 0 ? near.join(" or ") : `one of ${names.join(", ")}`;
     tell(
-      `Unknown field \`${entry.key}\`, expected ${expected}`,
+      say`Unknown field \`${entry.key}\`, expected ${nearOrAny(near, names)}`,
       entry.keyStart,
       entry.keyEnd,
       "unknown-field",
@@ -224,7 +231,7 @@ export function decoderFor(
       const nothingLeft = Array.isArray(read) && read.length === 0 && entry.value.is === "list";
       if (nothingLeft && field.required && entry.value.is === "list" && entry.value.items.length === 0) {
         tell(
-          `Unexpected empty list in \`${entry.key}\`, expected at least one entry`,
+          say`Unexpected empty list in \`${entry.key}\`, expected at least one entry`,
           entry.value.start,
           entry.value.end,
         );
@@ -235,8 +242,11 @@ export function decoderFor(
     }
     const missing = Object.entries(fields).filter(([name, field]) => field.required && !hasValue(node, name));
     if (missing.length > 0) {
-      const names = missing.map(([name]) => `\`${name}\``).join(", ");
-      tell(`Missing ${names}, expected in every such record`, node.start, node.start + 1);
+      const names = row(
+        missing.map(([name]) => coded(name)),
+        "comma",
+      );
+      tell(say`Missing ${names}, expected in every such record`, node.start, node.start + 1);
     }
     return whole && missing.length === 0 ? values : null;
   };

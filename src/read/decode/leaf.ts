@@ -3,6 +3,9 @@ import { parseEdtf } from "../../base/date/edtf.ts";
 import { parseQuantity } from "../../base/quantity/quantity-text.ts";
 import type { QuantityContext } from "../../base/quantity/quantity-text.ts";
 import { parseYear } from "../../base/date/year.ts";
+import { inEnglish } from "../../base/text/said/english.ts";
+import { row, say } from "../../base/text/said/said.ts";
+import type { Said, Text } from "../../base/text/said/said.ts";
 import { slipFor } from "../../base/text/slip.ts";
 import type { Citation } from "../grammar/field.ts";
 
@@ -12,75 +15,81 @@ export interface IssueFacts {
   readonly start?: number;
   readonly end?: number;
   readonly replacement?: string;
+  /** What is wrong; the issue's message is its English. */
+  readonly said?: Text;
 }
 
 const idPattern = /^[a-z0-9][a-z0-9-]*(\/[a-z0-9][a-z0-9-]*)*$/;
 
+/** What a failed check said, as it can be put into another language. */
+export function saidBy(issue: { readonly message: string; readonly params?: IssueFacts | undefined }): Text {
+  return issue.params?.said ?? issue.message;
+}
+
+/** Fails a check with what is wrong with its text. */
+function fail(issues: z.core.$RefinementCtx, said: Text, facts: IssueFacts = {}): never {
+  issues.addIssue({ code: "custom", message: inEnglish(said), params: { ...facts, said } });
+  return z.NEVER;
+}
+
 const text = z.string();
 
-const flag = z
-  .enum(["true", "false"], {
-    error: (issue) =>
-      typeof issue.input === "string"
-        ? `Unexpected \`${issue.input}\`, expected true or false`
-        : "Unexpected value, expected true or false",
-  })
-  .transform((t) => t === "true");
+const flag = z.string().transform((t, issues): boolean => {
+  if (t === "true" || t === "false") return t === "true";
+  return fail(issues, say`Unexpected \`${t}\`, expected ${"true"} or ${"false"}`);
+});
 
-const number = z
-  .string()
-  .regex(/^[-−]?\d+(\.\d+)?( ?%)?$/, {
-    error: (issue) => `Unexpected \`${String(issue.input)}\`, expected a number`,
-  })
-  .transform((t) => {
-    const value = Number(t.replace("−", "-").replace(/ ?%$/, ""));
-    return t.endsWith("%") ? value / 100 : value;
-  });
+/** The number that a text is, a share of 100 with it; null where it is none. */
+function numberIn(t: string): number | null {
+  if (!/^[-−]?\d+(\.\d+)?( ?%)?$/.test(t)) return null;
+  const value = Number(t.replace("−", "-").replace(/ ?%$/, ""));
+  return t.endsWith("%") ? value / 100 : value;
+}
+
+const number = z.string().transform((t, issues): number => {
+  return numberIn(t) ?? fail(issues, say`Unexpected \`${t}\`, expected a number`);
+});
 
 /** A number within limits, both included. */
-const within = (low: number, high: number, expected: string) =>
+const within = (low: number, high: number, expected: Said) =>
   z.string().transform((t, issues): number => {
-    const read = number.safeParse(t);
-    if (read.success && read.data >= low && read.data <= high) return read.data;
-    issues.addIssue({ code: "custom", message: `Unexpected \`${t}\`, expected ${expected}` });
-    return z.NEVER;
+    const read = numberIn(t);
+    if (read !== null && read >= low && read <= high) return read;
+    return fail(issues, say`Unexpected \`${t}\`, expected ${expected}`);
   });
 
-const amount = within(0, Infinity, "a number, 0 or more");
-const chance = within(0, 1, "a probability from 0 to 1");
+const amount = within(0, Infinity, say`a number, 0 or more`);
+const chance = within(0, 1, say`a probability from 0 to 1`);
 
-const whole = z
-  .string()
-  .regex(/^\d{1,15}$/, { error: (issue) => `Unexpected \`${String(issue.input)}\`, expected a whole number` })
-  .transform(Number);
-
-const id = z.string().regex(idPattern, {
-  error: (issue) => `Unexpected id \`${String(issue.input)}\`, expected a-z, 0-9 and - in parts joined by /`,
+const whole = z.string().transform((t, issues): number => {
+  if (/^\d{1,15}$/.test(t)) return Number(t);
+  return fail(issues, say`Unexpected \`${t}\`, expected a whole number`);
 });
 
-const ref = z.string().min(1, { error: "Missing id, expected the id of a record" });
+const id = z.string().transform((t, issues): string => {
+  if (idPattern.test(t)) return t;
+  return fail(issues, say`Unexpected id \`${t}\`, expected ${"a-z"}, ${"0-9"} and - in parts joined by /`);
+});
+
+const ref = z.string().transform((t, issues): string => {
+  return t === "" ? fail(issues, say`Missing id, expected the id of a record`) : t;
+});
 
 /** `KEY` or `KEY locator`: the key ends at the first space. */
-const citation = z
-  .string()
-  .regex(/^\S/, { error: "Missing key, expected the key of a source" })
-  .transform((t): Citation => {
-    const space = t.search(/\s/);
-    return space < 0 ? { key: t, locator: null } : { key: t.slice(0, space), locator: t.slice(space).trim() };
-  });
-
-const year = z.string().transform((t, context): number => {
-  const read = parseYear(t);
-  if ("ok" in read) return read.ok;
-  context.addIssue({ code: "custom", message: read.problem.message });
-  return z.NEVER;
+const citation = z.string().transform((t, issues): Citation => {
+  if (!/^\S/.test(t)) return fail(issues, say`Missing key, expected the key of a source`);
+  const space = t.search(/\s/);
+  return space < 0 ? { key: t, locator: null } : { key: t.slice(0, space), locator: t.slice(space).trim() };
 });
 
-const date = z.string().transform((t, context): string => {
+const year = z.string().transform((t, issues): number => {
+  const read = parseYear(t);
+  return "ok" in read ? read.ok : fail(issues, read.problem.message);
+});
+
+const date = z.string().transform((t, issues): string => {
   const read = parseEdtf(t);
-  if ("ok" in read) return t;
-  context.addIssue({ code: "custom", message: read.problem.message });
-  return z.NEVER;
+  return "ok" in read ? t : fail(issues, read.problem.message);
 });
 
 /** A quantity read in a corpus's units. */
@@ -91,9 +100,7 @@ function quantityIn(context: QuantityContext) {
     const { code, message, start, end, replacement, otherwise } = read.problem;
     // A number with two readings, or an uncertainty below 0, is asked about and never guessed.
     const certain = replacement !== undefined && otherwise === undefined && code !== "negative-uncertainty";
-    const facts: IssueFacts = { start, end, ...(certain ? { replacement } : {}) };
-    issues.addIssue({ code: "custom", message, params: facts });
-    return z.NEVER;
+    return fail(issues, message, { start, end, ...(certain ? { replacement } : {}) });
   });
 }
 
@@ -123,12 +130,7 @@ export function choiceOf(of: readonly string[]) {
   return z.string().transform((t, issues) => {
     if (of.includes(t)) return t;
     const replacement = slipFor(t, of);
-    const params: IssueFacts = replacement === null ? {} : { replacement };
-    issues.addIssue({
-      code: "custom",
-      message: `Unexpected \`${t}\`, expected one of ${of.join(", ")}`,
-      params,
-    });
-    return z.NEVER;
+    const expected = say`Unexpected \`${t}\`, expected one of ${row(of, "comma")}`;
+    return fail(issues, expected, replacement === null ? {} : { replacement });
   });
 }

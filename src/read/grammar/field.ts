@@ -1,6 +1,7 @@
 import type { Id } from "../../base/finding.ts";
 import type { Json } from "../../base/json.ts";
 import type { Quantity } from "../../base/quantity.ts";
+import type { Text } from "../../base/text/said/said.ts";
 
 /** A place in a source: its key and, where given, the locator as written (`p. 12, fig. 3`). */
 export interface Citation {
@@ -56,7 +57,7 @@ export type ListName =
   | "readings";
 
 interface Described {
-  readonly doc: string;
+  readonly doc: Text;
   readonly required?: true;
   /** The most letters that a text may have. */
   readonly most?: number;

@@ -1,4 +1,5 @@
 import type { Finding, Span } from "../../base/finding.ts";
+import { count, say } from "../../base/text/said/said.ts";
 import { collector, lineSpan, quoted } from "../decode/collector.ts";
 import type { Collector } from "../decode/collector.ts";
 import type { SourceFile } from "../source-file.ts";
@@ -40,7 +41,7 @@ export function readTable(file: SourceFile): Table {
     at = row.next;
     cells += row.cells.length;
     if (cells > mostCells) {
-      const message = `Unexpected number of more than ${mostCells} cells, expected them divided among several tables`;
+      const message = say`Unexpected number of more than ${count(mostCells)} cells, expected them divided among several tables`;
       found.bad(message, lineSpan(file, row.span.start), { rule: "unreadable-file" });
       break;
     }
@@ -48,7 +49,7 @@ export function readTable(file: SourceFile): Table {
   }
   const [top, ...body] = rows;
   if (!top) {
-    const message = "Missing head line, expected the names of the columns";
+    const message = say`Missing head line, expected the names of the columns`;
     found.bad(message, lineSpan(file, start), { rule: "unreadable-file" });
     return { head: [], rows: [], findings: found.all() };
   }
@@ -59,7 +60,7 @@ export function readTable(file: SourceFile): Table {
       names.add(name);
       return true;
     }
-    found.bad(`Duplicate column \`${quoted(name)}\`, expected it once; the first is kept`, span, {
+    found.bad(say`Duplicate column \`${quoted(name)}\`, expected it once; the first is kept`, span, {
       rule: "duplicate-key",
     });
     return false;
@@ -67,8 +68,13 @@ export function readTable(file: SourceFile): Table {
   const whole = body.filter((row) => {
     if (row.spoilt) return false;
     if (row.cells.length === head.length) return true;
-    const met = row.cells.length === 1 ? "1 cell" : `${row.cells.length} cells`;
-    found.bad(`Unexpected ${met}, expected ${head.length} as in the head line`, row.span);
+    const [met, due] = [row.cells.length, String(head.length)];
+    found.bad(
+      met === 1
+        ? say`Unexpected 1 cell, expected ${due} as in the head line`
+        : say`Unexpected ${count(met)} cells, expected ${due} as in the head line`,
+      row.span,
+    );
     return false;
   });
   const kept = (cells: readonly Cell[]): readonly Cell[] => cells.filter((_, column) => counted[column]);
@@ -123,7 +129,7 @@ function quotedAt(file: SourceFile, from: number, separator: string, found: Coll
   for (;;) {
     const quote = text.indexOf('"', end);
     if (quote < 0) {
-      found.bad('Unexpected `"` that is never closed, expected a closing one', lineSpan(file, from));
+      found.bad(say`Unexpected \`"\` that is never closed, expected a closing one`, lineSpan(file, from));
       return { ...bareAt(file, from, separator), spoilt: true };
     }
     parts.push(text.slice(end, quote));
@@ -134,7 +140,8 @@ function quotedAt(file: SourceFile, from: number, separator: string, found: Coll
   }
   const after = bareAt(file, end, separator);
   const spoilt = after.text.trim() !== "";
-  if (spoilt) found.bad("Unexpected text after a closing quote, expected a separator", lineSpan(file, end));
+  if (spoilt)
+    found.bad(say`Unexpected text after a closing quote, expected a separator`, lineSpan(file, end));
   return { text: parts.join(""), span: { file: path, start: from, end }, spoilt, next: after.next };
 }
 
@@ -145,7 +152,7 @@ function afterComments(file: SourceFile, found: Collector): number {
   while (/^#[^,;\t"\r\n]/.test(text.slice(at, at + 2))) {
     const line = lineSpan(file, at);
     const said = quoted(text.slice(line.start, line.end));
-    found.bad(`Unexpected comment \`${said}\`, expected a table that begins with its head line`, line);
+    found.bad(say`Unexpected comment \`${said}\`, expected a table that begins with its head line`, line);
     at = lineAt(text, at).next;
   }
   return at;

@@ -3,8 +3,10 @@ import type { Edit, Finding } from "../../base/finding.ts";
 import { nearest } from "../../base/nearest.ts";
 import { parseQuantity } from "../../base/quantity/quantity-text.ts";
 import type { QuantityContext } from "../../base/quantity/quantity-text.ts";
+import { say } from "../../base/text/said/said.ts";
 import { slipFor } from "../../base/text/slip.ts";
 import { decoderFor } from "../decode/decode.ts";
+import { nearOrAny } from "../decode/named.ts";
 import { everywhere, kindOf } from "../grammar/kinds.ts";
 import type { AnyRecord, FileRecords, Spoilt } from "../record.ts";
 import { readRecord } from "../records.ts";
@@ -30,11 +32,11 @@ export function readTableRecords(
   for (const cell of table.head) {
     if (names.includes(cell.text) || also.includes(cell.text) || cell.text.startsWith("x-")) continue;
     const near = nearest(cell.text, [...names, ...also]);
-    const expected = near.length > 0 ? near.join(" or ") : `one of ${[...names, ...also].join(", ")}`;
+    const expected = nearOrAny(near, [...names, ...also]);
     const meant = slipFor(cell.text, [...names, ...also]);
     const free = meant !== null && !table.head.some((one) => one.text === meant);
-    const fix = free ? { label: `Write ${meant}`, edits: [{ ...cell.span, text: meant }] } : null;
-    const message = `Unknown column \`${cell.text}\`, expected ${expected}`;
+    const fix = free ? { label: say`Write ${meant}`, edits: [{ ...cell.span, text: meant }] } : null;
+    const message = say`Unknown column \`${cell.text}\`, expected ${expected}`;
     findings.push(finding("unknown-field", message, cell.span, { fix }));
   }
   const context = { ...settings.quantities, decimal: settings.decimal };

@@ -1,9 +1,12 @@
+import { say } from "../../base/text/said/said.ts";
+import type { Said, Text } from "../../base/text/said/said.ts";
+
 /** A value that YAML takes apart, as it was typed: its place, its field, and what is wrong with it in words. */
 export interface Split {
   readonly key: string;
   readonly start: number;
   readonly end: number;
-  readonly message: string;
+  readonly message: Text;
 }
 
 /** The value round a place at which YAML stopped, where it is an ordinary text that only lacks quotes; null otherwise. */
@@ -45,18 +48,18 @@ export function withoutComment(typed: string): string {
 }
 
 /** What is wrong with a value as it was typed; with `hashOnly`, only what ends a value early without a word. */
-function troubleIn(value: string, hashOnly: boolean): string | null {
+function troubleIn(value: string, hashOnly: boolean): Said | null {
   if (value.length < 3 || /^[[{&*!|%@`]/u.test(value)) return null;
   const shown = `\`${value.length > 60 ? `${value.slice(0, 59)}…` : value}\``.replace(/\s+/gu, " ");
-  const around = "expected quotes round the whole value";
-  if (hash.test(value) && !/^["']/u.test(value)) return `Unexpected # inside ${shown}, ${around}`;
+  const around = say`expected quotes round the whole value`;
+  if (hash.test(value) && !/^["']/u.test(value)) return say`Unexpected # inside ${shown}, ${around}`;
   if (hashOnly) return null;
   if (/^(?:"(?:[^"\\]|\\.)*"|'(?:[^']|'')*')[ \t]*[^\s#]/u.test(value))
-    return `Unexpected text after a closing quote in ${shown}, ${around}`;
+    return say`Unexpected text after a closing quote in ${shown}, ${around}`;
   if (/^["']/u.test(value)) return null;
   if (/^>(?![-+0-9]*(?:\s*$|\s+#|\r?\n))/u.test(value) || /^-\s/u.test(value))
-    return `Unexpected \`${value[0] ?? ""}\` at the beginning of ${shown}, ${around}`;
-  return /:(?:\s|$)/u.test(value) ? `Unexpected colon inside ${shown}, ${around}` : null;
+    return say`Unexpected \`${value[0] ?? ""}\` at the beginning of ${shown}, ${around}`;
+  return /:(?:\s|$)/u.test(value) ? say`Unexpected colon inside ${shown}, ${around}` : null;
 }
 
 /** A number sign that YAML takes for a comment, where a writer numbers something: `Post #4`. */

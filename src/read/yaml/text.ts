@@ -2,9 +2,12 @@ import { parseDocument } from "yaml";
 import type { Document } from "yaml";
 import { finding } from "../../base/finding.ts";
 import type { Finding } from "../../base/finding.ts";
+import { say } from "../../base/text/said/said.ts";
+import type { Text } from "../../base/text/said/said.ts";
 import { tooDeepAt } from "./nesting.ts";
 import { masked, quoted, splitRound } from "./split.ts";
 import type { Split } from "./split.ts";
+import { syntaxMessage } from "./syntax.ts";
 import type { MapNode, Node } from "./tree.ts";
 import { walkOf } from "./walk.ts";
 import type { Mend } from "./walk.ts";
@@ -27,7 +30,7 @@ export function readYaml(file: string, text: string, mend: Mend = (_, whole) => 
   if (deep !== null) {
     return unreadable(
       file,
-      "Unexpected nesting of more than 64 levels, expected flatter records",
+      say`Unexpected nesting of more than 64 levels, expected flatter records`,
       deep,
       deep + 1,
     );
@@ -35,7 +38,7 @@ export function readYaml(file: string, text: string, mend: Mend = (_, whole) => 
   const control = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f]/.exec(text);
   if (control) {
     const code = control[0].charCodeAt(0).toString(16).toUpperCase().padStart(4, "0");
-    const message = `Unexpected control character U+${code}, expected printable text`;
+    const message = say`Unexpected control character ${`U+${code}`}, expected printable text`;
     return unreadable(file, message, control.index, control.index + 1);
   }
   const { document, splits } = parsed(text);
@@ -49,7 +52,7 @@ export function readYaml(file: string, text: string, mend: Mend = (_, whole) => 
   const findings: Finding[] = splits.map(({ key, start, end, message }) => {
     const put = unread.length > 0 ? null : mend(key, text.slice(start, end));
     const edits = [{ file, start, end, text: put ?? "" }];
-    const fix = put === null ? null : { label: "Put the value in quotes", edits };
+    const fix = put === null ? null : { label: say`Put the value in quotes`, edits };
     return finding("split-value", message, { file, start, end }, { fix });
   });
   if (unread.length > 0) return { root: null, findings: [...findings, ...unread], split: [] };
@@ -59,7 +62,7 @@ export function readYaml(file: string, text: string, mend: Mend = (_, whole) => 
   if (root.is !== "map") {
     return unreadable(
       file,
-      "Unexpected list or text, expected a map of lists of records",
+      say`Unexpected list or text, expected a map of lists of records`,
       root.start,
       root.end,
     );
@@ -93,21 +96,6 @@ function withoutOverlaps(splits: readonly Split[]): readonly Split[] {
   return kept;
 }
 
-function unreadable(file: string, message: string, start: number, end: number): YamlText {
+function unreadable(file: string, message: Text, start: number, end: number): YamlText {
   return { root: null, findings: [finding("unreadable-file", message, { file, start, end })], split: [] };
-}
-
-function syntaxMessage(code: string, message: string): string {
-  switch (code) {
-    case "TAB_AS_INDENT":
-      return "Unexpected tab as indentation, expected spaces";
-    case "MULTIPLE_DOCS":
-      return "Unexpected second document, expected one document in a file";
-    case "BLOCK_AS_IMPLICIT_KEY":
-      return "Unexpected second colon in one line, expected quotes round a text that holds a colon";
-    case "MISSING_CHAR":
-      return `${message.replace(/"quote$/, "quote")}, expected it before the end`;
-    default:
-      return message;
-  }
 }

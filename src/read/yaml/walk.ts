@@ -2,6 +2,8 @@ import { isAlias, isMap, isScalar, isSeq } from "yaml";
 import type { Alias, Document, Node as YamlNode, Pair, Scalar, YAMLMap, YAMLSeq } from "yaml";
 import { finding } from "../../base/finding.ts";
 import type { Finding, Fix } from "../../base/finding.ts";
+import { say } from "../../base/text/said/said.ts";
+import type { Text } from "../../base/text/said/said.ts";
 import { quoted, withoutComment } from "./split.ts";
 import type { Entry, Node } from "./tree.ts";
 
@@ -28,7 +30,7 @@ export function walkOf({ file, text, yaml, findings, split, mend }: Walked): Wal
   let aliases = 0;
   const seen = new Map<YamlNode, Node>();
   const open = new Set<YamlNode>();
-  const tell = (rule: string, message: string, start: number, end: number, fix: Fix | null = null): void => {
+  const tell = (rule: string, message: Text, start: number, end: number, fix: Fix | null = null): void => {
     findings.push(finding(rule, message, { file, start, end }, { fix }));
   };
 
@@ -42,7 +44,7 @@ export function walkOf({ file, text, yaml, findings, split, mend }: Walked): Wal
       text.charCodeAt(start - 1) !== 33 &&
       hasTag(text, start)
     ) {
-      tell("bad-value", "Unexpected tag, expected a plain value", tagStart(text, start), start);
+      tell("bad-value", say`Unexpected tag, expected a plain value`, tagStart(text, start), start);
     }
     open.add(node);
     const result = isAlias(node)
@@ -63,13 +65,13 @@ export function walkOf({ file, text, yaml, findings, split, mend }: Walked): Wal
     const nothing: Node = { is: "text", text: "", plain: true, start, end };
     if (++aliases > mostAliases) {
       if (aliases === mostAliases + 1) {
-        tell("bad-value", "Unexpected alias, expected at most 100 aliases in a file", start, end);
+        tell("bad-value", say`Unexpected alias, expected at most 100 aliases in a file`, start, end);
       }
       return nothing;
     }
     const target = node.resolve(yaml);
     if (!target || open.has(target)) {
-      tell("bad-value", `Unknown alias \`${node.source}\`, expected an anchor above it`, start, end);
+      tell("bad-value", say`Unknown alias \`${node.source}\`, expected an anchor above it`, start, end);
       return nothing;
     }
     return walk(target);
@@ -80,7 +82,7 @@ export function walkOf({ file, text, yaml, findings, split, mend }: Walked): Wal
     const value = typeof node.value === "string" ? node.value : String(node.value ?? "");
     const cut = plain && value !== "" && /^[ \t]+#[\p{L}\p{N}]/u.test(text.slice(end, end + 300));
     if (cut) {
-      const message = "Unexpected comment inside a value, expected quotes round a text that holds #";
+      const message = say`Unexpected comment inside a value, expected quotes round a text that holds #`;
       const next = text.indexOf("\n", end);
       const whole = withoutComment(text.slice(start, next < 0 ? text.length : next).trimEnd());
       apart(message, start, end, { start, end: start + whole.length, text: quoted(whole) });
@@ -93,13 +95,13 @@ export function walkOf({ file, text, yaml, findings, split, mend }: Walked): Wal
 
   /** Tells a value that was taken apart, and remembers where, since the record is then not read by half. */
   const apart = (
-    message: string,
+    message: Text,
     start: number,
     end: number,
     edit: { readonly start: number; readonly end: number; readonly text: string } | null,
   ): void => {
     split.push(edit ?? { start, end });
-    const label = edit?.text.startsWith('"') ? "Put the value in quotes" : `Write ${edit?.text ?? ""}`;
+    const label = edit?.text.startsWith('"') ? say`Put the value in quotes` : say`Write ${edit?.text ?? ""}`;
     const fix = edit === null ? null : { label, edits: [{ file, ...edit }] };
     tell("split-value", message, start, end, fix);
   };
@@ -118,12 +120,12 @@ export function walkOf({ file, text, yaml, findings, split, mend }: Walked): Wal
     pairs.forEach((pair, place) => {
       const [keyStart, keyEnd] = rangeOf(pair.key);
       if (!isScalar(pair.key)) {
-        tell("bad-value", "Unexpected list, map or alias as a key, expected a word", keyStart, keyEnd);
+        tell("bad-value", say`Unexpected list, map or alias as a key, expected a word`, keyStart, keyEnd);
         return;
       }
       const key = String(pair.key.value ?? "");
       if (key === "<<") {
-        tell("bad-value", "Unexpected merge key `<<`, expected the fields themselves", keyStart, keyEnd);
+        tell("bad-value", say`Unexpected merge key \`<<\`, expected the fields themselves`, keyStart, keyEnd);
         return;
       }
       if (node.flow && !pair.value) {
@@ -133,7 +135,7 @@ export function walkOf({ file, text, yaml, findings, split, mend }: Walked): Wal
       if (keys.has(key)) {
         tell(
           "duplicate-key",
-          `Duplicate key \`${key}\`, expected it once; the first is kept`,
+          say`Duplicate key \`${key}\`, expected it once; the first is kept`,
           keyStart,
           keyEnd,
         );
@@ -168,7 +170,12 @@ export function walkOf({ file, text, yaml, findings, split, mend }: Walked): Wal
     const [keyStart] = rangeOf(pairs[place]?.key);
     const [, end] = rangeOf(pairs[after < 0 ? pairs.length - 1 : after - 1]?.key);
     if (!before?.value) {
-      tell("bad-value", `Unexpected \`${text.slice(keyStart, end)}\` alone, expected a value`, keyStart, end);
+      tell(
+        "bad-value",
+        say`Unexpected \`${text.slice(keyStart, end)}\` alone, expected a value`,
+        keyStart,
+        end,
+      );
       return;
     }
     const [start] = rangeOf(before.value);
@@ -180,11 +187,11 @@ export function walkOf({ file, text, yaml, findings, split, mend }: Walked): Wal
     // Of a number the decimal sign is mended at once: quotes alone would not make it one.
     const number = put !== null && !put.startsWith('"');
     const expected = number
-      ? `the point as the decimal sign: \`${put}\``
+      ? say`the point as the decimal sign: \`${put}\``
       : put === null
-        ? "the value without one, or in quotes"
-        : "quotes round a value that holds a comma";
-    const message = `Unexpected comma inside \`${whole}\`, expected ${expected}`;
+        ? say`the value without one, or in quotes`
+        : say`quotes round a value that holds a comma`;
+    const message = say`Unexpected comma inside \`${whole}\`, expected ${expected}`;
     apart(message, start, end, put === null ? null : { start, end, text: put });
   };
 

@@ -2,7 +2,8 @@ import type { Id } from "../../base/finding.ts";
 import type { Standing } from "../../judge/judge.ts";
 import { wholesOf } from "../../judge/rules/measurements/compare.ts";
 import type { ArtefactRecord } from "../../link/graph.ts";
-import { labelOf } from "../../link/names/label.ts";
+import type { Text } from "../../base/text/said/said.ts";
+import { labelText } from "../../link/names/label.ts";
 import { fieldLines } from "../pages/fields.ts";
 import type { FieldLine } from "../pages/fields.ts";
 import { claimText } from "../pages/question.ts";
@@ -23,7 +24,7 @@ import { labelOfThing } from "./tree.ts";
 /** The name of a thing, leading to its page. */
 export interface Named {
   readonly id: Id;
-  readonly name: string;
+  readonly name: Text;
 }
 
 /** An answer that would not stand without a thing, and the part of it that it hangs on, unless that is withheld. */
@@ -37,7 +38,7 @@ export interface Hanging {
 /** Everything that is known of one thing. */
 export interface ArtefactPage {
   readonly id: Id;
-  readonly name: string;
+  readonly name: Text;
   readonly kind: string | null;
   readonly wholes: readonly Named[];
   readonly parts: readonly Named[];
@@ -53,7 +54,7 @@ export interface ArtefactPage {
   readonly looks: readonly Look[];
   readonly images: readonly {
     readonly id: Id;
-    readonly name: string;
+    readonly name: Text;
     readonly fields: readonly FieldLine[];
   }[];
   readonly hanging: readonly Hanging[];
@@ -76,7 +77,7 @@ export function artefactPage(model: Reported, id: Id): ArtefactPage | null {
   const record = graph.records.get(id);
   const withheld = withheldIn(graph);
   if (record?.list !== "artefacts" || !shownUnder(model)(id)) return null;
-  const named = (one: Id): Named => ({ id: one, name: labelOf(graph, one) });
+  const named = (one: Id): Named => ({ id: one, name: labelText(graph, one) });
   const wholes = wholesOf(id, graph)
     .slice(1)
     .filter((one) => !withheld(one));
@@ -126,7 +127,7 @@ function imagesOf(model: Reported, id: Id): ArtefactPage["images"] {
     .filter((one) => one.values.of.includes(id) && shown(one.id))
     .map((one) => ({
       id: one.id,
-      name: labelOf(graph, one.id),
+      name: labelText(graph, one.id),
       fields: fieldLines(graph, one, "").filter((field) => field.name !== "of"),
     }));
 }
@@ -139,7 +140,7 @@ function hangingOn({ graph, judgement, restsOn }: Reported, id: Id): readonly Ha
     const thing = losses.find((one) => things.has(one));
     const standing = judgement.standings.get(claim);
     if (thing === undefined || standing === undefined || withheld(claim)) return [];
-    const part = thing === id || withheld(thing) ? null : { id: thing, name: labelOf(graph, thing) };
+    const part = thing === id || withheld(thing) ? null : { id: thing, name: labelText(graph, thing) };
     return [{ claim, text: claimText(graph, claim), standing, part }];
   });
 }

@@ -1,20 +1,23 @@
 import type { Id } from "../../base/finding.ts";
 import { apart, comparable } from "../../judge/rules/measurements/compare.ts";
 import type { MeasurementRecord } from "../../link/graph.ts";
-import { authorLabel, labelOf } from "../../link/names/label.ts";
+import type { Text } from "../../base/text/said/said.ts";
+import { authorOrCorpus, labelText } from "../../link/names/label.ts";
 import type { Reported } from "../report/report.ts";
 import { shownUnder, withheldIn } from "../withhold.ts";
 import type { Reading } from "./reading.ts";
 import { inOrder, readingOf } from "./reading.ts";
-import { differenceWords, siUnitFor, siWords } from "../si-words.ts";
-import type { SIUnit } from "../si-words.ts";
+import { differenceWords, siUnitFor, siWords } from "./si-words.ts";
+import type { SIUnit } from "./si-words.ts";
 import { takingOf } from "./taken.ts";
 import type { Taken, Taking } from "./taken.ts";
+import { tiesFor } from "./ties.ts";
+import type { TieLine, Ties } from "./ties.ts";
 
 /** Two readings that differ by more than their uncertainties allow. */
 export interface Clash {
   readonly ids: readonly [Id, Id];
-  readonly who: readonly [string, string];
+  readonly who: readonly [Text, Text];
   /** The difference in words, and how many times what is allowed it is; null where nothing at all is allowed. */
   readonly by: string;
   readonly times: number | null;
@@ -29,6 +32,8 @@ export interface Dimension {
   readonly readings: readonly Reading[];
   /** The worst first. */
   readonly clashes: readonly Clash[];
+  /** What it should equal by other dimensions. */
+  readonly ties: readonly TieLine[];
   /** What a derivation would take: the value in SI, of how many readings; null where it takes none. */
   readonly taken: { readonly si: string; readonly readings: number } | null;
 }
@@ -36,7 +41,7 @@ export interface Dimension {
 /** The dimensions of one thing: of the artefact itself, or of one of its parts. */
 export interface Measured {
   readonly thing: Id;
-  readonly name: string;
+  readonly name: Text;
   readonly dimensions: readonly Dimension[];
 }
 
@@ -48,6 +53,7 @@ export function dimensionsOf(model: Reported, id: Id): readonly Measured[] {
   const things = graph.withParts(id).filter((one) => !withheld(one));
   const taking = takingOf(model, id, true);
   const clashes = clashesIn(model, new Set(things));
+  const ties = tiesFor(graph, things, shown);
   const groups = new Map<Id, Map<string, MeasurementRecord[]>>(things.map((thing) => [thing, new Map()]));
   for (const record of graph.list("measurements")) {
     const own = groups.get(record.values.of);
@@ -56,16 +62,22 @@ export function dimensionsOf(model: Reported, id: Id): readonly Measured[] {
     own.set(key, [...(own.get(key) ?? []), record]);
   }
   return [...groups].flatMap(([thing, own]) => {
-    const dimensions = [...own.values()].map((group) => dimensionOf(model, group, taking, clashes));
-    return dimensions.length > 0 ? [{ thing, name: labelOf(graph, thing), dimensions }] : [];
+    const dimensions = [...own.values()].map((group) => dimensionOf(model, group, { taking, clashes, ties }));
+    return dimensions.length > 0 ? [{ thing, name: labelText(graph, thing), dimensions }] : [];
   });
+}
+
+/** What is known of all the dimensions together. */
+interface Beside {
+  readonly taking: Taking;
+  readonly clashes: readonly Found[];
+  readonly ties: Ties;
 }
 
 function dimensionOf(
   model: Reported,
   group: readonly MeasurementRecord[],
-  taking: Taking,
-  clashes: readonly Found[],
+  { taking, clashes, ties }: Beside,
 ): Dimension {
   const { graph } = model;
   const [first] = group;
@@ -92,6 +104,7 @@ function dimensionOf(
       }),
     ),
     clashes: own,
+    ties: ties(first.values.of, taken?.ids ?? [], unit),
     taken: taken === undefined ? null : takenWords(taken, unit),
   };
 }
@@ -130,7 +143,7 @@ function clashesIn(model: Reported, things: ReadonlySet<Id>): readonly Found[] {
 function clashOf({ graph }: Reported, { a, b, by, allowed }: Found, unit: SIUnit): Clash {
   return {
     ids: [a.id, b.id],
-    who: [authorLabel(graph, a.id), authorLabel(graph, b.id)],
+    who: [authorOrCorpus(graph, a.id), authorOrCorpus(graph, b.id)],
     by: differenceWords(by, unit),
     times: allowed > 0 ? by / allowed : null,
   };

@@ -1,8 +1,9 @@
 import type { Id } from "../../base/finding.ts";
-import { yearText } from "../../base/date/year.ts";
+import { yearWords } from "../../base/date/year-words.ts";
+import type { Text } from "../../base/text/said/said.ts";
 import type { Standing } from "../../judge/judge.ts";
 import type { ObservationRecord } from "../../link/graph.ts";
-import { authorLabel, labelOf } from "../../link/names/label.ts";
+import { authorOrCorpus, labelText } from "../../link/names/label.ts";
 import { citedPieces } from "../pages/fields.ts";
 import type { Piece } from "../pages/pieces.ts";
 import type { Reported } from "../report/report.ts";
@@ -18,12 +19,12 @@ export interface Observed {
   readonly feature: string | null;
   readonly present: Presence;
   readonly basis: string | null;
-  readonly year: string | null;
-  readonly by: string;
+  readonly year: Text | null;
+  readonly by: Text;
   readonly from: readonly Piece[];
   readonly standing: Standing | null;
   /** The parts or other things it is of, where it is not of the thing alone. */
-  readonly on: readonly { readonly id: Id; readonly name: string }[];
+  readonly on: readonly { readonly id: Id; readonly name: Text }[];
 }
 
 /** What was seen, looked for or passed over on a thing and its parts: on itself first, then as the corpus has it. */
@@ -45,14 +46,14 @@ export function observedOn(model: Reported, id: Id): readonly Observed[] {
       feature: values.feature ?? null,
       present: values.present ?? "true",
       basis: values.basis ?? null,
-      year: year === null ? null : yearText(year),
-      by: authorLabel(graph, name),
+      year: year === null ? null : yearWords(year),
+      by: authorOrCorpus(graph, name),
       from: citedPieces(graph, values.from ?? []),
       standing: judgement.standings.get(name) ?? null,
       on:
         of.length === 1 && of[0] === id
           ? []
-          : of.map((thing) => ({ id: thing, name: labelOf(graph, thing) })),
+          : of.map((thing) => ({ id: thing, name: labelText(graph, thing) })),
     };
   });
 }

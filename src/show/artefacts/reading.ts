@@ -1,15 +1,17 @@
 import type { Id } from "../../base/finding.ts";
 import { byYear } from "../../base/order.ts";
-import { yearText } from "../../base/date/year.ts";
+import { yearWords } from "../../base/date/year-words.ts";
+import { say } from "../../base/text/said/said.ts";
+import type { Text } from "../../base/text/said/said.ts";
 import { measuredOf } from "../../derive/select.ts";
 import type { Graph, MeasurementRecord } from "../../link/graph.ts";
-import { authorLabel } from "../../link/names/label.ts";
+import { authorOrCorpus } from "../../link/names/label.ts";
 import { citationPieces, citedPieces } from "../pages/fields.ts";
 import type { Piece } from "../pages/pieces.ts";
 import type { Reported } from "../report/report.ts";
 import { withheldIn } from "../withhold.ts";
-import { siWords } from "../si-words.ts";
-import type { SIUnit } from "../si-words.ts";
+import { siWords } from "./si-words.ts";
+import type { SIUnit } from "./si-words.ts";
 
 /** One reading of a dimension, as its source has it and in SI. */
 export interface Reading {
@@ -20,8 +22,8 @@ export interface Reading {
   readonly si: string;
   readonly state: "complete" | "preserved" | "reconstructed";
   readonly basis: string | null;
-  readonly year: string | null;
-  readonly by: string;
+  readonly year: Text | null;
+  readonly by: Text;
   readonly from: readonly Piece[];
   readonly via: readonly Piece[];
   readonly instrument: string | null;
@@ -30,19 +32,19 @@ export interface Reading {
   /** It sums up so many things or readings. */
   readonly n: number | null;
   /** Whose figure it copies; it then counts for nothing of its own. */
-  readonly copyOf: string | null;
+  readonly copyOf: Text | null;
   /** How a derivation would take it: alone, in a mean, or not at all, and then why. */
   readonly use: "alone" | "in-mean" | "left-out";
-  readonly leftOut: string | null;
+  readonly leftOut: Text | null;
   readonly clashing: boolean;
 }
 
 /** What is known of a reading beside its record. */
 export interface Beside {
   readonly unit: SIUnit;
-  readonly original: string | null;
+  readonly original: Text | null;
   readonly entered: readonly Id[];
-  readonly leftOut: string | null;
+  readonly leftOut: Text | null;
   readonly clashing: boolean;
 }
 
@@ -58,8 +60,8 @@ export function readingOf({ graph }: Reported, record: MeasurementRecord, beside
     si: siWords(measuredOf(record, graph).quantity, beside.unit),
     state: values.state ?? "complete",
     basis: values.basis ?? null,
-    year: year === null ? null : yearText(year),
-    by: authorLabel(graph, id),
+    year: year === null ? null : yearWords(year),
+    by: authorOrCorpus(graph, id),
     from: citedPieces(graph, values.from ?? []),
     via: values.via ? citationPieces(graph, values.via) : [],
     instrument: values.instrument ?? null,
@@ -76,7 +78,7 @@ export function readingOf({ graph }: Reported, record: MeasurementRecord, beside
 /** A reading with the name of the one it copies. */
 export interface Placed {
   readonly record: MeasurementRecord;
-  readonly original: string | null;
+  readonly original: Text | null;
 }
 
 /** Readings in the order of the years, each followed by what copies it. */
@@ -105,12 +107,10 @@ function originalOf(
   graph: Graph,
   record: MeasurementRecord,
   copied: MeasurementRecord | undefined,
-): string | null {
+): Text | null {
   const { repeats } = record.values;
-  if (repeats === undefined || withheldIn(graph)(repeats)) return repeats === undefined ? null : "another";
-  return copied ? authorLabel(graph, copied.id) : authorLabelOf(graph, repeats);
-}
-
-function authorLabelOf(graph: Graph, id: Id): string {
-  return graph.sources.get(id)?.label ?? authorLabel(graph, id);
+  if (repeats === undefined || withheldIn(graph)(repeats)) return repeats === undefined ? null : say`another`;
+  return copied
+    ? authorOrCorpus(graph, copied.id)
+    : (graph.sources.get(repeats)?.label ?? authorOrCorpus(graph, repeats));
 }

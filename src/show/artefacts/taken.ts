@@ -1,4 +1,5 @@
 import type { Id } from "../../base/finding.ts";
+import type { Text } from "../../base/text/said/said.ts";
 import { select } from "../../derive/select.ts";
 import type { Measured } from "../../plugin.ts";
 import type { Reported } from "../report/report.ts";
@@ -16,7 +17,7 @@ export interface Taken {
 /** What a derivation takes of things and what it leaves out, with the reasons (format.md 4). */
 export interface Taking {
   readonly taken: readonly Taken[];
-  readonly leftOut: ReadonlyMap<Id, string>;
+  readonly leftOut: ReadonlyMap<Id, Text>;
 }
 
 /** What a derivation would take of a thing and its parts that names no preference; nothing withheld enters. */

@@ -1,16 +1,18 @@
 import type { Id } from "../../base/finding.ts";
 import type { ArtefactRecord } from "../../link/graph.ts";
-import { labelOf } from "../../link/names/label.ts";
+import { inEnglish } from "../../base/text/said/english.ts";
+import type { Text } from "../../base/text/said/said.ts";
+import { labelOf, labelText } from "../../link/names/label.ts";
 import type { Reported } from "../report/report.ts";
 import { shownUnder } from "../withhold.ts";
 
 /** A thing in the tree of things: what it is, where it is kept, how much is known of it, and its parts. */
 export interface Thing {
   readonly id: Id;
-  readonly name: string;
+  readonly name: Text;
   readonly kind: string | null;
   /** Its numbers, each with the register it stands in. */
-  readonly numbers: readonly { readonly register: string; readonly number: string }[];
+  readonly numbers: readonly { readonly register: Text; readonly number: string }[];
   readonly keeper: string | null;
   /** Measurements and observations of itself, its parts left out. */
   readonly measured: number;
@@ -48,10 +50,16 @@ export function thingTree(model: Reported): readonly Thing[] {
     const { id, values } = record;
     const name = labelOfThing(graph, record);
     const numbers = [...(values.numbers ?? [])].map(([register, number]) => ({
-      register: graph.records.has(register) ? labelOf(graph, register) : register,
+      register: graph.records.has(register) ? labelText(graph, register) : register,
       number,
     }));
-    const words = [name, labelOf(graph, id), values.kind ?? "", id, ...numbers.map((one) => one.number)];
+    const words = [
+      inEnglish(name),
+      labelOf(graph, id),
+      values.kind ?? "",
+      id,
+      ...numbers.map((one) => one.number),
+    ];
     return {
       id,
       name,
@@ -69,8 +77,8 @@ export function thingTree(model: Reported): readonly Thing[] {
 }
 
 /** The whole name of a thing, not its short one. */
-export function labelOfThing(graph: Reported["graph"], { id, values }: ArtefactRecord): string {
-  return values.name ?? labelOf(graph, id);
+export function labelOfThing(graph: Reported["graph"], { id, values }: ArtefactRecord): Text {
+  return values.name ?? labelText(graph, id);
 }
 
 /** The things of a tree that fit all words looked for, each with the wholes that lead to it. */

@@ -1,9 +1,11 @@
 import type { Id } from "../../base/finding.ts";
+import { count, row, say } from "../../base/text/said/said.ts";
+import type { Said } from "../../base/text/said/said.ts";
 import type { Standing } from "../../judge/judge.ts";
-import { labelOf } from "../../link/names/label.ts";
+import { quotedLabel } from "../../judge/rules/tell.ts";
 import type { Reported } from "../report/report.ts";
 import { withheldIn } from "../withhold.ts";
-import { counted } from "./section/boxes/words.ts";
+import { argumentsIn } from "./section/boxes/fold-words.ts";
 import type { Net } from "./section/net/net.ts";
 import { printIn } from "./section/net/print.ts";
 
@@ -21,18 +23,18 @@ export function yearBefore(years: readonly number[], year: number): number | nul
   return years.findLast((one) => one < year) ?? null;
 }
 
-const now: Readonly<Record<Standing, string>> = {
-  stands: "now stands",
-  open: "is now open",
-  falls: "now falls",
-  unsupported: "is now unsupported",
+const now: Readonly<Record<Standing, Said>> = {
+  stands: say`now stands`,
+  open: say`is now open`,
+  falls: say`now falls`,
+  unsupported: say`is now unsupported`,
 };
 
-const was: Readonly<Record<Standing, string>> = {
-  stands: "stood",
-  open: "was open",
-  falls: "fell",
-  unsupported: "was unsupported",
+const was: Readonly<Record<Standing, Said>> = {
+  stands: say`stood`,
+  open: say`was open`,
+  falls: say`fell`,
+  unsupported: say`was unsupported`,
 };
 
 /** What became of the claims of a dispute between two steps in time, and what came into print, in sentences. */
@@ -41,23 +43,23 @@ export function changesBetween(
   about: ReadonlySet<Id>,
   before: Reported,
   after: Reported,
-): readonly string[] {
+): readonly Said[] {
   const [then, later] = [printIn(net, before), printIn(net, after)];
   const standing = (model: Reported, id: Id): Standing => model.judgement.standings.get(id) ?? "unsupported";
-  const claims = net.claims.flatMap((id): readonly string[] => {
+  const claims = net.claims.flatMap((id): readonly Said[] => {
     if (!about.has(id) || !later.node(id)) return [];
-    const name = `“${labelOf(net.graph, id)}”`;
+    const name = quotedLabel(net.graph, id);
     const is = standing(after, id);
-    if (!then.node(id)) return [`${name} is named for the first time and ${now[is]}.`];
+    if (!then.node(id)) return [say`${name} is named for the first time and ${now[is]}.`];
     const had = standing(before, id);
-    return had === is ? [] : [`${name} ${was[had]} and ${now[is]}.`];
+    return had === is ? [] : [say`${name} ${was[had]} and ${now[is]}.`];
   });
   const fresh = [...about].filter((id) => !then.node(id) && later.node(id));
-  const count = (kind: "step" | "label"): number => fresh.filter((id) => net.kindOf(id) === kind).length;
-  const [steps, labels] = [count("step"), count("label")];
+  const those = (kind: "step" | "label"): number => fresh.filter((id) => net.kindOf(id) === kind).length;
+  const [steps, labels] = [those("step"), those("label")];
   const parts = [
-    ...(steps > 0 ? [counted(steps, "argument")] : []),
-    ...(labels > 0 ? [`${labels} seen or measured`] : []),
+    ...(steps > 0 ? [argumentsIn(steps)] : []),
+    ...(labels > 0 ? [say`${count(labels)} seen or measured`] : []),
   ];
-  return parts.length === 0 ? claims : [...claims, `New in print: ${parts.join(", ")}.`];
+  return parts.length === 0 ? claims : [...claims, say`New in print: ${row(parts, "comma")}.`];
 }

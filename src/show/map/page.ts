@@ -1,4 +1,5 @@
 import type { Id } from "../../base/finding.ts";
+import { inEnglish } from "../../base/text/said/english.ts";
 import type { Lens } from "../../derive/lens.ts";
 import { ofAllYears } from "../judged/suppose/supposed.ts";
 import type { Reported } from "../report/report.ts";
@@ -8,12 +9,15 @@ import { layOut } from "./layout/layout.ts";
 import type { MapPage, MapView, Scene } from "./scene.ts";
 import { drawnBy } from "./section/section.ts";
 import type { Drawn } from "./section/section.ts";
+import type { Net } from "./section/net/net.ts";
 import { statesOf } from "./states.ts";
 
 /** What a map is made from: the model under the lens that is looked through, and the one under any other. */
 export interface MapDesk {
   readonly model: Reported;
   readonly under: (lens: Lens) => Reported;
+  /** Puts what is written on the map into the reader's language; into English unless told otherwise. */
+  readonly told?: Net["told"];
 }
 
 /** A map laid out: the model it was drawn from, the view, and its scene. */
@@ -25,19 +29,24 @@ export interface Laid {
 }
 
 /** Lays a view out; what lay before keeps its place as far as it is of the same question. */
-export function laidOut(whole: Reported, asked: MapView, before: Laid | null): Laid {
+export function laidOut(
+  whole: Reported,
+  asked: MapView,
+  before: Laid | null,
+  told: Net["told"] = inEnglish,
+): Laid {
   const view = known(whole, asked);
   if (before && before.whole === whole && same(before.view, view)) return before;
-  const drawn = drawnBy(whole, view);
+  const drawn = drawnBy(whole, view, told);
   const alike = before !== null && ground(before.view) === ground(view);
-  const scene = layOut(drawn.section, alike ? { before: before.scene } : {});
+  const scene = layOut(drawn.section, alike ? { told, before: before.scene } : { told });
   return { whole, view, drawn, scene };
 }
 
 /** The map under the lens: the whole dispute's section, with each box as it stands then. */
 export function mapPage(desk: MapDesk, asked: MapView, before: Laid | null = null): MapPage {
-  const { model, under } = desk;
-  const laid = laidOut(under(ofAllYears(model.lens)), asked, before);
+  const { model, under, told = inEnglish } = desk;
+  const laid = laidOut(under(ofAllYears(model.lens)), asked, before, told);
   const { drawn, scene, view } = laid;
   const years = yearsOf(model);
   const year = model.lens.asOf;
@@ -54,8 +63,8 @@ export function mapPage(desk: MapDesk, asked: MapView, before: Laid | null = nul
       .map(({ id }) => id),
     questions: questionsOf(model),
     years,
-    foldedByItself,
-    changes: earlier ? changesBetween(field.net, drawn.all, earlier, model) : [],
+    foldedByItself: foldedByItself === null ? null : told(foldedByItself),
+    changes: earlier ? changesBetween(field.net, drawn.all, earlier, model).map(told) : [],
   };
 }
 
@@ -63,7 +72,7 @@ export function mapPage(desk: MapDesk, asked: MapView, before: Laid | null = nul
 export function rememberedMaps(): (desk: MapDesk, asked: { readonly view: MapView }) => MapPage {
   let before: Laid | null = null;
   return (desk, { view }) => {
-    before = laidOut(desk.under(ofAllYears(desk.model.lens)), view, before);
+    before = laidOut(desk.under(ofAllYears(desk.model.lens)), view, before, desk.told);
     return mapPage(desk, view, before);
   };
 }

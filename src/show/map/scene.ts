@@ -72,6 +72,8 @@ export type Look =
       readonly words: Setting;
       /** The box where the line goes on. */
       readonly to: Id;
+      /** What the cut line joins that cannot be right together. */
+      readonly collision: "rivals" | "conflict" | null;
     };
 
 /** A part within the outline of its whole, in px from the whole's top left corner. */

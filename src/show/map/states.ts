@@ -1,12 +1,14 @@
 import type { Id } from "../../base/finding.ts";
+import { count, row, say } from "../../base/text/said/said.ts";
+import type { Said, Text } from "../../base/text/said/said.ts";
 import type { Standing } from "../../judge/judge.ts";
-import { familyName, labelOf } from "../../link/names/label.ts";
+import { familyText, labelText } from "../../link/names/label.ts";
 import { holdersOf } from "../pages/question.ts";
 import type { Reported } from "../report/report.ts";
 import type { BoxState } from "./scene.ts";
+import { bearingWords } from "./section/boxes/beam.ts";
 import { foldWords } from "./section/boxes/fold-words.ts";
 import { numberValue } from "./section/boxes/number.ts";
-import { apart } from "./section/boxes/words.ts";
 import { litBy, litThings } from "./section/open/focus.ts";
 import { folds } from "./section/open/sketch.ts";
 import type { Sketch } from "./section/open/sketch.ts";
@@ -39,11 +41,15 @@ export function statesOf(
       const [is, was] = [now(sketch), then?.(sketch) ?? null];
       const changed = was === null || is.later ? null : was.later ? "not there" : was.standing;
       const said = is.later
-        ? ""
+        ? null
         : sketch.as === "fold"
-          ? (foldWords(field, sketch, drawn, (id) => model.judgement.standings.get(id) ?? null) ?? "")
+          ? foldWords(field, sketch, drawn, (id) => model.judgement.standings.get(id) ?? null)
           : saidOf(model, sketch);
-      return [sketch.id, { ...is, said, was: changed === is.standing ? null : changed, lit: isLit(sketch) }];
+      const words = said === null ? "" : net.told(said);
+      return [
+        sketch.id,
+        { ...is, said: words, was: changed === is.standing ? null : changed, lit: isLit(sketch) },
+      ];
     }),
   );
 }
@@ -74,24 +80,37 @@ function stateUnder(
   };
 }
 
+/** The four standings as the map writes them. */
+export const standingWords: Readonly<Record<Standing, Said>> = {
+  stands: say`stands`,
+  open: say`open`,
+  falls: say`falls`,
+  unsupported: say`unsupported`,
+};
+
 /** The line under a claim, a number as it was then, or what a number says of a claim. */
-function saidOf(model: Reported, { as, id, records }: Sketch): string {
+function saidOf(model: Reported, { as, id, records }: Sketch): Text | null {
   const { graph, judgement, derivations } = model;
   switch (as) {
     case "claim": {
-      const standing = judgement.standings.get(id) ?? "";
+      const standing = judgement.standings.get(id);
       const holders = holdersOf(graph, judgement, id).filter((one) => one.until === null);
-      const names = holders.slice(0, 2).map((one) => familyName(labelOf(graph, one.scholar)));
-      const more = holders.length > 2 ? ` +${holders.length - 2}` : "";
-      return names.length === 0 ? standing : `${standing}${apart}${names.join(", ")}${more}`;
+      const names = holders.slice(0, 2).map((one) => familyText(labelText(graph, one.scholar)));
+      const said = standing === undefined ? "" : standingWords[standing];
+      if (names.length === 0) return said;
+      const more = holders.length - names.length;
+      return more > 0
+        ? say`${said} · ${row(names, "comma")} +${count(more)}`
+        : say`${said} · ${row(names, "comma")}`;
     }
     case "number":
       return numberValue(graph, derivations.byId.get(id));
     case "step": {
       const derived = derivations.byId.get(records[0] ?? "");
-      return derived?.bearings.find(({ claim }) => id === `${derived.id}>${claim}`)?.bearing ?? "";
+      const said = derived?.bearings.find(({ claim }) => id === `${derived.id}>${claim}`);
+      return said === undefined ? null : bearingWords[said.bearing];
     }
     default:
-      return "";
+      return null;
   }
 }

@@ -1,5 +1,6 @@
 import type { Id } from "../../base/finding.ts";
 import type { Json } from "../../base/json.ts";
+import type { Text } from "../../base/text/said/said.ts";
 import type { Bearing } from "../../derive/bearing.ts";
 import type { Derived } from "../../derive/derive.ts";
 import type { Judgement, Standing } from "../../judge/judge.ts";
@@ -20,12 +21,12 @@ export interface BearingLine {
   readonly supportsWhen: string | null;
   readonly disputesWhen: string | null;
   /** The numbers asked about as they came out. */
-  readonly found: readonly { readonly name: string; readonly value: string }[];
+  readonly found: readonly { readonly name: string; readonly value: Text }[];
   readonly strength: "weak" | "ordinary" | "strong";
   /** A large p was asked to support it, which it never does. */
   readonly largeP: boolean;
   /** What is wrong with the entry, if anything. */
-  readonly trouble: string | null;
+  readonly trouble: Text | null;
 }
 
 /** What a derivation bears on, in the order of its record; claims that are withheld, or not in print yet, are not named. */

@@ -1,32 +1,35 @@
 import type { Id } from "../../base/finding.ts";
 import type { QuantityKind } from "../../base/quantity.ts";
 import { formatNumber } from "../../base/quantity/quantity-print.ts";
+import { first, row, say } from "../../base/text/said/said.ts";
+import type { Said, Text } from "../../base/text/said/said.ts";
 import type { Derived } from "../../derive/derive.ts";
 import { measuredOf } from "../../derive/select.ts";
 import type { Judgement } from "../../judge/judge.ts";
 import type { Graph } from "../../link/graph.ts";
-import { authorLabel, labelOf } from "../../link/names/label.ts";
+import { authorText, labelText } from "../../link/names/label.ts";
 import { derivationOf } from "../../link/inputs.ts";
 import { linkTo } from "../pages/pieces.ts";
 import type { Piece } from "../pages/pieces.ts";
+import { choiceName } from "../../read/grammar/field-words.ts";
 import { withheldIn } from "../withhold.ts";
-import { siUnitFor, siWords } from "../si-words.ts";
-import type { SIUnit } from "../si-words.ts";
+import { siUnitFor, siWords } from "../artefacts/si-words.ts";
+import type { SIUnit } from "../artefacts/si-words.ts";
 
 /** A measurement, an observation, a relation, or another derivation's number, that a derivation took or left. */
 export interface EntryLine {
   readonly id: Id;
-  readonly text: string;
+  readonly text: Text;
   /** As it was written or what was seen, and in SI with its standard uncertainty; both empty for a number. */
-  readonly written: string;
+  readonly written: Text;
   readonly inSI: string;
   readonly source: Piece | null;
   /** The input it entered by; null where there is one only, or it was left out. */
   readonly input: string | null;
   /** Who else's readings it entered with, as one mean. */
-  readonly mergedWith: readonly string[];
+  readonly mergedWith: readonly Text[];
   /** Why it was left out; null where it entered. */
-  readonly why: string | null;
+  readonly why: Text | null;
   /** An argument beats it: it does not hold, whether it entered or not. */
   readonly beaten: boolean;
 }
@@ -61,11 +64,11 @@ export function entriesOf(graph: Graph, judgement: Judgement, derived: Derived):
 const evidence: readonly string[] = ["measurements", "observations", "relations"];
 
 const seen = {
-  true: "seen",
-  false: "looked for and not there",
-  unclear: "looked for, cannot be told",
-  "not-reported": "passed over in silence",
-} as const;
+  true: say`seen`,
+  false: say`looked for and not there`,
+  unclear: say`looked for, cannot be told`,
+  "not-reported": say`passed over in silence`,
+} as const satisfies Readonly<Record<string, Said>>;
 
 type Units = ReadonlyMap<QuantityKind, SIUnit>;
 
@@ -88,38 +91,42 @@ function lineOf(
   derived: Derived,
   units: Units,
   id: Id,
-  why: string | null,
+  why: Text | null,
 ): readonly Omit<EntryLine, "beaten">[] {
   const record = graph.records.get(id);
   const input = why === null ? inputOf(derived, id) : null;
   if (record?.list === "derivations") {
     const number = referencesTo(derived, id);
-    const text = `${labelOf(graph, id)}${number === "" ? "" : `: ${number}`}`;
+    const label = labelText(graph, id);
+    const text = number === "" ? label : say`${label}: ${number}`;
     return [{ id, text, written: "", inSI: "", source: null, input, mergedWith: [], why }];
   }
   const withheld = withheldIn(graph);
   const sources = graph.provenance(id).sources.filter((source) => !withheld(source));
   const source = sources[0] === undefined ? null : linkTo(graph, sources[0]);
   if (record?.list === "observations" || record?.list === "relations") {
-    const written = record.list === "relations" ? "relation" : seen[record.values.present ?? "true"];
+    const written = record.list === "relations" ? say`relation` : seen[record.values.present ?? "true"];
     const common = { inSI: "", source, input, mergedWith: [], why };
-    return [{ id, text: capital(labelOf(graph, id)), written, ...common }];
+    return [{ id, text: begun(labelText(graph, id)), written, ...common }];
   }
   if (record?.list !== "measurements") return [];
   const { of, dimension, value, between, state } = record.values;
-  const told = [between, state === "complete" ? undefined : state].filter((one) => one !== undefined);
+  const its = state === undefined || state === "complete" ? undefined : choiceName(state);
+  const told = [between, its].filter((one) => one !== undefined);
   const group = derived.merged.find((ids) => ids.includes(id)) ?? [];
   return [
     {
       id,
-      text: [`${dimension} of ${labelOf(graph, of)}`, ...told].join(", "),
+      text: say`${row([say`${dimension} of ${labelText(graph, of)}`, ...told], "comma")}`,
       written: value.text,
       inSI: siWords(measuredOf(record, graph).quantity, units.get(value.kind) ?? siUnitFor(value.kind, [])),
       source,
       input,
       mergedWith:
         why === null
-          ? group.filter((one) => one !== id && !withheld(one)).map((one) => authorLabel(graph, one))
+          ? group
+              .filter((one) => one !== id && !withheld(one))
+              .map((one) => authorText(graph, one) ?? say`the corpus`)
           : [],
       why,
     },
@@ -149,6 +156,6 @@ function referencesTo({ run }: Derived, id: Id): string {
     .join(", ");
 }
 
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
+function begun(text: Text): Text {
+  return typeof text === "string" ? text.charAt(0).toUpperCase() + text.slice(1) : first(text);
 }

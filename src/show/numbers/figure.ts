@@ -1,6 +1,6 @@
 import type { Derived } from "../../derive/derive.ts";
 import type { Graph } from "../../link/graph.ts";
-import { labelOf } from "../../link/names/label.ts";
+import { labelText } from "../../link/names/label.ts";
 import type { Figure, Panel, Plugin } from "../../plugin.ts";
 import { withheldIn } from "../withhold.ts";
 
@@ -14,7 +14,7 @@ export interface ShownFigure {
 export function figureOf(graph: Graph, derived: Derived, plugin: Plugin | undefined): ShownFigure | null {
   const { outcome, run } = derived;
   if (plugin === undefined || run === null || outcome?.status !== "computed") return null;
-  const figure = plugin.figure(outcome, run.settings, (id) => labelOf(graph, id));
+  const figure = plugin.figure(outcome, run.settings, (id) => labelText(graph, id));
   const panels = readsWithheld(graph, derived) ? figure.panels.flatMap(withoutSingle) : figure.panels;
   return { figure: { ...figure, panels }, leftOut: panels.length < figure.panels.length };
 }

@@ -1,8 +1,9 @@
 import type { Id } from "../../base/finding.ts";
 import { holm } from "../../base/outcome/holm.ts";
-import { formatNumber } from "../../base/quantity/quantity-print.ts";
+import type { Text } from "../../base/text/said/said.ts";
+import { formatComputed } from "../../base/quantity/quantity-print.ts";
 import type { Derived } from "../../derive/derive.ts";
-import { labelOf, withoutStop } from "../../link/names/label.ts";
+import { labelText, withoutStop } from "../../link/names/label.ts";
 import type { DerivationRecord, Graph } from "../../link/graph.ts";
 import type { Plugin } from "../../plugin.ts";
 import { claimText } from "../pages/question.ts";
@@ -18,7 +19,7 @@ export interface Looks {
   /** The p adjusted after Holm 1979; null where there is none. */
   readonly adjusted: string | null;
   /** The other derivations among them. */
-  readonly others: readonly { readonly id: Id; readonly text: string }[];
+  readonly others: readonly { readonly id: Id; readonly text: Text }[];
 }
 
 /** The looks at each claim that a derivation bears on, where there was more than one. */
@@ -51,7 +52,7 @@ export function looksAt(
       {
         claim: { id: claim, text: withoutStop(claimText(graph, claim)) },
         times,
-        adjusted: adjusted === undefined ? null : formatNumber(adjusted, 2),
+        adjusted: adjusted === undefined ? null : formatComputed(adjusted, "probability", 2),
         others: othersOf(graph, family, record.id, withheld),
       },
     ];
@@ -87,5 +88,5 @@ function othersOf(
 ): Looks["others"] {
   return family
     .filter(({ one }) => one.id !== id && !withheld(one.id))
-    .map(({ one }) => ({ id: one.id, text: labelOf(graph, one.id) }));
+    .map(({ one }) => ({ id: one.id, text: labelText(graph, one.id) }));
 }

@@ -1,8 +1,9 @@
 import type { Id } from "../../base/finding.ts";
+import type { Text } from "../../base/text/said/said.ts";
 import type { Bench } from "../../derive/choices.ts";
 import type { Derived } from "../../derive/derive.ts";
 import type { Graph } from "../../link/graph.ts";
-import { labelOf, withoutStop } from "../../link/names/label.ts";
+import { labelText } from "../../link/names/label.ts";
 import type { Caution, Plugin } from "../../plugin.ts";
 import type { PluginFile } from "../../read/source-file.ts";
 import type { Reported } from "../report/report.ts";
@@ -21,7 +22,7 @@ import { lossLines } from "./tried/losses.ts";
 import type { LossLines } from "./tried/losses.ts";
 import { turnsOf } from "./tried/turns.ts";
 import type { Turns } from "./tried/turns.ts";
-import { mainNames, numberLines } from "./value.ts";
+import { mainNames, numberLines, titleOf } from "./value.ts";
 import type { NumberLine } from "./value.ts";
 import { wantedFor } from "./wanted.ts";
 import type { WantedLine } from "./wanted.ts";
@@ -29,26 +30,26 @@ import { whyWords } from "./why.ts";
 
 /** What is said to be careful about: first what was met in these data, then what holds of the method as such. */
 export interface Cautions {
-  readonly met: readonly string[];
-  readonly general: readonly string[];
+  readonly met: readonly Text[];
+  readonly general: readonly Text[];
 }
 
 /** A computed number, whole: what it was computed on and how, what it says, and what would turn it. */
 export interface NumberPage {
   readonly id: Id;
-  readonly title: string;
+  readonly title: Text;
   /** The plug-in's name and what it asks; null where there is no such plug-in. */
   readonly method: {
-    readonly title: string;
-    readonly doc: string;
+    readonly title: Text;
+    readonly doc: Text;
     readonly sources: readonly string[];
     /** SHA-256 of the file of a plug-in of the corpus; null for one of the program's own. */
     readonly guest: string | null;
   } | null;
   readonly status: Derived["status"];
-  readonly why: string | null;
+  readonly why: Text | null;
   /** What was computed on what, and what came of it, in a sentence. */
-  readonly sentence: string | null;
+  readonly sentence: Text | null;
   readonly numbers: readonly NumberLine[];
   readonly looks: readonly Looks[];
   readonly figure: ShownFigure | null;
@@ -81,7 +82,7 @@ export function numberPage(
   const asked = mainNames(record, derived, plugin);
   return {
     id,
-    title: withoutStop(record.values.text ?? labelOf(graph, id)),
+    title: titleOf(graph, record),
     method: methodOf(plugin),
     status: derived.status,
     why: whyWords(graph, derived),
@@ -94,7 +95,7 @@ export function numberPage(
     turns: turnsOf(bench, judgement, derived, asked),
     losses: lossLines(bench, judgement, derived, asked),
     entries: entriesOf(graph, judgement, derived),
-    wanted: wantedFor(graph, record, derived, plugin),
+    wanted: wantedFor(graph, record, derived, plugin, judgement.counts),
     settings: settingLines(record, derived, plugin),
     unit: unitOf(graph, derived),
     notAllowed:
@@ -110,11 +111,11 @@ function methodOf(plugin: Plugin | undefined): NumberPage["method"] {
   return { title, doc, sources, guest: guest?.hash ?? null };
 }
 
-function sentenceOf(graph: Graph, derived: Derived, plugin: Plugin | undefined): string | null {
+function sentenceOf(graph: Graph, derived: Derived, plugin: Plugin | undefined): Text | null {
   const { outcome, run } = derived;
   if (plugin === undefined || run === null || outcome?.status !== "computed") return null;
   const tells = readsWithheld(graph, derived) ? "together" : "each";
-  return plugin.sentence(outcome, run.settings, (one) => labelOf(graph, one), tells);
+  return plugin.sentence(outcome, run.settings, (one) => labelText(graph, one), tells);
 }
 
 function cautionsOf({ warnings }: Derived, plugin: Plugin | undefined): Cautions {

@@ -1,25 +1,25 @@
 import type { Id } from "../../base/finding.ts";
+import type { Text } from "../../base/text/said/said.ts";
 import { bearingOn } from "../../derive/bearing.ts";
 import type { Bearing } from "../../derive/bearing.ts";
 import type { Derived } from "../../derive/derive.ts";
 import type { Standing } from "../../judge/judge.ts";
-import { labelOf, withoutStop } from "../../link/names/label.ts";
 import type { DerivationRecord } from "../../link/graph.ts";
 import type { Plugin } from "../../plugin.ts";
 import { claimText } from "../pages/question.ts";
 import type { Reported } from "../report/report.ts";
 import { listedUnder, withheldIn } from "../withhold.ts";
-import { mainNames, numberLines } from "./value.ts";
+import { mainNames, numberLines, titleOf } from "./value.ts";
 import type { NumberLine } from "./value.ts";
 import { whyWords } from "./why.ts";
 
 /** A derivation in the list of numbers. */
 export interface NumberRow {
   readonly id: Id;
-  readonly text: string;
-  readonly method: string;
+  readonly text: Text;
+  readonly method: Text;
   readonly status: Derived["status"];
-  readonly why: string | null;
+  readonly why: Text | null;
   readonly main: readonly NumberLine[];
   /** What it says of the claim of its group; null where there is no number or no claim. */
   readonly says: Bearing | null;
@@ -52,7 +52,7 @@ export function numbersPage(model: Reported, plugins: readonly Plugin[]): readon
     return [
       {
         id: record.id,
-        text: withoutStop(record.values.text ?? labelOf(graph, record.id)),
+        text: titleOf(graph, record),
         method: plugin?.title ?? record.values.plugin,
         status: derived.status,
         why: whyWords(graph, derived),

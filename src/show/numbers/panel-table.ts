@@ -1,11 +1,13 @@
 import { formatNumber } from "../../base/quantity/quantity-print.ts";
+import { say } from "../../base/text/said/said.ts";
+import type { Text } from "../../base/text/said/said.ts";
 import type { Axis, Mark, Pair, Panel } from "../../plugin.ts";
 
 /** The data of some marks as a table. */
 export interface PanelTable {
-  readonly title: string;
-  readonly head: readonly string[];
-  readonly rows: readonly (readonly string[])[];
+  readonly title: Text;
+  readonly head: readonly Text[];
+  readonly rows: readonly (readonly Text[])[];
   /** How many points a curve has, where only some of them are listed. */
   readonly of: number | null;
 }
@@ -47,7 +49,7 @@ function tableOf(mark: Mark, { x, y }: Panel): readonly PanelTable[] {
       return [
         {
           title: mark.label,
-          head: ["which", across, up],
+          head: [say`which`, across, up],
           rows: mark.peaks.map(({ at, label, detail }) => [detail, label, shown(at[1])]),
           of: null,
         },
@@ -63,7 +65,7 @@ function tableOf(mark: Mark, { x, y }: Panel): readonly PanelTable[] {
       return [
         {
           title: mark.label,
-          head: ["which", ...columns.map((column) => column.head)],
+          head: [say`which`, ...columns.map((column) => column.head)],
           rows: mark.dots.map((one, at) => [one.label, ...columns.map((column) => column.cell(at))]),
           of: null,
         },
@@ -72,7 +74,7 @@ function tableOf(mark: Mark, { x, y }: Panel): readonly PanelTable[] {
     case "edge":
       return (y.names ?? []).map((name, row) => ({
         title: name,
-        head: [`from (${x.unit})`, `to (${x.unit})`, `length (${x.unit})`],
+        head: [say`from (${x.unit})`, say`to (${x.unit})`, say`length (${x.unit})`],
         rows: mark.stretches
           .filter((one) => one.row === row)
           .map(({ from, to, open, endless }) => [
@@ -86,7 +88,7 @@ function tableOf(mark: Mark, { x, y }: Panel): readonly PanelTable[] {
       return [
         {
           title: mark.label,
-          head: ["which", `from (${x.unit})`, `to (${x.unit})`, "95 %"],
+          head: [say`which`, say`from (${x.unit})`, say`to (${x.unit})`, "95 %"],
           rows: mark.bars.map(({ row, from, to, ends: both, open }) => [
             y.names?.[row] ?? "",
             shown(from),
@@ -112,7 +114,7 @@ function tableOf(mark: Mark, { x, y }: Panel): readonly PanelTable[] {
         {
           title: mark.label,
           head: [mark.axis === "x" ? across : up],
-          rows: [[`${shown(mark.from)} to ${shown(mark.to)}`]],
+          rows: [[say`${shown(mark.from)} to ${shown(mark.to)}`]],
           of: null,
         },
       ];
@@ -121,7 +123,7 @@ function tableOf(mark: Mark, { x, y }: Panel): readonly PanelTable[] {
       return [
         {
           title: mark.label,
-          head: [across, "from", "to"],
+          head: [across, say`from`, say`to`],
           rows: points.map((point) => point.map(shown)),
           of: points.length < mark.points.length ? mark.points.length : null,
         },
@@ -130,16 +132,16 @@ function tableOf(mark: Mark, { x, y }: Panel): readonly PanelTable[] {
   }
 }
 
-function headOf({ label, unit }: Axis): string {
-  return unit === "1" ? label : `${label} (${unit})`;
+function headOf({ label, unit }: Axis): Text {
+  return unit === "1" ? label : say`${label} (${unit})`;
 }
 
 function shown(value: number | undefined): string {
   return value === undefined ? "" : formatNumber(value, 4);
 }
 
-function ends(pair: Pair | undefined): string {
-  return pair === undefined ? "" : `${shown(pair[0])} to ${shown(pair[1])}`;
+function ends(pair: Pair | undefined): Text {
+  return pair === undefined ? "" : say`${shown(pair[0])} to ${shown(pair[1])}`;
 }
 
 function thinned<P>(points: readonly P[]): readonly P[] {

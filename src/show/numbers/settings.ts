@@ -1,4 +1,5 @@
 import { formatNumber } from "../../base/quantity/quantity-print.ts";
+import type { Text } from "../../base/text/said/said.ts";
 import type { Derived } from "../../derive/derive.ts";
 import { asMap } from "../../derive/settings.ts";
 import type { DerivationRecord, Graph } from "../../link/graph.ts";
@@ -6,13 +7,13 @@ import type { Plugin, Setting, UnitValue } from "../../plugin.ts";
 import { linkTo } from "../pages/pieces.ts";
 import type { Piece } from "../pages/pieces.ts";
 import { withheldIn } from "../withhold.ts";
-import { sizeWords } from "../si-words.ts";
+import { sizeWords } from "../artefacts/si-words.ts";
 
 /** A setting as it was used. */
 export interface SettingLine {
   readonly name: string;
   readonly value: string;
-  readonly doc: string;
+  readonly doc: Text;
   /** Nobody gave it: the plug-in's own. */
   readonly byDefault: boolean;
 }

@@ -1,9 +1,12 @@
 import { SMALLEST_P } from "../../base/numeric/index.ts";
-import { formatIn, writtenUnit } from "../../base/quantity/quantity-print.ts";
+import { formatComputed, formatIn, writtenUnit } from "../../base/quantity/quantity-print.ts";
+import { say } from "../../base/text/said/said.ts";
+import type { Text } from "../../base/text/said/said.ts";
 import type { Json } from "../../base/json.ts";
 import { fieldsOf, membersOf } from "../../base/json.ts";
 import type { Derived } from "../../derive/derive.ts";
-import type { DerivationRecord } from "../../link/graph.ts";
+import { labelText, withoutStop } from "../../link/names/label.ts";
+import type { DerivationRecord, Graph } from "../../link/graph.ts";
 import type { NumberDeclaration, Plugin } from "../../plugin.ts";
 
 /** A computed number by its name, its value and its interval as one reads them, and what it is. */
@@ -11,8 +14,8 @@ export interface NumberLine {
   readonly name: string;
   readonly value: string;
   /** `0.741 to 0.749`; an end that is not to be had is `…`; null where there is no interval. */
-  readonly interval: string | null;
-  readonly doc: string;
+  readonly interval: Text | null;
+  readonly doc: Text;
 }
 
 /** All numbers of a derivation, in the order in which its plug-in declares them, sizes in the unit its first input was written in. */
@@ -23,11 +26,14 @@ export function numberLines(derived: Derived, plugin: Plugin | undefined): reado
     if (number === undefined) return [];
     const { unit, size } = writtenUnit(kind === "input" ? first : undefined);
     const written = { name: unit, size };
-    const amount = (value: number | null): string =>
-      value === null ? "…" : formatIn(value, written, digitsOf(kind, value));
+    const amount = (value: number | null): string => {
+      if (value === null) return "…";
+      const digits = digitsOf(kind, value);
+      return kind === "input" ? formatIn(value, written, digits) : formatComputed(value, kind, digits);
+    };
     const { value, low, high } = number;
-    const interval = low === null && high === null ? null : `${amount(low)} to ${amount(high)}`;
-    const below = (kind === "probability" || kind === "number") && value === SMALLEST_P ? "< " : "";
+    const interval = low === null && high === null ? null : say`${amount(low)} to ${amount(high)}`;
+    const below = kind === "number" && value === SMALLEST_P ? "< " : "";
     return [{ name, value: below + amount(value), interval, doc }];
   });
 }
@@ -39,9 +45,14 @@ function digitsOf(kind: NumberDeclaration["kind"], value: number): number {
   return Number(value.toPrecision(1)) === Number(value.toPrecision(2)) ? 4 : 2;
 }
 
+/** What a derivation is called: its own words whole, else its method's. */
+export function titleOf(graph: Graph, { id, values }: DerivationRecord): Text {
+  return values.text === undefined ? labelText(graph, id) : withoutStop(values.text);
+}
+
 /** A number with its interval, where it has one: `0.743 m (0.741 m to 0.745 m)`. */
-export function valueWords({ value, interval }: NumberLine): string {
-  return interval === null ? value : `${value} (${interval})`;
+export function valueWords({ value, interval }: NumberLine): Text {
+  return interval === null ? value : say`${value} (${interval})`;
 }
 
 /** The names of the numbers that matter most: those its claims are asked by, else its first with an interval, else its first p. */

@@ -1,19 +1,26 @@
 import type { Id } from "../../base/finding.ts";
+import { say } from "../../base/text/said/said.ts";
+import type { Text } from "../../base/text/said/said.ts";
 import { fieldsOf, membersOf, textOf } from "../../base/json.ts";
 import type { Json } from "../../base/json.ts";
 import type { Derived } from "../../derive/derive.ts";
 import { folded } from "../../link/dimension.ts";
 import type { DerivationRecord, Graph } from "../../link/graph.ts";
-import { labelOf } from "../../link/names/label.ts";
+import { labelText } from "../../link/names/label.ts";
+import { followsIn } from "../../judge/rules/measurements/ties/follows.ts";
+import { few } from "../../judge/rules/tell.ts";
 import type { Plugin } from "../../plugin.ts";
+import { sizeWords } from "../artefacts/si-words.ts";
 import { withheldIn } from "../withhold.ts";
 
 /** A dimension that nobody measured, and that would enter a number if somebody did. */
 export interface WantedLine {
-  readonly thing: { readonly id: Id; readonly text: string };
+  readonly thing: { readonly id: Id; readonly text: Text };
   readonly dimension: string;
   /** What is measured of the same kind: the counterpart it would be paired with; null for one of a row. */
-  readonly counterpart: { readonly id: Id; readonly text: string } | null;
+  readonly counterpart: { readonly id: Id; readonly text: Text } | null;
+  /** What it comes to exactly by measured dimensions, which it does not enter with; null where it does not follow. */
+  readonly follows: { readonly from: Text; readonly size: string } | null;
 }
 
 /**
@@ -25,11 +32,12 @@ export function wantedFor(
   record: DerivationRecord,
   derived: Derived,
   plugin: Plugin | undefined,
+  counts: (id: Id) => boolean = () => true,
 ): readonly WantedLine[] {
   if (plugin === undefined || (derived.status !== "computed" && derived.status !== "refused")) return [];
   const withheld = withheldIn(graph);
   const measured = dimensionsMeasured(graph);
-  const lines = plugin.inputs.flatMap(({ name, kind, pairedWith }): readonly WantedLine[] => {
+  const lines = plugin.inputs.flatMap(({ name, kind, pairedWith }): readonly Wanting[] => {
     const selection = selectionOf(graph, record, name);
     if (kind !== "measurements" || selection === null) return [];
     const other = pairedWith ?? plugin.inputs.find((one) => one.pairedWith === name)?.name;
@@ -38,9 +46,29 @@ export function wantedFor(
     return beside === null ? [] : counterparts(graph, selection, beside, measured);
   });
   const once = new Map(lines.map((line) => [`${line.thing.id}\n${line.dimension}`, line]));
-  return [...once.values()].filter(
-    ({ thing, counterpart }) => !withheld(thing.id) && (counterpart === null || !withheld(counterpart.id)),
+  const follows = followsIn(graph, (id) => counts(id) && !withheld(id));
+  return [...once.values()]
+    .filter(
+      ({ thing, counterpart }) => !withheld(thing.id) && (counterpart === null || !withheld(counterpart.id)),
+    )
+    .map((line) => ({ ...line, follows: followingWords(graph, line, follows) }));
+}
+
+/** What could be measured, before it is known what follows from others. */
+type Wanting = Omit<WantedLine, "follows">;
+
+function followingWords(
+  graph: Graph,
+  { thing, dimension }: Wanting,
+  follows: ReturnType<typeof followsIn>,
+): WantedLine["follows"] {
+  const found = follows(thing.id, dimension);
+  const kind = found?.from[0]?.measured.quantity.kind;
+  if (found === null || kind === undefined) return null;
+  const from = found.from.map((one) =>
+    one.thing === thing.id ? one.dimension : say`${one.dimension} of ${labelText(graph, one.thing)}`,
   );
+  return { from: say`${few(from)}`, size: sizeWords(found.value, found.u, kind) };
 }
 
 /** The things of a selection by the place under the one it names, and the dimensions it takes. */
@@ -79,7 +107,7 @@ function counterparts(
   own: Selection,
   beside: Selection,
   isMeasured: IsMeasured,
-): readonly WantedLine[] {
+): readonly Wanting[] {
   const others = new Map([...beside.things].map(([thing, place]) => [place, thing]));
   return [...own.things].flatMap(([thing, place]) => {
     const other = others.get(place);
@@ -95,7 +123,7 @@ function ofTheRow(
   graph: Graph,
   { things, dimensions }: Selection,
   isMeasured: IsMeasured,
-): readonly WantedLine[] {
+): readonly Wanting[] {
   const kindOf = (thing: Id): string | null => {
     const record = graph.records.get(thing);
     const whole = graph.wholeOf.get(thing);
@@ -111,7 +139,7 @@ function ofTheRow(
 }
 
 function named(graph: Graph, id: Id): WantedLine["thing"] {
-  return { id, text: labelOf(graph, id) };
+  return { id, text: labelText(graph, id) };
 }
 
 function textsIn(value: Json | undefined): readonly string[] {

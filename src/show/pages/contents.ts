@@ -1,6 +1,7 @@
 import type { Finding, Id } from "../../base/finding.ts";
 import type { Standing } from "../../judge/judge.ts";
-import { labelOf } from "../../link/names/label.ts";
+import type { Text } from "../../base/text/said/said.ts";
+import { labelText } from "../../link/names/label.ts";
 import { kindOf, listNames } from "../../read/grammar/kinds.ts";
 import { shownFindings, withheldIn } from "../withhold.ts";
 import type { Reported } from "../report/report.ts";
@@ -8,7 +9,7 @@ import type { Reported } from "../report/report.ts";
 /** One record in the index. */
 export interface IndexEntry {
   readonly id: Id;
-  readonly text: string;
+  readonly text: Text;
   readonly standing: Standing | null;
 }
 
@@ -33,7 +34,7 @@ export function contentsOf(model: Reported, findings: readonly Finding[], pendin
   const withheld = withheldIn(graph);
   const entry = (id: Id): IndexEntry => ({
     id,
-    text: labelOf(graph, id),
+    text: labelText(graph, id),
     standing: judgement.standings.get(id) ?? null,
   });
   const kinds = listNames.flatMap((list) => {

@@ -1,48 +1,51 @@
 import { parseEdtf } from "../../base/date/edtf.ts";
-import { yearText } from "../../base/date/year.ts";
+import { yearWords } from "../../base/date/year-words.ts";
+import { say } from "../../base/text/said/said.ts";
+import type { Text } from "../../base/text/said/said.ts";
 
 const months = [
-  "January",
-  "February",
-  "March",
-  "April",
-  "May",
-  "June",
-  "July",
-  "August",
-  "September",
-  "October",
-  "November",
-  "December",
+  say`January`,
+  say`February`,
+  say`March`,
+  say`April`,
+  say`May`,
+  say`June`,
+  say`July`,
+  say`August`,
+  say`September`,
+  say`October`,
+  say`November`,
+  say`December`,
 ];
 
 /** An EDTF date as one reads it: `2151 to 1951 BC`, `October 1894`, `about 1850`; anything else as it is written. */
-export function dateWords(edtf: string): string {
+export function dateWords(edtf: string): Text {
   const day = dayWords(edtf);
   if (day !== null) return day;
   const ends = edtf.split("/");
   const [from, to] = [dayWords(ends[0] ?? ""), dayWords(ends[1] ?? "")];
-  if (ends.length === 2 && from !== null && to !== null) return `${from} to ${to}`;
+  if (ends.length === 2 && from !== null && to !== null) return say`${from} to ${to}`;
   const read = parseEdtf(edtf);
   if (!("ok" in read)) return edtf;
   const { low, high, approximate, uncertain } = read.ok;
-  const about = approximate ? "about " : "";
-  return `${about}${spanWords(low, high)}${uncertain ? ", uncertain" : ""}`;
+  const span = spanWords(low, high);
+  const about = approximate ? say`about ${span}` : span;
+  return uncertain ? say`${about}, uncertain` : about;
 }
 
-function spanWords(low: number | null, high: number | null): string {
-  if (low === null) return high === null ? "at some time" : `until ${yearText(high)}`;
-  if (high === null) return `from ${yearText(low)}`;
-  if (low === high) return yearText(low);
+function spanWords(low: number | null, high: number | null): Text {
+  if (low === null) return high === null ? say`at some time` : say`until ${yearWords(high)}`;
+  if (high === null) return say`from ${yearWords(low)}`;
+  if (low === high) return yearWords(low);
   const bothBefore = low <= 0 && high <= 0;
-  return bothBefore ? `${1 - low} to ${yearText(high)}` : `${yearText(low)} to ${yearText(high)}`;
+  return say`${bothBefore ? String(1 - low) : yearWords(low)} to ${yearWords(high)}`;
 }
 
 /** A month or a day of a year; null for anything less or more. */
-function dayWords(edtf: string): string | null {
+function dayWords(edtf: string): Text | null {
   const found = /^(-?\d{4})-(\d\d)(?:-(\d\d))?$/.exec(edtf.trim());
   const month = months[Number(found?.[2] ?? 0) - 1];
   if (!found || month === undefined) return null;
-  const year = yearText(Number(found[1]));
-  return found[3] === undefined ? `${month} ${year}` : `${Number(found[3])} ${month} ${year}`;
+  const year = yearWords(Number(found[1]));
+  return found[3] === undefined ? say`${month} ${year}` : say`${String(Number(found[3]))} ${month} ${year}`;
 }

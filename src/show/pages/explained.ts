@@ -1,4 +1,6 @@
 import type { Id } from "../../base/finding.ts";
+import { count, say } from "../../base/text/said/said.ts";
+import type { Said } from "../../base/text/said/said.ts";
 import type { FailedAttack, WorkingAttack } from "../../judge/explain/attack.ts";
 import type { Core } from "../../judge/explain/core/core.ts";
 import { explain } from "../../judge/explain/explanation.ts";
@@ -16,7 +18,7 @@ import {
 import type { Support } from "../../judge/explain/support/support.ts";
 import type { Standing } from "../../judge/judge.ts";
 import type { Graph } from "../../link/graph.ts";
-import { labelOf } from "../../link/names/label.ts";
+import { labelText } from "../../link/names/label.ts";
 import { speakerOf } from "../../link/names/spoken.ts";
 import type { Reported } from "../report/report.ts";
 import { withheldIn } from "../withhold.ts";
@@ -33,7 +35,7 @@ export interface ExplainedLine {
   readonly role: ExplainedRole;
   /** None where the sentence says it all. */
   readonly pieces: readonly Piece[];
-  readonly said: string | null;
+  readonly said: Said | null;
   /** Its standing, where that is not the same for the whole list. */
   readonly standing: Standing | null;
 }
@@ -41,18 +43,18 @@ export interface ExplainedLine {
 /** What bears out a standing: the smallest support, the attacks on it, the working attack, the contradiction, or what is missing. */
 export interface ExplainedBlock {
   readonly kind: "support" | "failed" | "attack" | "core" | "settlers" | "lacks";
-  readonly lead: string | null;
+  readonly lead: Said | null;
   readonly lines: readonly ExplainedLine[];
 }
 
 /** What each kind of block is headed with, on a sheet and on the command line. */
-export const explainedTitles: Readonly<Record<ExplainedBlock["kind"], string>> = {
-  support: "The smallest support",
-  failed: "Attacks on that, which fail",
-  attack: "The attack that works",
-  core: "The contradiction it hangs on",
-  settlers: "What would settle it",
-  lacks: "What is missing",
+export const explainedTitles: Readonly<Record<ExplainedBlock["kind"], Said>> = {
+  support: say`The smallest support`,
+  failed: say`Attacks on that, which fail`,
+  attack: say`The attack that works`,
+  core: say`The contradiction it hangs on`,
+  settlers: say`What would settle it`,
+  lacks: say`What is missing`,
 };
 
 /** Longest list of premises or members shown whole; of a longer one the first of these, and how many more. */
@@ -82,12 +84,12 @@ export function explainedBlocks(model: Reported, id: Id): readonly ExplainedBloc
 
 /** The name of a record, leading to it; of a number's argument, to the number; nothing of what is withheld. */
 function nameTo(graph: Graph, id: Id): Piece {
-  if (withheldIn(graph)(id)) return words("something withheld");
+  if (withheldIn(graph)(id)) return words(say`something withheld`);
   if (graph.records.has(id)) return linkTo(graph, id);
   const speaker = speakerOf(id);
   return graph.records.has(speaker)
     ? { ...linkTo(graph, id), to: speaker }
-    : words("something that could not be read");
+    : words(say`something that could not be read`);
 }
 
 /** The same for one among several: an argument is told from others by what it leans on first. */
@@ -98,7 +100,7 @@ function fullName({ graph, judgement }: Reported, id: Id): Piece {
     ?.because.find((one) => !withheldIn(graph)(one));
   return name.to === null || premise === undefined || !graph.records.has(premise) || name.to === premise
     ? name
-    : { ...name, text: `${name.text}: ${labelOf(graph, premise)}` };
+    : { ...name, ...words(say`${name.said ?? name.text}: ${labelText(graph, premise)}`), to: name.to };
 }
 
 const line = (role: ExplainedRole, depth: number, pieces: readonly Piece[]): ExplainedLine => ({
@@ -151,8 +153,8 @@ function folded(
   const more = open.length - shown.length;
   return [
     ...shown.flatMap((id) => [line(role, depth, [named(id)]), ...under(id)]),
-    ...(more > 0 ? [line(role, depth, [words(`${more} more`)])] : []),
-    ...(open.length < ids.length ? [line(role, depth, [words("something withheld")])] : []),
+    ...(more > 0 ? [line(role, depth, [words(say`${count(more)} more`)])] : []),
+    ...(open.length < ids.length ? [line(role, depth, [words(say`something withheld`)])] : []),
   ];
 }
 
@@ -214,7 +216,12 @@ function coreBlocks(model: Reported, { circles, settlers, untried }: Core): read
     ...line("settler", 0, [named(settler.id)]),
     said: settlerOutcome(judgement, settler),
   }));
-  return [...contradictions, { kind: "settlers", lead: leads.join(" "), lines }];
+  return [...contradictions, { kind: "settlers", lead: oneAfterAnother(leads), lines }];
+}
+
+/** Sentences as one paragraph. */
+function oneAfterAnother([lead, ...others]: readonly Said[]): Said {
+  return others.reduce((before, next) => say`${before} ${next}`, lead ?? say``);
 }
 
 /** Whether the one thing missing is what the sentence on the standing names. */

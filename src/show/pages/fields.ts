@@ -1,14 +1,17 @@
 import type { Id } from "../../base/finding.ts";
-import { yearText } from "../../base/date/year.ts";
+import { yearWords } from "../../base/date/year-words.ts";
+import { say } from "../../base/text/said/said.ts";
+import type { Text } from "../../base/text/said/said.ts";
 import type { AnyLinked, Graph } from "../../link/graph.ts";
 import { withoutStop } from "../../link/names/label.ts";
 import type { Citation, Field, Fields } from "../../read/grammar/field.ts";
+import { choiceName, fieldName } from "../../read/grammar/field-words.ts";
 import { everywhere, kindOf } from "../../read/grammar/kinds.ts";
 import { costInWords } from "../plan/wording.ts";
 import { placeWithheld, withheldIn } from "../withhold.ts";
 import { dateWords } from "./date-words.ts";
 import { jsonPieces, jsonRows } from "./json-words.ts";
-import { joined, linkTo, words } from "./pieces.ts";
+import { between, joined, linkTo, rowOf, words } from "./pieces.ts";
 import type { FieldRow, Piece } from "./pieces.ts";
 
 /** One field of a sheet, in words. */
@@ -21,7 +24,7 @@ export interface FieldLine {
 const elsewhere: readonly string[] = ["id", "short"];
 
 /** A record's fields in words, all but what its sheet says elsewhere and what is kept out of every output. */
-export function fieldLines(graph: Graph, record: AnyLinked, title: string): readonly FieldLine[] {
+export function fieldLines(graph: Graph, record: AnyLinked, title: Text): readonly FieldLine[] {
   const fields: Fields = { ...kindOf(record.list).fields, ...everywhere };
   const lang = record.list === "passages" ? (record.values.lang ?? null) : null;
   return Object.entries(record.values as Readonly<Record<string, unknown>>).flatMap(([name, value]) => {
@@ -52,8 +55,8 @@ function rowsOf(
   value: unknown,
   lang: string | null,
 ): readonly FieldRow[] {
-  const row = (pieces: readonly Piece[], label: string | null = null): readonly FieldRow[] =>
-    pieces.length > 0 ? [{ label, pieces }] : [];
+  const row = (pieces: readonly Piece[], label: Text | null = null): readonly FieldRow[] =>
+    pieces.length > 0 ? [rowOf(pieces, label)] : [];
   switch (field.type) {
     case "textMap":
     case "numberMap":
@@ -61,12 +64,12 @@ function rowsOf(
         const link = linkTo(graph, key);
         return link.to === null
           ? row([words(String(one))], labelWords(key))
-          : row([link, words(`: ${String(one)}`)]);
+          : row([link, words(": "), words(String(one))]);
       });
     case "group":
       return Object.entries(value as Values).flatMap(([key, one]) => {
         const inner = field.fields[key];
-        return inner ? row(piecesOf(graph, key, inner, one, null), labelWords(key)) : [];
+        return inner ? row(piecesOf(graph, key, inner, one, null), fieldName(key)) : [];
       });
     case "items":
       return (value as readonly Values[]).flatMap((one) => row(itemPieces(graph, field.fields, one)));
@@ -100,17 +103,20 @@ function itemPieces(graph: Graph, fields: Fields, item: Values): readonly Piece[
     const pieces = piecesOf(graph, name, field, name === "text" ? withoutStop(String(value)) : value, null);
     return plain.includes(name) || pieces.length === 0
       ? [pieces]
-      : [[words(`${labelWords(name)} `), ...pieces]];
+      : [[words(say`${fieldName(name)} `), ...pieces]];
   });
   // What has commas of its own is parted by more than a comma.
-  return joined(parts, Object.values(fields).some(({ type }) => type === "items") ? "; " : ", ");
+  return joined(
+    parts,
+    Object.values(fields).some(({ type }) => type === "items") ? between.semicolon : between.comma,
+  );
 }
 
-const seen: Readonly<Record<string, string>> = {
-  true: "seen",
-  false: "looked for and not there",
-  unclear: "looked for, cannot be told",
-  "not-reported": "passed over in silence",
+const seen: Readonly<Record<string, Text>> = {
+  true: say`seen`,
+  false: say`looked for and not there`,
+  unclear: say`looked for, cannot be told`,
+  "not-reported": say`passed over in silence`,
 };
 
 /** Texts that may also be the name of a record. */
@@ -124,7 +130,7 @@ function piecesOf(
   lang: string | null,
 ): readonly Piece[] {
   const each = <T>(all: unknown, piece: (one: T) => readonly Piece[]): readonly Piece[] =>
-    joined((all as readonly T[]).map(piece), ", ");
+    joined((all as readonly T[]).map(piece), between.comma);
   const named = (text: string): Piece =>
     mayName.includes(name) && graph.records.has(text) ? linkTo(graph, text) : words(dateIn(name, text), lang);
   switch (field.type) {
@@ -153,21 +159,21 @@ function piecesOf(
         words((name === "cost" && costInWords(Number(value), graph.settings.costsIn)) || String(value)),
       ];
     case "flag":
-      return [words(value === true ? "yes" : "no")];
+      return [words(value === true ? say`yes` : say`no`)];
     case "year":
-      return [words(yearText(value as number))];
+      return [words(yearWords(value as number))];
     case "date":
       return [words(dateWords(String(value)))];
     case "choice":
-      return [words(name === "present" ? (seen[String(value)] ?? "") : labelWords(String(value)))];
+      return [words(name === "present" ? (seen[String(value)] ?? "") : choiceName(String(value)))];
     case "json":
       return jsonPieces(graph, value);
     case "probability":
-      return [words(typeof value === "number" ? String(value) : "by answer")];
+      return [words(typeof value === "number" ? String(value) : say`by answer`)];
     case "items":
       return joined(
         (value as readonly Values[]).map((one) => itemPieces(graph, field.fields, one)),
-        "; ",
+        between.semicolon,
       );
     case "group":
       return itemPieces(graph, field.fields, value as Values);
@@ -175,7 +181,7 @@ function piecesOf(
     case "numberMap":
       return joined(
         [...(value as ReadonlyMap<string, unknown>)].map(([key, one]) => [words(`${key} ${String(one)}`)]),
-        ", ",
+        between.comma,
       );
     case "named":
       return [];
@@ -185,7 +191,7 @@ function piecesOf(
 }
 
 /** What a claim says of dates may be EDTF. */
-function dateIn(name: string, text: string): string {
+function dateIn(name: string, text: string): Text {
   return ["is", "after", "before"].includes(name) ? dateWords(text) : text;
 }
 
@@ -193,7 +199,7 @@ function dateIn(name: string, text: string): string {
 export function citedPieces(graph: Graph, citations: readonly Citation[]): readonly Piece[] {
   return joined(
     citations.map((one) => citationPieces(graph, one)),
-    "; ",
+    between.semicolon,
   );
 }
 

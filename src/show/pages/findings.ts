@@ -1,8 +1,9 @@
 import type { Finding, Fix, Id, Level } from "../../base/finding.ts";
 import type { Graph } from "../../link/graph.ts";
-import { labelOf } from "../../link/names/label.ts";
+import { labelText } from "../../link/names/label.ts";
 import { hunksIn } from "../../base/text/hunk.ts";
 import type { Hunk } from "../../base/text/hunk.ts";
+import type { Text } from "../../base/text/said/said.ts";
 import { placesIn } from "../place.ts";
 import { shownFindings, shownTexts } from "../withhold.ts";
 
@@ -10,8 +11,8 @@ import { shownFindings, shownTexts } from "../withhold.ts";
 export interface FindingLine {
   readonly rule: string;
   readonly level: Level;
-  readonly message: string;
-  readonly about: readonly { readonly id: Id; readonly text: string }[];
+  readonly message: Text;
+  readonly about: readonly { readonly id: Id; readonly text: Text }[];
   readonly at: { readonly file: string; readonly line: number } | null;
   readonly mend: Change | null;
   readonly accepted: string | null;
@@ -19,7 +20,7 @@ export interface FindingLine {
 
 /** What would mend a finding: its words, the lines as they are and as they would be, and the command that does it. */
 export interface Change {
-  readonly label: string;
+  readonly label: Text;
   /** One of several ways open to the scholar. */
   readonly choice: boolean;
   readonly lines: readonly ChangedLine[];
@@ -52,7 +53,7 @@ export function findingLines(
       rule: one.rule,
       level: one.level,
       message: one.message,
-      about: known.map((id) => ({ id, text: graph ? labelOf(graph, id) : id })),
+      about: known.map((id) => ({ id, text: graph ? labelText(graph, id) : id })),
       at: at ? { file: at.file, line: at.line } : null,
       mend: one.fix && one.accepted === null ? changeOf(one.rule, one.fix, hunksOf(one.fix.edits)) : null,
       accepted: one.accepted,

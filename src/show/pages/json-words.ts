@@ -1,15 +1,14 @@
 import type { Graph } from "../../link/graph.ts";
+import { say } from "../../base/text/said/said.ts";
+import { fieldName } from "../../read/grammar/field-words.ts";
 import { withheldIn } from "../withhold.ts";
-import { joined, linkTo, words } from "./pieces.ts";
+import { between, joined, linkTo, rowOf, words } from "./pieces.ts";
 import type { FieldRow, Piece } from "./pieces.ts";
 
 /** A free map in words, a row for each of its keys: `values: of inner ring, outer ring; dimension diameter`. */
 export function jsonRows(graph: Graph, value: unknown): readonly FieldRow[] {
-  if (!isMap(value)) return [{ label: null, pieces: jsonPieces(graph, value) }];
-  return Object.entries(value).map(([key, one]) => ({
-    label: key.replace(/-/g, " "),
-    pieces: jsonPieces(graph, one),
-  }));
+  if (!isMap(value)) return [rowOf(jsonPieces(graph, value))];
+  return Object.entries(value).map(([key, one]) => rowOf(jsonPieces(graph, one), fieldName(key)));
 }
 
 /** Maps and lists in words, with names of records leading to them. */
@@ -18,19 +17,17 @@ export function jsonPieces(graph: Graph, value: unknown): readonly Piece[] {
     const nested = value.some(Array.isArray);
     return joined(
       value.map((one: unknown) => jsonPieces(graph, one)),
-      nested ? "; " : ", ",
+      nested ? between.semicolon : between.comma,
     );
   }
   if (isMap(value)) {
     return joined(
-      Object.entries(value).map(([key, one]) => [
-        words(`${key.replace(/-/g, " ")} `),
-        ...jsonPieces(graph, one),
-      ]),
-      "; ",
+      Object.entries(value).map(([key, one]) => [words(say`${fieldName(key)} `), ...jsonPieces(graph, one)]),
+      between.semicolon,
     );
   }
-  const text = value === true ? "yes" : value === false ? "no" : String(value);
+  if (typeof value === "boolean") return [words(value ? say`yes` : say`no`)];
+  const text = String(value);
   if (withheldIn(graph)(text)) return [];
   if (graph.records.has(text) || graph.sources.has(text)) return [linkTo(graph, text)];
   return [words(text)];

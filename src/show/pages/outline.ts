@@ -1,6 +1,7 @@
 import type { Id } from "../../base/finding.ts";
 import type { Standing } from "../../judge/judge.ts";
-import { labelOf } from "../../link/names/label.ts";
+import type { Text } from "../../base/text/said/said.ts";
+import { labelText } from "../../link/names/label.ts";
 import { speakerOf } from "../../link/names/spoken.ts";
 import { outlineOf } from "./branch.ts";
 import type { Branch } from "./branch.ts";
@@ -9,7 +10,7 @@ import type { Reported } from "../report/report.ts";
 /** A branch of the outline in words. */
 export interface OutlineLine {
   readonly id: Id;
-  readonly text: string;
+  readonly text: Text;
   readonly role: Branch["role"] | "question";
   readonly standing: Standing | null;
   readonly again: boolean;
@@ -24,7 +25,7 @@ export function outlinePage(model: Reported): readonly OutlineLine[] {
   const listed = (claim: Id): boolean => judgement.counts(claim) && judgement.listed(claim);
   const line = (branch: Branch): OutlineLine => ({
     id: branch.id,
-    text: labelOf(graph, branch.id),
+    text: labelText(graph, branch.id),
     role: branch.role,
     standing: branch.standing,
     again: branch.again,

@@ -2,9 +2,10 @@ import type { Id } from "../../base/finding.ts";
 import { byYear } from "../../base/order.ts";
 import { stances } from "../../judge/argument.ts";
 import type { Judgement, Standing } from "../../judge/judge.ts";
+import type { Said, Text } from "../../base/text/said/said.ts";
 import { reasonOf } from "../../judge/explain/reason.ts";
-import { sentenceOf } from "../../judge/explain/sentence.ts";
-import { labelOf } from "../../link/names/label.ts";
+import { reasonSaid } from "../../judge/explain/sentence.ts";
+import { labelOf, labelText } from "../../link/names/label.ts";
 import type { Graph } from "../../link/graph.ts";
 import type { Reported } from "../report/report.ts";
 import { withheldIn } from "../withhold.ts";
@@ -12,7 +13,7 @@ import { withheldIn } from "../withhold.ts";
 /** Who holds an answer, and from when until when, as the sources show it. */
 export interface Holder {
   readonly scholar: Id;
-  readonly name: string;
+  readonly name: Text;
   /** Astronomical years; null where not known, or where the position is still held. */
   readonly since: number | null;
   readonly until: number | null;
@@ -23,7 +24,7 @@ export interface Answer {
   readonly claim: Id;
   readonly text: string;
   readonly standing: Standing;
-  readonly why: string;
+  readonly why: Said;
   readonly holders: readonly Holder[];
 }
 
@@ -54,7 +55,7 @@ export function questionPage(model: Reported, id: Id): QuestionPage | null {
       claim,
       text: claimText(graph, claim),
       standing: judgement.standings.get(claim) ?? "unsupported",
-      why: sentenceOf(graph, reasonOf(graph, derivations, judgement, claim)),
+      why: reasonSaid(graph, reasonOf(graph, derivations, judgement, claim)),
       holders: holdersOf(graph, judgement, claim),
     })),
     later: answers.length - listed.length,
@@ -85,7 +86,7 @@ export function holdersOf(graph: Graph, judgement: Judgement, claim: Id): readon
       const left = own.slice(first + 1).find((one) => one.claim !== claim || one.stance !== "holds");
       return {
         scholar,
-        name: labelOf(graph, scholar),
+        name: labelText(graph, scholar),
         since: own[first]?.year ?? null,
         until: left?.year ?? null,
       };

@@ -1,12 +1,20 @@
 import type { Finding, Id } from "../../base/finding.ts";
-import { yearText } from "../../base/date/year.ts";
-import { formatNumber } from "../../base/quantity/quantity-print.ts";
+import { yearWords } from "../../base/date/year-words.ts";
+import { formatComputed } from "../../base/quantity/quantity-print.ts";
+import type { DerivedNumber } from "../../derive/derive.ts";
 import type { Standing } from "../../judge/judge.ts";
+import { say } from "../../base/text/said/said.ts";
+import type { Said, Text } from "../../base/text/said/said.ts";
 import { reasonOf } from "../../judge/explain/reason.ts";
-import { sentenceOf } from "../../judge/explain/sentence.ts";
+import { reasonSaid } from "../../judge/explain/sentence.ts";
 import type { AnyLinked, Graph } from "../../link/graph.ts";
-import { isSupposed, labelOf, withoutStop } from "../../link/names/label.ts";
+import { isSupposed, labelText, withoutStop } from "../../link/names/label.ts";
+import { namesakesOf } from "../../link/origin/namesakes.ts";
+import { plainText } from "../../read/bibliography/csl.ts";
+import type { CslItem } from "../../read/bibliography/csl.ts";
+import type { CitationStyle } from "../../read/bibliography/style/style.ts";
 import { kindOf } from "../../read/grammar/kinds.ts";
+import { kindWords } from "../../read/grammar/words.ts";
 import { spanOf } from "../../read/record.ts";
 import { placesIn } from "../place.ts";
 import type { Reported } from "../report/report.ts";
@@ -27,10 +35,13 @@ import type { Tie } from "./ties.ts";
 /** One record or source: what it says, where, on what it rests, and why it stands or not. */
 export interface Sheet {
   readonly id: Id;
+  /** The kind of record as the format names one of it; what is only supposed is of no kind of the format. */
   readonly kind: string;
-  readonly title: string;
+  /** The same in words. */
+  readonly kindSaid: Said;
+  readonly title: Text;
   readonly standing: Standing | null;
-  readonly why: string | null;
+  readonly why: Said | null;
   readonly footing: string | null;
   /** What bears out the standing. */
   readonly explained: readonly ExplainedBlock[];
@@ -40,8 +51,18 @@ export interface Sheet {
   readonly below: readonly Tie[];
   readonly above: readonly Tie[];
   readonly holders: readonly Holder[];
-  readonly numbers: readonly { readonly name: string; readonly value: string }[];
+  readonly numbers: readonly { readonly name: string; readonly value: Text }[];
   readonly findings: readonly FindingLine[];
+  /** What the reference of a source is made from; null for a record. */
+  readonly reference: ReferenceOf | null;
+}
+
+/** A source to be cited: the corpus's style and language, and the sources that its short citation must tell apart. */
+export interface ReferenceOf {
+  readonly key: Id;
+  readonly style: CitationStyle;
+  readonly language: string;
+  readonly items: readonly CslItem[];
 }
 
 /** The sheet of any record or source; null where there is none of that name. */
@@ -63,10 +84,11 @@ export function sheetOf(
   const fields = record ? fieldLines(graph, record, titleOf(graph, record)) : sourceLines(graph, id);
   return {
     id,
-    kind: record ? kindWords(graph, record) : "source",
-    title: record ? titleOf(graph, record) : (source?.csl.title ?? labelOf(graph, id)),
+    kind: record ? kindIn(graph, record) : "source",
+    kindSaid: record ? kindSaid(graph, record) : kindWords.sources,
+    title: record ? titleOf(graph, record) : sourceTitle(graph, id),
     standing,
-    why: standing === null ? null : sentenceOf(graph, reasonOf(graph, derivations, judgement, id)),
+    why: standing === null ? null : reasonSaid(graph, reasonOf(graph, derivations, judgement, id)),
     footing: footings.get(id) ?? null,
     explained: explainedBlocks(model, id),
     fields: fields.filter((field) => !toldByTies(field, ties)),
@@ -83,7 +105,13 @@ export function sheetOf(
       shownFindings(graph, findings).filter((one) => one.about.includes(id)),
       texts,
     ),
+    reference: source && !record ? referenceOf(graph, id) : null,
   };
+}
+
+function referenceOf(graph: Graph, key: Id): ReferenceOf {
+  const items = namesakesOf(graph, key).map((source) => source.csl);
+  return { key, style: graph.citationStyle, language: graph.settings.language, items };
 }
 
 /** Premises, conclusions and things are shown once: as ties with their standings, where they are all among these. */
@@ -95,29 +123,34 @@ function toldByTies(field: FieldLine, ties: ReturnType<typeof tiesOf>): boolean 
 }
 
 /** What sort of record it is, and whether it is only supposed. */
-function kindWords(graph: Graph, { id, list }: AnyLinked): string {
+function kindIn(graph: Graph, { id, list }: AnyLinked): string {
   const { singular } = kindOf(list);
   return isSupposed(graph, id) ? `supposed ${singular}` : singular;
 }
 
-function titleOf(graph: Graph, record: AnyLinked): string {
+function kindSaid(graph: Graph, { id, list }: AnyLinked): Said {
+  return isSupposed(graph, id) ? say`supposed ${kindWords[list]}` : kindWords[list];
+}
+
+function sourceTitle(graph: Graph, id: Id): Text {
+  const title = graph.sources.get(id)?.csl.title;
+  return title === undefined ? labelText(graph, id) : plainText(title);
+}
+
+function titleOf(graph: Graph, record: AnyLinked): Text {
   if (record.list === "examinations") return withoutStop(record.values.method);
   return record.list === "claims" || record.list === "questions" || record.list === "observations"
     ? record.values.text
-    : labelOf(graph, record.id);
+    : labelText(graph, record.id);
 }
 
-function numberWords(number: {
-  value: number;
-  low: number | null;
-  high: number | null;
-  unit: string;
-}): string {
+function numberWords(number: DerivedNumber): Text {
   const unit = number.unit === "1" ? "" : ` ${number.unit}`;
-  const end = (value: number | null): string => (value === null ? "…" : formatNumber(value));
-  const interval =
-    number.low === null && number.high === null ? "" : ` (${end(number.low)} to ${end(number.high)})`;
-  return `${formatNumber(number.value)}${unit}${interval}`;
+  const end = (value: number | null): string => (value === null ? "…" : formatComputed(value, number.kind));
+  const value = `${end(number.value)}${unit}`;
+  return number.low === null && number.high === null
+    ? value
+    : say`${value} (${end(number.low)} to ${end(number.high)})`;
 }
 
 function sourceLines(graph: Graph, id: Id): readonly FieldLine[] {
@@ -127,17 +160,20 @@ function sourceLines(graph: Graph, id: Id): readonly FieldLine[] {
   const names = (csl.author ?? csl.editor ?? []).map(
     (name) => name.literal ?? [name.given, name.family].filter(Boolean).join(" "),
   );
-  const line = (name: string, text: string | undefined, lang = true): readonly FieldLine[] =>
+  const told = (name: string, text: Text): readonly FieldLine[] => [
+    { name, lines: [{ label: null, pieces: [words(text)] }] },
+  ];
+  const line = (name: string, text: string | undefined): readonly FieldLine[] =>
     text === undefined || text === ""
       ? []
-      : [{ name, lines: [{ label: null, pieces: [words(text, lang ? (csl.language ?? null) : null)] }] }];
+      : [{ name, lines: [{ label: null, pieces: [words(plainText(text), csl.language ?? null)] }] }];
   return [
     ...line(csl.author ? "authors" : "editors", names.join(", ")),
     ...line("in", csl["container-title"]),
     ...line("publisher", [csl["publisher-place"], csl.publisher].filter(Boolean).join(": ")),
     ...line("volume", csl.volume),
     ...line("pages", csl.page),
-    ...line("in print", year === null ? undefined : yearText(year), false),
-    ...line("called", labelOf(graph, id), false),
+    ...(year === null ? [] : told("in print", yearWords(year))),
+    ...told("called", plainText(source.label)),
   ];
 }

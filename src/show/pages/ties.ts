@@ -1,6 +1,9 @@
 import type { Id } from "../../base/finding.ts";
 import type { Standing } from "../../judge/judge.ts";
-import { labelOf } from "../../link/names/label.ts";
+import { inEnglish } from "../../base/text/said/english.ts";
+import { say } from "../../base/text/said/said.ts";
+import type { Text } from "../../base/text/said/said.ts";
+import { labelText } from "../../link/names/label.ts";
 import type { Graph } from "../../link/graph.ts";
 import { speakerOf } from "../../link/names/spoken.ts";
 import { withheldIn } from "../withhold.ts";
@@ -22,7 +25,7 @@ export interface Tie {
     | "says"
     | "position";
   readonly id: Id;
-  readonly text: string;
+  readonly text: Text;
   readonly standing: Standing | null;
 }
 
@@ -36,7 +39,7 @@ export function tiesOf(
   const tie = (how: Tie["how"], other: Id): Tie => ({
     how,
     id: other,
-    text: labelOf(graph, other),
+    text: labelText(graph, other),
     standing: standings.get(other) ?? null,
   });
   const below: Tie[] = [];
@@ -94,12 +97,13 @@ export function tiesOf(
 /** Arguments that are called alike are told apart by their first premise. */
 function toldApart(graph: Graph, ties: readonly Tie[]): readonly Tie[] {
   const withheld = withheldIn(graph);
-  return ties.map((one) => {
+  const called = ties.map((one) => inEnglish(one.text));
+  return ties.map((one, place) => {
     const record = graph.records.get(one.id);
-    const alone = ties.every((other) => other.id === one.id || other.text !== one.text);
-    if (record?.list !== "arguments" || alone) return one;
+    if (record?.list !== "arguments") return one;
+    if (ties.every((other, at) => other.id === one.id || called[at] !== called[place])) return one;
     const premise = record.values.because.find((id) => !withheld(id));
-    return premise === undefined ? one : { ...one, text: `${one.text}: ${labelOf(graph, premise)}` };
+    return premise === undefined ? one : { ...one, text: say`${one.text}: ${labelText(graph, premise)}` };
   });
 }
 

@@ -1,13 +1,15 @@
 import type { Id } from "../../base/finding.ts";
-import { labelOf } from "../../link/names/label.ts";
+import { row, say } from "../../base/text/said/said.ts";
+import type { Said } from "../../base/text/said/said.ts";
+import { quotedLabel } from "../../judge/rules/tell.ts";
 import type { Plan } from "../../plan/plan.ts";
 import type { Named } from "../judged/standpoints/named.ts";
 import type { Lines } from "./line.ts";
-import { costInWords, inARow } from "./wording.ts";
+import { costInWords } from "./wording.ts";
 
 /** An examination that decides one of some claims, or changes it, and which of them. */
 export interface Decider extends Named {
-  readonly decides: string;
+  readonly decides: Said;
   readonly cost: string | null;
   readonly destructive: boolean;
 }
@@ -27,7 +29,7 @@ export function decidersOf(
         {
           id,
           text: methodOf(id),
-          decides: inARow(decided.map((one) => `“${labelOf(graph, one)}”`)),
+          decides: say`${row(decided.map((one) => quotedLabel(graph, one)))}`,
           cost: costInWords(cost, costsIn),
           destructive,
         },

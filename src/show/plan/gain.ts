@@ -1,6 +1,7 @@
 import type { Id } from "../../base/finding.ts";
+import type { Said, Text } from "../../base/text/said/said.ts";
 import type { Graph } from "../../link/graph.ts";
-import { labelOf } from "../../link/names/label.ts";
+import { labelText } from "../../link/names/label.ts";
 import type { Planned } from "../../plan/plan.ts";
 import { named } from "../judged/standpoints/named.ts";
 import type { Named } from "../judged/standpoints/named.ts";
@@ -14,7 +15,7 @@ export interface GainTable {
   readonly answers: readonly Named[];
   readonly prior: { readonly answers: readonly string[]; readonly bits: string };
   readonly outcomes: readonly {
-    readonly text: string;
+    readonly text: Text;
     readonly p: string;
     /** In the order of the answers; empty where the outcome cannot be. */
     readonly posterior: readonly string[];
@@ -48,6 +49,6 @@ export function gainTable(graph: Graph, planned: Planned, place: number | null):
 }
 
 /** Why an examination has no gain in words; null where it has one. */
-export function noGainLine(graph: Graph, { noGain }: Planned): string | null {
-  return noGain === null ? null : noGainInWords(noGain, (answer: Id) => labelOf(graph, answer));
+export function noGainLine(graph: Graph, { noGain }: Planned): Said | null {
+  return noGain === null ? null : noGainInWords(noGain, (answer: Id) => labelText(graph, answer));
 }

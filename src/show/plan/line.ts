@@ -1,5 +1,6 @@
 import type { Id } from "../../base/finding.ts";
-import { labelOf } from "../../link/names/label.ts";
+import type { Said, Text } from "../../base/text/said/said.ts";
+import { quotedLabel } from "../../judge/rules/tell.ts";
 import type { Planned } from "../../plan/plan.ts";
 import { named } from "../judged/standpoints/named.ts";
 import type { Named } from "../judged/standpoints/named.ts";
@@ -14,10 +15,10 @@ export interface ExaminationLine {
   readonly id: Id;
   /** It has a sheet of its own; the record itself suggests the others. */
   readonly recorded: boolean;
-  readonly method: string;
+  readonly method: Text;
   readonly things: readonly Named[];
   /** What it would decide, in one line. */
-  readonly decides: string;
+  readonly decides: Said;
   /** It can make an answer stand or fall. */
   readonly decidesAnswer: boolean;
   readonly idle: boolean;
@@ -31,19 +32,19 @@ export interface ExaminationLine {
   /** What those say who let one in. */
   readonly notes: readonly string[];
   /** What a keeper will ask; empty for what uses nothing up. */
-  readonly asks: readonly string[];
+  readonly asks: readonly Said[];
   /** What is to be borne in mind besides. */
-  readonly cautions: readonly string[];
+  readonly cautions: readonly Said[];
   readonly outcomes: readonly OutcomeLine[];
   readonly gain: GainTable | null;
-  readonly noGain: string | null;
+  readonly noGain: Said | null;
 }
 
 /** What the lines of one plan are told with. */
 export interface Lines extends Telling {
   readonly costsIn: string;
   /** The name of any examination of the plan. */
-  readonly methodOf: (id: Id) => string;
+  readonly methodOf: (id: Id) => Text;
 }
 
 /** An examination with its outcomes in words; `place` is its place by gain for its cost. */
@@ -68,7 +69,7 @@ export function examinationLine(lines: Lines, planned: Planned, place: number | 
         idle: planned.idle,
         pending,
       },
-      (claim) => `“${labelOf(graph, claim)}”`,
+      (claim) => quotedLabel(graph, claim),
     ),
     decidesAnswer: planned.decides.length > 0 && !planned.idle,
     idle: planned.idle && !pending,
@@ -80,7 +81,7 @@ export function examinationLine(lines: Lines, planned: Planned, place: number | 
     leadTimes: once(places.map((one) => one.leadTime)),
     notes: once(places.map((one) => one.note)),
     asks: cautions.flatMap((one) => (one.kind === "destructive" ? one.asks : [])),
-    cautions: once(cautions.map((one) => (one.kind === "in-the-ground" ? one.says : null))),
+    cautions: cautions.flatMap((one) => (one.kind === "in-the-ground" ? [one.says] : [])),
     outcomes: planned.outcomes.map((one, at) => outcomeLine(lines, one, gained[at]?.p ?? null)),
     gain: gainTable(graph, planned, place),
     noGain: noGainLine(graph, planned),

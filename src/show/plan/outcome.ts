@@ -1,4 +1,7 @@
 import type { Id } from "../../base/finding.ts";
+import { inEnglish } from "../../base/text/said/english.ts";
+import { say } from "../../base/text/said/said.ts";
+import type { Text } from "../../base/text/said/said.ts";
 import { bearingOn } from "../../derive/bearing.ts";
 import type { Bearing } from "../../derive/bearing.ts";
 import type { Derived } from "../../derive/derive.ts";
@@ -15,7 +18,7 @@ import { percent } from "./wording.ts";
 /** One outcome of an examination, and what would follow from it. */
 export interface OutcomeLine {
   readonly id: Id;
-  readonly text: string;
+  readonly text: Text;
   /** Claims that would stand differently, answers first. */
   readonly claims: readonly ClaimTurn[];
   /** How many arguments and pieces of evidence would stand differently. */
@@ -24,7 +27,7 @@ export interface OutcomeLine {
   /** Numbers that are still to be computed; what hangs on them is taken as now. */
   readonly pending: readonly Named[];
   /** As recorded; what is expected of it where answers have priors. */
-  readonly probability: string | null;
+  readonly probability: Text | null;
   /** Where one sees most of what it would change. */
   readonly lands: { readonly page: "question" | "record"; readonly id: Id } | null;
 }
@@ -39,11 +42,11 @@ export interface ClaimTurn extends Named {
 export interface NumberTurn extends Named {
   readonly values: readonly {
     readonly name: string;
-    readonly was: string | null;
-    readonly is: string | null;
+    readonly was: Text | null;
+    readonly is: Text | null;
   }[];
   /** Why there would be no number; null where there would be one. */
-  readonly why: string | null;
+  readonly why: Text | null;
   readonly says: readonly {
     readonly claim: Named;
     readonly was: Bearing | null;
@@ -102,14 +105,14 @@ function landing({ questionsOf }: Telling, claims: readonly Id[]): OutcomeLine["
   return claim === undefined ? null : { page: "record", id: claim };
 }
 
-function probabilityWords({ probability }: PlannedOutcome, expected: number | null): string | null {
+function probabilityWords({ probability }: PlannedOutcome, expected: number | null): Text | null {
   if (expected !== null) return percent(expected);
   if (probability === null) return null;
   if (typeof probability === "number") return percent(probability);
   const all = [...probability.values()];
   const [low, high] = [Math.min(...all), Math.max(...all)];
   if (all.length === 0) return null;
-  return low === high ? percent(low) : `${percent(low)} to ${percent(high)}`;
+  return low === high ? percent(low) : say`${percent(low)} to ${percent(high)}`;
 }
 
 /** A number that comes out otherwise to the digits one reads, or says something else; nothing where it does neither. */
@@ -119,12 +122,12 @@ function numberTurn(telling: Telling, now: Derived, then: Derived): readonly Num
   if (record?.list !== "derivations") return [];
   const plugin = plugins.find((one) => one.id === record.values.plugin);
   const names = mainNames(record, now.status === "computed" ? now : then, plugin);
-  const said = (derived: Derived): ReadonlyMap<string, string> =>
+  const said = (derived: Derived): ReadonlyMap<string, Text> =>
     new Map(numberLines(derived, plugin).map((line) => [line.name, valueWords(line)]));
   const [before, after] = [said(now), said(then)];
   const values = names
     .map((name) => ({ name, was: before.get(name) ?? null, is: after.get(name) ?? null }))
-    .filter((one) => one.was !== one.is);
+    .filter((one) => inEnglish(one.was ?? "") !== inEnglish(one.is ?? ""));
   const asked = new Set([...now.bearings, ...then.bearings].map((one) => one.claim).filter(listed));
   const says = [...asked]
     .map((claim) => ({

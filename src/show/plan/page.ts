@@ -1,4 +1,5 @@
 import type { Id } from "../../base/finding.ts";
+import { first } from "../../base/text/said/said.ts";
 import { withoutStop } from "../../link/names/label.ts";
 import { byGainPerCost } from "../../plan/rank.ts";
 import type { Plan, Planned, Reason } from "../../plan/plan.ts";
@@ -83,7 +84,10 @@ export function linesOf(model: Reported, plugins: readonly Plugin[], plan: Plan)
     questionsOf: (claim) => (answered.get(claim) ?? []).filter((id) => !withheld(id)),
     placeOf: (claim) => places.get(claim) ?? Infinity,
     costsIn: graph.settings.costsIn,
-    methodOf: (id) => upper(withoutStop(methods.get(id) ?? "")),
+    methodOf: (id) => {
+      const method = methods.get(id) ?? "";
+      return typeof method === "string" ? upper(withoutStop(method)) : first(method);
+    },
   };
 }
 

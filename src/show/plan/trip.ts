@@ -1,4 +1,5 @@
 import type { Id } from "../../base/finding.ts";
+import type { Text } from "../../base/text/said/said.ts";
 import type { Plan, Planned } from "../../plan/plan.ts";
 import { permitsOf } from "../../plan/visit/cautions.ts";
 import { askedOf } from "../../plan/visit/trips.ts";
@@ -23,7 +24,7 @@ export interface TripTable {
 /** One look of a trip. */
 export interface TripRow {
   readonly id: Id;
-  readonly method: string;
+  readonly method: Text;
   readonly things: readonly Named[];
   readonly destructive: boolean;
   readonly permits: readonly string[];

@@ -1,36 +1,68 @@
 import { formatNumber } from "../../base/quantity/quantity-print.ts";
+import { count, row, say } from "../../base/text/said/said.ts";
+import type { Hole, Row, Said, Text } from "../../base/text/said/said.ts";
+import { quoted } from "../../judge/rules/tell.ts";
 import type { NoGain, Reason } from "../../plan/plan.ts";
 
 /** The order of a plan, in one sentence (format.md 7). */
-export const rankingRule =
-  "Ranked by how many answers each can decide, then by how many claims it can change; of equals, what is not destructive comes first, then what costs less, then by id.";
+export const rankingRule = say`Ranked by how many answers each can decide, then by how many claims it can change; of equals, what is not destructive comes first, then what costs less, then by id.`;
 
 /**
  * What an examination would decide, names between the words: `It decides “a roof”, whatever comes of it.` What stands
  * or falls already is overturned, not decided.
  */
-export function decidesInWords<Name>(told: Consequence<Name>, quoted: (name: Name) => string): string {
-  const { idle, pending, decides, overturns, changed, outcomes } = told;
-  if (idle && pending) return "What it can change hangs on numbers that are still to be computed.";
+export function decidesInWords<Name>(told: Consequence<Name>, hole: (name: Name) => Hole): Said {
+  const { idle, pending, decides, overturns, changed } = told;
+  if (idle && pending) return say`What it can change hangs on numbers that are still to be computed.`;
   if (idle)
     return changed === 0
-      ? "Nothing it can show changes a standing."
-      : "It changes the same standings whatever comes of it: nothing it can show tells one outcome from another.";
-  const others = changed - decides.length - overturns.length;
+      ? say`Nothing it can show changes a standing.`
+      : say`It changes the same standings whatever comes of it: nothing it can show tells one outcome from another.`;
   if (decides.length + overturns.length === 0)
-    return `It decides no answer, and can change ${claims(changed)}.`;
-  const named = (names: readonly Name[]): string => inARow(names.map(quoted));
-  const does = (decide: string, overturn: string): string =>
-    [
-      ...(decides.length > 0 ? [`${decide} ${named(decides)}`] : []),
-      ...(overturns.length > 0 ? [`${overturn} the standing of ${named(overturns)}`] : []),
-    ].join(decides.length > 1 ? ", and " : " and ");
-  const besides = (change: string): string => (others > 0 ? `, and ${change} ${claims(others)} besides` : "");
-  if (outcomes === 1)
-    return `If it ends as recorded, it ${does("decides", "overturns")}${besides("changes")}; no other outcome is recorded.`;
-  return told.always
-    ? `It ${does("decides", "overturns")}, whatever comes of it${besides("can change")}.`
-    : `It can ${does("decide", "overturn")}${besides("can change")}.`;
+    return changed === 1
+      ? say`It decides no answer, and can change one claim.`
+      : say`It decides no answer, and can change ${count(changed)} claims.`;
+  const rows = [row(decides.map(hole)), row(overturns.map(hole))] as const;
+  return besidesWhat(told, told.outcomes === 1 || told.always ? does(told, rows) : can(told, rows));
+}
+
+type Rows = readonly [decided: Row, overturned: Row];
+type Both = Pick<Consequence<unknown>, "decides" | "overturns">;
+
+function does({ decides, overturns }: Both, [decided, overturned]: Rows): Said {
+  if (overturns.length === 0) return say`decides ${decided}`;
+  if (decides.length === 0) return say`overturns the standing of ${overturned}`;
+  return decides.length > 1
+    ? say`decides ${decided}, and overturns the standing of ${overturned}`
+    : say`decides ${decided} and overturns the standing of ${overturned}`;
+}
+
+function can({ decides, overturns }: Both, [decided, overturned]: Rows): Said {
+  if (overturns.length === 0) return say`decide ${decided}`;
+  if (decides.length === 0) return say`overturn the standing of ${overturned}`;
+  return decides.length > 1
+    ? say`decide ${decided}, and overturn the standing of ${overturned}`
+    : say`decide ${decided} and overturn the standing of ${overturned}`;
+}
+
+function besidesWhat(told: Consequence<unknown>, what: Said): Said {
+  const others = told.changed - told.decides.length - told.overturns.length;
+  if (told.outcomes === 1) {
+    if (others <= 0) return say`If it ends as recorded, it ${what}; no other outcome is recorded.`;
+    return others === 1
+      ? say`If it ends as recorded, it ${what}, and changes one claim besides; no other outcome is recorded.`
+      : say`If it ends as recorded, it ${what}, and changes ${count(others)} claims besides; no other outcome is recorded.`;
+  }
+  if (told.always) {
+    if (others <= 0) return say`It ${what}, whatever comes of it.`;
+    return others === 1
+      ? say`It ${what}, whatever comes of it, and can change one claim besides.`
+      : say`It ${what}, whatever comes of it, and can change ${count(others)} claims besides.`;
+  }
+  if (others <= 0) return say`It can ${what}.`;
+  return others === 1
+    ? say`It can ${what}, and can change one claim besides.`
+    : say`It can ${what}, and can change ${count(others)} claims besides.`;
 }
 
 /** What follows from an examination, as far as one line tells it. */
@@ -50,16 +82,6 @@ export interface Consequence<Name> {
   readonly pending: boolean;
 }
 
-/** Names in a row: `a, b and c`. */
-export function inARow(names: readonly string[]): string {
-  if (names.length < 2) return names.join("");
-  return `${names.slice(0, -1).join(", ")} and ${names.at(-1) ?? ""}`;
-}
-
-function claims(n: number): string {
-  return n === 1 ? "one claim" : `${n} claims`;
-}
-
 /** A cost in the corpus's measure: `1 day`, `4 days`; null where none is recorded. */
 export function costInWords(cost: number | null, costsIn: string): string | null {
   if (cost === null) return null;
@@ -77,8 +99,9 @@ export function unitOfCost(costsIn: string): string {
   return one === costsIn ? `unit of cost, in ${costsIn}` : one;
 }
 
-/** A probability in per cent, to two digits. */
+/** A probability in per cent, to two digits, and to four near 100, which it never is unless it is certain. */
 export function percent(p: number): string {
+  if (p > 0.9999 && p < 1) return "> 99.99\u00a0%";
   return `${formatNumber(p * 100, p > 0.995 && p < 1 ? 4 : 2)}\u00a0%`;
 }
 
@@ -98,54 +121,54 @@ export function bitsFigure(value: number): string {
 }
 
 /** Why no gain is told. */
-export function noGainInWords(why: NoGain, label: (answer: string) => string): string {
+export function noGainInWords(why: NoGain, label: (answer: string) => Text): Said {
   switch (why.why) {
     case "no-prior":
-      return "No gain is told: no question has a prior.";
+      return say`No gain is told: no question has a prior.`;
     case "no-probabilities":
-      return "No gain is told: not every outcome has a probability.";
+      return say`No gain is told: not every outcome has a probability.`;
     case "answer-left-out":
-      return `No gain is told: the probabilities leave out “${label(why.answer)}”.`;
+      return say`No gain is told: the probabilities leave out ${quoted(label(why.answer))}.`;
     case "not-one":
-      return `No gain is told: under “${label(why.answer)}” the probabilities add up to ${formatNumber(why.sum, 3)}, not to 1.`;
+      return say`No gain is told: under ${quoted(label(why.answer))} the probabilities add up to ${formatNumber(why.sum, 3)}, not to 1.`;
   }
 }
 
 /** Titles of what the record itself suggests, by the reason for it, and the reason in a sentence. */
 export const suggestions: Readonly<
-  Record<Reason["kind"], { readonly title: string; readonly because: string; readonly about: string }>
+  Record<Reason["kind"], { readonly title: Said; readonly because: Said; readonly about: Said }>
 > = {
   "second-hand": {
-    title: "Evidence that nobody has seen first-hand",
-    because: "An answer leans on it, and all that is recorded of it is second-hand.",
-    about: "Evidence",
+    title: say`Evidence that nobody has seen first-hand`,
+    because: say`An answer leans on it, and all that is recorded of it is second-hand.`,
+    about: say`Evidence`,
   },
   attacked: {
-    title: "Evidence that is disputed",
-    because: "An argument is against it; a second look would show whether it is so.",
-    about: "Against it",
+    title: say`Evidence that is disputed`,
+    because: say`An argument is against it; a second look would show whether it is so.`,
+    about: say`Against it`,
   },
   "in-conflict": {
-    title: "Measurements that do not agree",
-    because: "Two readings of one dimension lie further apart than their uncertainty allows.",
-    about: "Readings",
+    title: say`Measurements that do not agree`,
+    because: say`Two readings of one dimension lie further apart than their uncertainty allows.`,
+    about: say`Readings`,
   },
   "rests-on": {
-    title: "Things that an answer rests on",
-    because: "Without what is recorded of it, an answer would not stand.",
-    about: "Would not stand without it",
+    title: say`Things that an answer rests on`,
+    because: say`Without what is recorded of it, an answer would not stand.`,
+    about: say`Would not stand without it`,
   },
   "no-number": {
-    title: "Numbers that could not be computed",
-    because: "A measurement is missing that the computation asks for.",
-    about: "Number",
+    title: say`Numbers that could not be computed`,
+    because: say`A measurement is missing that the computation asks for.`,
+    about: say`Number`,
   },
 };
 
 /** Why the record suggests an examination: the answers that lean on the thing by name. */
-export function becauseOf({ kind, about }: Reason, label: (id: string) => string): string {
+export function becauseOf({ kind, about }: Reason, label: (id: string) => Text): Said {
   return kind === "rests-on"
-    ? `Without what is recorded of it, ${inARow(about.map((id) => `“${label(id)}”`))} would not stand.`
+    ? say`Without what is recorded of it, ${row(about.map((id) => quoted(label(id))))} would not stand.`
     : suggestions[kind].because;
 }
 

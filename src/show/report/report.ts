@@ -1,5 +1,6 @@
 import type { Finding, Id } from "../../base/finding.ts";
 import { objectOf } from "../../base/json.ts";
+import { inEnglish } from "../../base/text/said/english.ts";
 import type { Derivations, Derived } from "../../derive/derive.ts";
 import type { Lens } from "../../derive/lens.ts";
 import type { Footing } from "../../judge/footing.ts";
@@ -112,9 +113,9 @@ function questionsOf({ graph, judgement }: Reported): Report["questions"] {
 function numbersOf(one: Derived, hidden: (id: Id) => boolean): Report["numbers"][string] {
   return {
     status: one.status,
-    why: one.why,
+    why: one.why === null ? null : inEnglish(one.why),
     used: one.used.filter((id) => !hidden(id)),
-    leftOut: one.leftOut.filter(({ id }) => !hidden(id)).map(({ id, why }) => ({ id, why })),
+    leftOut: one.leftOut.filter(({ id }) => !hidden(id)).map(({ id, why }) => ({ id, why: inEnglish(why) })),
     numbers: objectOf(
       Object.entries(one.numbers).map(
         ([name, { value, low, high, unit }]) => [name, { value, low, high, unit }] as const,
@@ -134,11 +135,11 @@ function told(findings: readonly Finding[], texts: ReadonlyMap<string, string>):
     rule,
     level,
     about: [...about],
-    message,
+    message: inEnglish(message),
     at: at ? place(at) : null,
     fix: fix
       ? {
-          label: fix.label,
+          label: inEnglish(fix.label),
           edits: fix.edits.map(({ file, start, end, text }) => ({ file, start, end, text })),
         }
       : null,

@@ -1,9 +1,11 @@
+import { inEnglish } from "../../base/text/said/english.ts";
+import type { Text } from "../../base/text/said/said.ts";
 import type { Report } from "./schema.ts";
 
 /** What a rule is called in the log's list of rules. */
 export interface RuleTitle {
   readonly id: string;
-  readonly title: string;
+  readonly title: Text;
 }
 
 /** The findings as a SARIF 2.1.0 log (OASIS 2020): one run, one result for each finding. */
@@ -20,7 +22,7 @@ export function sarifOf(report: Report, version: string, rules: readonly RuleTit
             version,
             rules: rules
               .filter((rule) => used.has(rule.id))
-              .map((rule) => ({ id: rule.id, shortDescription: { text: rule.title } })),
+              .map((rule) => ({ id: rule.id, shortDescription: { text: inEnglish(rule.title) } })),
           },
         },
         columnKind: "utf16CodeUnits",

@@ -1,6 +1,7 @@
 import type { Id } from "../../base/finding.ts";
 import type { MeasurementRecord, ObservationRecord } from "../../link/graph.ts";
-import { labelOf } from "../../link/names/label.ts";
+import type { Text } from "../../base/text/said/said.ts";
+import { labelText } from "../../link/names/label.ts";
 import type { Reported } from "../report/report.ts";
 import { shownUnder, withheldIn } from "../withhold.ts";
 import { namedIn } from "./named.ts";
@@ -20,7 +21,7 @@ export interface Looked {
 export interface Measured {
   readonly dimension: string;
   readonly count: number;
-  readonly things: readonly { readonly id: Id; readonly text: string }[];
+  readonly things: readonly { readonly id: Id; readonly text: Text }[];
   readonly only: { readonly id: Id; readonly value: string } | null;
 }
 
@@ -66,7 +67,7 @@ export function lookedAt(model: Reported, scholar: Id): readonly Looked[] {
       return {
         dimension,
         count: group.length,
-        things: [...wholes].filter((id) => !withheld(id)).map((id) => ({ id, text: labelOf(graph, id) })),
+        things: [...wholes].filter((id) => !withheld(id)).map((id) => ({ id, text: labelText(graph, id) })),
         only: first && alone ? { id: first.id, value: first.values.value.text } : null,
       };
     });

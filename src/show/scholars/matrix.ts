@@ -1,7 +1,8 @@
 import type { Id } from "../../base/finding.ts";
 import type { Standing } from "../../judge/judge.ts";
 import type { Graph } from "../../link/graph.ts";
-import { labelOf } from "../../link/names/label.ts";
+import type { Text } from "../../base/text/said/said.ts";
+import { labelOf, labelText } from "../../link/names/label.ts";
 import { claimText } from "../pages/question.ts";
 import type { Reported } from "../report/report.ts";
 import { claimsByQuestion } from "./rows.ts";
@@ -21,7 +22,7 @@ export interface Cell {
 /** A claim with what each scholar makes of it, in the order of the columns; null where nothing is recorded. */
 export interface Row {
   readonly claim: Id;
-  readonly short: string;
+  readonly short: Text;
   readonly text: string;
   readonly standing: Standing;
   /** It cannot be right together with the claim of the row above. */
@@ -59,7 +60,7 @@ export function matrixOf(model: Reported, scholars: readonly Id[], taken: readon
       const above = rows.at(-1)?.claim;
       rows.push({
         claim,
-        short: labelOf(graph, claim),
+        short: labelText(graph, claim),
         text: claimText(graph, claim),
         standing: judgement.standings.get(claim) ?? "unsupported",
         rival: above !== undefined && graph.rivalsOf(claim).includes(above),

@@ -1,6 +1,6 @@
 import type { Id } from "../../base/finding.ts";
 import { byYear } from "../../base/order.ts";
-import { authorLabel } from "../../link/names/label.ts";
+import { authorOrCorpus } from "../../link/names/label.ts";
 import type { Reported } from "../report/report.ts";
 import { shownUnder, withheldIn } from "../withhold.ts";
 import { namedIn } from "./named.ts";
@@ -34,7 +34,7 @@ export function stepsOf(model: Reported, scholar: Id): readonly Step[] {
     const bottom = bottomOf(model, values.because);
     return [
       {
-        argument: { ...name(id), text: values.text ?? authorLabel(graph, id) },
+        argument: { ...name(id), text: values.text ?? authorOrCorpus(graph, id) },
         year: said.year,
         direction: values.therefore === undefined ? "against" : "for",
         targets: names(values.therefore === undefined ? (values.against ?? []) : [values.therefore]),

@@ -1,7 +1,9 @@
 import type { Finding, Id } from "../../base/finding.ts";
+import { inEnglish } from "../../base/text/said/english.ts";
 import { objectionsIn } from "../../judge/rules/claims/unanswered.ts";
 import type { Graph } from "../../link/graph.ts";
-import { authorLabel, labelOf } from "../../link/names/label.ts";
+import { say } from "../../base/text/said/said.ts";
+import { authorOrCorpus, labelOf } from "../../link/names/label.ts";
 import { findingLines } from "../pages/findings.ts";
 import { printYears } from "../pages/question.ts";
 import type { FindingLine } from "../pages/findings.ts";
@@ -98,10 +100,12 @@ function unansweredBy(model: Reported, scholar: Id): readonly Unanswered[] {
       return [
         {
           argument:
-            said === undefined ? name(from) : { ...name(from), text: `${authorLabel(graph, from)}: ${said}` },
+            said === undefined
+              ? name(from)
+              : { ...name(from), text: say`${authorOrCorpus(graph, from)}: ${said}` },
           year,
           against: held.map(name),
-          others: shown.map((reply) => ({ ...name(reply.from), text: authorLabel(graph, reply.from) })),
+          others: shown.map((reply) => ({ ...name(reply.from), text: authorOrCorpus(graph, reply.from) })),
         },
       ];
     })
@@ -120,6 +124,6 @@ function aboutChanges(graph: Graph, findings: readonly Finding[], scholar: Id): 
     (one) =>
       ofChange.includes(one.rule) &&
       one.about.every(own) &&
-      one.message.startsWith(`${labelOf(graph, scholar)} `),
+      inEnglish(one.message).startsWith(`${labelOf(graph, scholar)} `),
   );
 }

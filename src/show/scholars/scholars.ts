@@ -1,7 +1,8 @@
 import type { Id } from "../../base/finding.ts";
 import { byYear } from "../../base/order.ts";
 import type { Standing } from "../../judge/judge.ts";
-import { labelOf } from "../../link/names/label.ts";
+import type { Text } from "../../base/text/said/said.ts";
+import { labelText } from "../../link/names/label.ts";
 import { printYears } from "../pages/question.ts";
 import type { Reported } from "../report/report.ts";
 import { withheldIn } from "../withhold.ts";
@@ -15,7 +16,7 @@ import type { Taken } from "./taken.ts";
 /** A claim that a scholar holds at present. */
 export interface HeldNow {
   readonly claim: Id;
-  readonly text: string;
+  readonly text: Text;
   readonly standing: Standing;
   readonly since: number | null;
 }
@@ -23,7 +24,7 @@ export interface HeldNow {
 /** One scholar in the list. */
 export interface ScholarLine {
   readonly id: Id;
-  readonly name: string;
+  readonly name: Text;
   /** Null when nothing of theirs has a year. */
   readonly years: Years | null;
   readonly holds: readonly HeldNow[];
@@ -71,13 +72,13 @@ function lineOf(model: Reported, id: Id, years: Years | null, taken: readonly Ta
   const own = taken.filter((one) => one.scholar === id);
   return {
     id,
-    name: labelOf(graph, id),
+    name: labelText(graph, id),
     years,
     holds: own
       .filter((one) => one.stance === "holds" && one.left === null)
       .map(({ claim, since }) => ({
         claim,
-        text: labelOf(graph, claim),
+        text: labelText(graph, claim),
         standing: judgement.standings.get(claim) ?? "unsupported",
         since,
       })),

@@ -4,7 +4,8 @@ import { stances } from "../../judge/argument.ts";
 import type { Stance } from "../../judge/argument.ts";
 import type { Judgement } from "../../judge/judge.ts";
 import type { Graph } from "../../link/graph.ts";
-import { labelOf } from "../../link/names/label.ts";
+import type { Text } from "../../base/text/said/said.ts";
+import { labelText } from "../../link/names/label.ts";
 import { withheldIn } from "../withhold.ts";
 
 /** How a scholar stands to a claim. */
@@ -13,7 +14,7 @@ export type StanceName = Stance["stance"];
 /** A claim that takes the place of another: its rival, held since. */
 export interface Left {
   readonly claim: Id;
-  readonly text: string;
+  readonly text: Text;
   readonly year: number | null;
 }
 
@@ -53,7 +54,7 @@ export function takenIn(graph: Graph, judgement: Judgement): readonly Taken[] {
     const next = (held.get(scholar) ?? [])
       .filter((one) => rivals.has(one.claim) && byYear("first")(one.year, last.year) > 0)
       .toSorted((a, b) => byYear("first")(a.year, b.year))[0];
-    const left = next ? { claim: next.claim, text: labelOf(graph, next.claim), year: next.year } : null;
+    const left = next ? { claim: next.claim, text: labelText(graph, next.claim), year: next.year } : null;
     return [{ scholar, claim, stances: inOrder, stance, since: first.year, changed: other >= 0, left }];
   });
 }

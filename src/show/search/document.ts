@@ -1,4 +1,5 @@
 import type { Id } from "../../base/finding.ts";
+import type { Said } from "../../base/text/said/said.ts";
 
 /** What a text is to its record: what it is called, a number it has, what it says, its id, what it is tied to. */
 export type Weight = "name" | "number" | "says" | "key" | "tie";
@@ -28,6 +29,8 @@ export interface SearchDocument {
   /** Its list in the corpus, or `sources`. */
   readonly kind: string;
   readonly title: string;
+  /** What the title says, where it is in words of ours; none where it is the corpus's. */
+  readonly said?: Said;
   readonly file: string;
   readonly line: number;
   /** Astronomical year since when it is in print; null for the corpus's own reasoning. */

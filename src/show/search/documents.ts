@@ -1,6 +1,7 @@
 import type { Id } from "../../base/finding.ts";
+import { inEnglish } from "../../base/text/said/english.ts";
 import type { AnyLinked, Graph } from "../../link/graph.ts";
-import { labelOf } from "../../link/names/label.ts";
+import { labelOf, labelText } from "../../link/names/label.ts";
 import type { Plugin } from "../../plugin.ts";
 import type { Source } from "../../read/bibliography/source.ts";
 import { plainText } from "../../read/bibliography/csl.ts";
@@ -36,6 +37,7 @@ export function searchDocuments(
   return [
     ...records.map((record) => {
       const { file, line } = place(spanOf(record));
+      const label = labelText(graph, record.id);
       const said = [
         ...idText(record),
         ...fieldTexts(graph, record),
@@ -45,7 +47,8 @@ export function searchDocuments(
       return {
         id: record.id,
         kind: record.list,
-        title: labelOf(graph, record.id),
+        title: inEnglish(label),
+        ...(typeof label === "string" ? {} : { said: label }),
         file,
         line,
         year: graph.provenance(record.id).year,
@@ -93,7 +96,7 @@ function pluginTexts(record: AnyLinked, plugins: readonly Plugin[]): readonly Fi
     weight: "tie",
     path: ["plugin"],
   });
-  return plugin ? [line(plugin.title), line(plugin.doc)] : [];
+  return plugin ? [line(inEnglish(plugin.title)), line(inEnglish(plugin.doc))] : [];
 }
 
 /** Where the further lines of a text begin in it, as far as they stand there as they are written. */

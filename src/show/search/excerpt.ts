@@ -20,10 +20,10 @@ const width = 170;
 
 /** A found document as it is shown: its title, and the words where they stand. */
 export function hitOf(document: SearchDocument, sight: Sight): Hit {
-  const { id, year, file, title } = document;
+  const { id, year, file, title, said } = document;
   const best = bestText(document, sight);
   const marks = marksIn(title, titleLang(document), false, sight);
-  const base = { id, title: stretchesOf(title, marks, 0, title.length), year, file };
+  const base = { id, title: stretchesOf(title, marks, 0, title.length), ...(said && { said }), year, file };
   if (!best) return { ...base, excerpt: null, line: document.line };
   const named = ["name", "key", "tie"].includes(best.text.weight) && worthOf(marks) >= worthOf(best.marks);
   const same = named || isTitle(best.text, title);

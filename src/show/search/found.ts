@@ -1,4 +1,5 @@
 import type { Id } from "../../base/finding.ts";
+import type { Said } from "../../base/text/said/said.ts";
 
 /** A stretch of a text, marked where it is what was looked for. */
 export interface Stretch {
@@ -20,6 +21,8 @@ export interface Excerpt {
 export interface Hit {
   readonly id: Id;
   readonly title: readonly Stretch[];
+  /** What the title says, where it is in words of ours; none where it is the corpus's. */
+  readonly said?: Said;
   readonly year: number | null;
   /** The words where they stand; null where the title has them already. */
   readonly excerpt: Excerpt | null;

@@ -1,7 +1,7 @@
 import { axisX, axisY, ruleX, ruleY, text } from "@observablehq/plot";
 import type { Markish } from "@observablehq/plot";
 import { formatNumber } from "../../plugin.ts";
-import type { Axis } from "../../plugin.ts";
+import type { Axis } from "./figure.ts";
 import { roundPlaces } from "./extent.ts";
 import { cutTo, letters } from "./ground.ts";
 import type { Ground } from "./ground.ts";

@@ -1,6 +1,6 @@
 import { rect, ruleX, ruleY, text } from "@observablehq/plot";
 import type { Markish } from "@observablehq/plot";
-import type { Bar, Mark } from "../../plugin.ts";
+import type { Bar, Mark } from "./figure.ts";
 import { letters, widthOf } from "./ground.ts";
 import type { Ground } from "./ground.ts";
 

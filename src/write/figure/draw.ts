@@ -1,6 +1,6 @@
 import { plot } from "@observablehq/plot";
 import type { Markish } from "@observablehq/plot";
-import type { Figure, Mark, Panel } from "../../plugin.ts";
+import type { Figure, Mark, Panel } from "./figure.ts";
 import type { Palette } from "../pen/palette.ts";
 import { axesOf } from "./axes.ts";
 import { groundOf, letters, linesOf } from "./ground.ts";

@@ -1,7 +1,7 @@
 import { ruleX, ruleY, text } from "@observablehq/plot";
 import type { Markish } from "@observablehq/plot";
 import { formatNumber } from "../../plugin.ts";
-import type { Stretch } from "../../plugin.ts";
+import type { Stretch } from "./figure.ts";
 import { letters, widthOf } from "./ground.ts";
 import type { Ground } from "./ground.ts";
 

@@ -1,4 +1,4 @@
-import type { Axis, Mark, Pair, Panel } from "../../plugin.ts";
+import type { Axis, Mark, Pair, Panel } from "./figure.ts";
 
 /** The ends of both axes of a panel: those it states, else those of its marks with a little room around them. */
 export function extentOf(panel: Panel): { readonly x: Pair; readonly y: Pair } {

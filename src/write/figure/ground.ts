@@ -1,4 +1,4 @@
-import type { Panel, Pair } from "../../plugin.ts";
+import type { Panel, Pair } from "./figure.ts";
 import { textWidth } from "../../show/map/letters/letters.ts";
 import type { Palette } from "../pen/palette.ts";
 import { extentOf } from "./extent.ts";

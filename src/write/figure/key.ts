@@ -1,4 +1,4 @@
-import type { Mark, Panel } from "../../plugin.ts";
+import type { Mark, Panel } from "./figure.ts";
 import type { Palette } from "../pen/palette.ts";
 import { letters, widthOf } from "./ground.ts";
 

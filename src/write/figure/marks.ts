@@ -1,6 +1,6 @@
 import { areaY, dot, line, rect, ruleX, ruleY, text, vector } from "@observablehq/plot";
 import type { Markish, VectorShape } from "@observablehq/plot";
-import type { Mark, Pair } from "../../plugin.ts";
+import type { Mark, Pair } from "./figure.ts";
 import { barMarks } from "./bars.ts";
 import { edgeMarks } from "./edge.ts";
 import { letters, widthOf } from "./ground.ts";

@@ -1,6 +1,6 @@
 import { ruleX, text } from "@observablehq/plot";
 import type { Markish } from "@observablehq/plot";
-import type { Peak } from "../../plugin.ts";
+import type { Peak } from "./figure.ts";
 import { letters, widthOf } from "./ground.ts";
 import type { Ground } from "./ground.ts";
 

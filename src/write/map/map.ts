@@ -1,3 +1,5 @@
+import { inEnglish } from "../../base/text/said/english.ts";
+import type { Text } from "../../base/text/said/said.ts";
 import type { BoxState, PlacedBox, Scene } from "../../show/map/scene.ts";
 import type { Pen } from "../pen/pen.ts";
 import { drawBox } from "./boxes/boxes.ts";
@@ -26,6 +28,8 @@ export interface MapDrawing {
   /** What is seen, in px of the scene; names of bands and the strip of ground are pinned to its edges. Left out, the whole scene. */
   readonly window?: Frame;
   readonly mirrored?: boolean;
+  /** Puts words of the drawing's own into the reader's language; into English unless told otherwise. */
+  readonly told?: (text: Text) => string;
 }
 
 const none: Gaps = { left: 0, right: 0 };
@@ -33,9 +37,9 @@ const unsaid: BoxState = { standing: null, said: "", later: false, was: null, li
 
 /** Draws the map, from the film up to what is pinned to the window's edges; what lies outside the window is left out. */
 export function drawMap(pen: Pen, drawing: MapDrawing): void {
-  const { scene, states, distance, scale, mirrored = false } = drawing;
+  const { scene, states, distance, scale, mirrored = false, told = inEnglish } = drawing;
   const window = drawing.window ?? { x: 0, y: 0, width: scene.width, height: scene.height };
-  const sight: Sight = { distance, scale, window, mirrored };
+  const sight: Sight = { distance, scale, window, mirrored, told };
   const { boxes, things, routes, attacks, marked, gaps } = traced(scene);
   const stateOf: StateOf = (box) => {
     if (box.look.as !== "mark") return states[box.id] ?? unsaid;

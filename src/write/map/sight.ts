@@ -1,3 +1,4 @@
+import type { Text } from "../../base/text/said/said.ts";
 import type { BoxState, Look, PlacedBox } from "../../show/map/scene.ts";
 import type { Colour, Letters, Stroke } from "../pen/pen.ts";
 
@@ -21,6 +22,8 @@ export interface Sight {
   readonly window: Frame;
   /** Whether the order along the ground runs from right to left. */
   readonly mirrored: boolean;
+  /** Puts words of the drawing's own into the reader's language. */
+  readonly told: (text: Text) => string;
 }
 
 /** The distance at a zoom: near over 0.7, far under 0.35. */

@@ -7,6 +7,8 @@ import type { Canvas } from "../../../write/pen/canvas-pen.ts";
 import { familyList } from "../../../write/pen/faces.ts";
 import type { Palette } from "../../../write/pen/palette.ts";
 import type { Pen } from "../../../write/pen/pen.ts";
+import { mirrored } from "../../words/reader/language.ts";
+import { inReadersWords } from "../../words/reader/said.ts";
 import type { Size } from "./canvas.ts";
 
 /** What is drawn: a scene, how its boxes stand, and the box with the ring. */
@@ -33,7 +35,8 @@ export function paint(context: CanvasRenderingContext2D, drawn: Drawn, seen: See
   const pen = canvasPen(context as unknown as Canvas, palette);
   const window = { x: -pan.x / zoom, y: -pan.y / zoom, width: size.width / zoom, height: size.height / zoom };
   const { scene, states, beaten } = drawn;
-  drawMap(pen, { scene, states, beaten, distance: distanceAt(zoom), scale: zoom, window });
+  const distance = distanceAt(zoom);
+  drawMap(pen, { scene, states, beaten, distance, scale: zoom, window, mirrored, told: inReadersWords });
   const current = drawn.current === null ? undefined : scene.boxes.find((box) => box.id === drawn.current);
   if (current) ring(pen, current, zoom);
 }

@@ -1,5 +1,6 @@
 import type { Core, Position } from "cytoscape";
 import { nameColumn } from "../../../write/map/film/band-names.ts";
+import { mirrored } from "../../words/reader/language.ts";
 
 /** The size of a scene at 100 %, in px. */
 export interface Extent {
@@ -8,9 +9,10 @@ export interface Extent {
 }
 
 /** White space kept beside the scene, in px on the screen; where there is room, the names of the bands stand in it. */
-function marginsIn(graph: Core): Readonly<Record<"start" | "end" | "top" | "bottom", number>> {
+function marginsIn(graph: Core): Readonly<Record<"left" | "right" | "top" | "bottom", number>> {
   const narrow = graph.width() < 620;
-  return { start: narrow ? 20 : nameColumn + 12, end: narrow ? 20 : 32, top: 28, bottom: 48 };
+  const [inner, outer] = narrow ? [20, 20] : [nameColumn + 12, 32];
+  return { left: mirrored ? outer : inner, right: mirrored ? inner : outer, top: 28, bottom: 48 };
 }
 
 const nearest = 2;
@@ -18,7 +20,7 @@ const nearest = 2;
 /** The zoom at which the whole scene is in sight, at most 100 %. */
 export function zoomOfWhole(graph: Core, scene: Extent): number {
   const margin = marginsIn(graph);
-  const across = (graph.width() - margin.start - margin.end) / Math.max(1, scene.width);
+  const across = (graph.width() - margin.left - margin.right) / Math.max(1, scene.width);
   const down = (graph.height() - margin.top - margin.bottom) / Math.max(1, scene.height);
   return Math.max(0.02, Math.min(1, across, down));
 }
@@ -33,7 +35,7 @@ export function limit(graph: Core, scene: Extent): void {
 export function kept(graph: Core, scene: Extent, zoom: number, pan: Position): Position {
   const margin = marginsIn(graph);
   return {
-    x: within(pan.x, scene.width * zoom, graph.width(), margin.start, margin.end),
+    x: within(pan.x, scene.width * zoom, graph.width(), margin.left, margin.right),
     y: within(pan.y, scene.height * zoom, graph.height(), margin.top, margin.bottom),
   };
 }
@@ -73,15 +75,19 @@ export function opening(graph: Core, scene: Opening): { readonly zoom: number; r
   if (all.zoom >= readable) return all;
   const margin = marginsIn(graph);
   const [from, to] = scene.answers;
-  const across = graph.width() - margin.start - margin.end;
+  const across = graph.width() - margin.left - margin.right;
   const down = graph.height() - margin.top;
   const most = Math.min(readable, across / Math.max(1, to - from), down / (scene.ground + underGround));
   if (most < readable && all.zoom >= telling) return all;
   const zoom = most >= telling ? most : readable;
-  // From the inner end, unless the first answer would then be far off.
-  const start = from * zoom <= across / 3 ? 0 : from;
-  const left = most >= telling ? (from + to) / 2 - across / 2 / zoom : start;
-  return { zoom, pan: kept(graph, scene, zoom, { x: margin.start - left * zoom, y: margin.top }) };
+  const left = most >= telling ? (from + to) / 2 - across / 2 / zoom : innerEnd(scene, across / zoom);
+  return { zoom, pan: kept(graph, scene, zoom, { x: margin.left - left * zoom, y: margin.top }) };
+}
+
+/** Where the view begins to the left when it opens at the inner end, or at the first answer where that would be far off. */
+function innerEnd({ width, answers: [from, to] }: Opening, across: number): number {
+  if (!mirrored) return from <= across / 3 ? 0 : from;
+  return (width - to <= across / 3 ? width : to) - across;
 }
 
 /** The view about a place of the scene, near enough to read. */

@@ -1,5 +1,6 @@
 import type { Core, NodeCollection, NodeSingular } from "cytoscape";
 import type { Id } from "../../../base/finding.ts";
+import { mirrored } from "../../words/reader/language.ts";
 import type { Way } from "./graph.ts";
 
 /** Where a key leads from a box. */
@@ -50,6 +51,8 @@ function inRow(graph: Core, node: NodeSingular, going: Going): Id | null {
     .toArray()
     .sort((one, other) => one.position().x - other.position().x);
   const at = row.findIndex((one) => one.id() === node.id());
-  const to = going === "left" ? at - 1 : going === "right" ? at + 1 : going === "first" ? 0 : row.length - 1;
+  const first = mirrored ? row.length - 1 : 0;
+  const last = row.length - 1 - first;
+  const to = going === "left" ? at - 1 : going === "right" ? at + 1 : going === "first" ? first : last;
   return to === at ? null : (row[to]?.id() ?? null);
 }

@@ -3,7 +3,7 @@ import type { ReactNode, RefObject } from "react";
 import type { Id } from "../../../base/finding.ts";
 import type { MapPage, PlacedBox } from "../../../show/map/scene.ts";
 import type { WholeWords } from "../../../show/map/whole.ts";
-import { mapWords } from "../../words/map.ts";
+import { mapWords } from "../../words/shown/map.ts";
 import type { MapDoes } from "./does.ts";
 import { useMapKeys } from "./keys.ts";
 import { Panel } from "./panel.tsx";

@@ -3,7 +3,8 @@ import type { Id } from "../../../base/finding.ts";
 import type { MapPage } from "../../../show/map/scene.ts";
 import { singleKeysWork, useActions } from "../../parts/actions.tsx";
 import type { Action } from "../../parts/actions.tsx";
-import { mapWords } from "../../words/map.ts";
+import { mapWords } from "../../words/shown/map.ts";
+import { mirrored } from "../../words/reader/language.ts";
 import type { MapDoes } from "./does.ts";
 import type { Stage } from "../stage/stage.ts";
 import type { Going } from "../stage/ways.ts";
@@ -99,6 +100,6 @@ function pressed(key: string, { page, current, stageRef, take, open, fold, stay,
 function firstBox({ scene, view }: MapPage): Id | null {
   const focus = scene.boxes.find((box) => view.focus !== null && box.records.includes(view.focus));
   const answers = scene.boxes.filter((box) => box.look.as === "answer");
-  const leftmost = answers.toSorted((one, other) => one.x - other.x)[0];
-  return (focus ?? leftmost ?? scene.boxes[0])?.id ?? null;
+  const foremost = answers.toSorted((one, other) => (mirrored ? other.x - one.x : one.x - other.x))[0];
+  return (focus ?? foremost ?? scene.boxes[0])?.id ?? null;
 }

@@ -1,9 +1,9 @@
 import type { CSSProperties, Ref } from "react";
 import type { BoxState, PlacedBox, Setting } from "../../../show/map/scene.ts";
 import type { Whole } from "../../../show/map/whole.ts";
-import { RecordLink } from "../../parts/link.tsx";
+import { RecordLink, dirOf } from "../../parts/link.tsx";
 import { StandingMark } from "../../parts/standing.tsx";
-import { mapWords } from "../../words/map.ts";
+import { mapWords } from "../../words/shown/map.ts";
 import { fullest } from "./said.ts";
 
 interface Props {
@@ -43,7 +43,7 @@ export function Panel({ box, state, whole, asOf, place, does }: Props) {
   return (
     <section className="map-panel" ref={place} style={hidden} aria-label={box.title}>
       {label && own !== text && (
-        <p className="said" dir="auto">
+        <p className="said" dir={dirOf(own)}>
           {own}
         </p>
       )}

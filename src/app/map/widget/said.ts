@@ -1,6 +1,6 @@
 import type { Id } from "../../../base/finding.ts";
 import type { BoxState, PlacedBox, Scene } from "../../../show/map/scene.ts";
-import { mapWords } from "../../words/map.ts";
+import { mapWords } from "../../words/shown/map.ts";
 import { tiesOf } from "../stage/graph.ts";
 
 /** How many boxes lie directly under a box, directly above it, and attack it. */

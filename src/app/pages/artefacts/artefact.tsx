@@ -5,9 +5,12 @@ import type { FieldLine } from "../../../show/pages/fields.ts";
 import { recordPath, underLens } from "../../address.ts";
 import { PageLink, RecordLink } from "../../parts/link.tsx";
 import { StandingMark } from "../../parts/standing.tsx";
-import { artefactWords as words } from "../../words/artefacts.ts";
+import { artefactWords as words } from "../../words/shown/artefacts.ts";
 import { words as shared } from "../../words/index.ts";
+import { marks } from "../../words/reader/marks.ts";
+import { inReadersWords } from "../../words/reader/said.ts";
 import { FieldList } from "../../parts/fields.tsx";
+import { ToForms } from "../sheet/form/to-form.tsx";
 import { DimensionTables } from "./dimensions.tsx";
 import { DrawingFigure } from "./drawing.tsx";
 import { History } from "./history.tsx";
@@ -28,14 +31,16 @@ export function ArtefactPage({ page, unit, asOf, toLook }: Props) {
         {page.kind ?? words.artefact}
         {page.wholes.length > 0 && (
           <>
-            , {words.partOf} <Names things={page.wholes} asOf={asOf} />
+            {marks.comma}
+            {words.partOf} <Names things={page.wholes} asOf={asOf} />
           </>
         )}
       </p>
-      <h1 dir="auto">{page.name}</h1>
+      <h1 dir="auto">{inReadersWords(page.name)}</h1>
       <p className="crossing">
         <Link href={underLens(recordPath(page.id), asOf)}>{shared.recordSheet}</Link>
       </p>
+      <ToForms kind="artefact" id={page.id} asOf={asOf} />
       <Facts title={words.whatItIs} fields={page.facts} asOf={asOf}>
         {page.placeWithheld && <p className="quiet">{words.placeWithheld}</p>}
       </Facts>
@@ -104,7 +109,7 @@ export function ArtefactPage({ page, unit, asOf, toLook }: Props) {
 function Names({ things, asOf }: { readonly things: readonly Named[]; readonly asOf: number | null }) {
   return things.map((thing, place) => (
     <Fragment key={thing.id}>
-      {place > 0 && ", "}
+      {place > 0 && marks.comma}
       <PageLink page="artefact" id={thing.id} text={thing.name} asOf={asOf} />
     </Fragment>
   ));
@@ -122,7 +127,10 @@ interface FactsProps {
 function Facts({ title, fields, asOf, whole = false, children }: FactsProps) {
   const rows = whole
     ? fields.flatMap((field) =>
-        field.lines.map((line) => ({ name: line.label ?? field.name, lines: [{ ...line, label: null }] })),
+        field.lines.map((line) => ({
+          name: line.label ?? field.name,
+          lines: [{ label: null, pieces: line.pieces }],
+        })),
       )
     : fields;
   return (

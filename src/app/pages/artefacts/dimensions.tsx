@@ -2,7 +2,10 @@ import { Link } from "wouter";
 import type { Dimension, Measured } from "../../../show/artefacts/dimensions.ts";
 import type { Reading } from "../../../show/artefacts/reading.ts";
 import { pathOf, recordPath, underLens } from "../../address.ts";
-import { artefactWords as words } from "../../words/artefacts.ts";
+import { artefactWords as words } from "../../words/shown/artefacts.ts";
+import { marks } from "../../words/reader/marks.ts";
+import { inReadersWords } from "../../words/reader/said.ts";
+import { choiceName } from "../../../read/grammar/field-words.ts";
 import { Pieces } from "../../parts/pieces.tsx";
 
 interface Props {
@@ -30,7 +33,7 @@ export function DimensionTables({ measured, own, asOf }: Props) {
           {parts.map((one) => (
             <details key={one.thing} className="part-dimensions">
               <summary>
-                <h3 dir="auto">{one.name}</h3> <Summary dimensions={one.dimensions} />
+                <h3 dir="auto">{inReadersWords(one.name)}</h3> <Summary dimensions={one.dimensions} />
               </summary>
               <p className="where">
                 <Link href={underLens(pathOf("artefact", one.thing), asOf)}>{words.itsPage}</Link>
@@ -46,10 +49,12 @@ export function DimensionTables({ measured, own, asOf }: Props) {
 
 /** What a folded part holds: its dimensions with what a derivation takes, and how many are in conflict. */
 function Summary({ dimensions }: Pick<Measured, "dimensions">) {
-  const clashing = dimensions.filter((one) => one.clashes.length > 0).length;
+  const clashing = dimensions.filter(
+    ({ clashes, ties }) => clashes.length > 0 || ties.some((one) => one.disagrees),
+  ).length;
   return (
     <span className="quiet figures">
-      {dimensions.map((one) => `${one.name} ${one.taken?.si ?? "–"}`).join("; ")}
+      <bdi>{dimensions.map((one) => `${one.name} ${one.taken?.si ?? "–"}`).join(marks.semicolon)}</bdi>
       {clashing > 0 && <span className="clash-word">{words.inConflict(clashing)}</span>}
     </span>
   );
@@ -88,6 +93,7 @@ function Dimensions({ dimensions, asOf }: Pick<Measured, "dimensions"> & { reado
             <ReadingRow key={reading.id} reading={reading} landmarks={one.between} asOf={asOf} />
           ))}
           <Verdict dimension={one} />
+          <Ties ties={one.ties} />
         </tbody>
       ))}
     </table>
@@ -102,13 +108,30 @@ function Verdict({ dimension: { clashes, taken, readings } }: { readonly dimensi
       <td colSpan={6}>
         {clashes.slice(0, fewClashes).map((clash) => (
           <p className="clash" key={clash.ids.join("\n")}>
-            {words.clash(clash.who, clash.by, clash.times)}
+            {words.clash([inReadersWords(clash.who[0]), inReadersWords(clash.who[1])], clash.by, clash.times)}
           </p>
         ))}
         {clashes.length > fewClashes && (
           <p className="clash">{words.moreClashes(clashes.length - fewClashes)}</p>
         )}
         <p className="quiet">{taken === null ? words.takenNone : words.taken(taken.si, taken.readings)}</p>
+      </td>
+    </tr>
+  );
+}
+
+/** What a dimension should equal by the others of the thing. */
+function Ties({ ties }: Pick<Dimension, "ties">) {
+  if (ties.length === 0) return null;
+  return (
+    <tr className="verdict-row">
+      <td colSpan={6}>
+        {ties.map(({ sum, expected, disagrees, by, more, times, bounded }) => (
+          <p className={disagrees ? "clash" : "quiet"} key={sum} dir="auto">
+            {words.shouldEqual(sum, expected)}
+            {disagrees ? words.tieDiffers(by, more, times) : words.tieAgrees(bounded)}
+          </p>
+        ))}
       </td>
     </tr>
   );
@@ -123,7 +146,7 @@ interface RowProps {
 function ReadingRow({ reading, landmarks, asOf }: RowProps) {
   const how = [
     words.states[reading.state],
-    reading.basis,
+    reading.basis === null ? null : inReadersWords(choiceName(reading.basis)),
     reading.n === null ? null : words.of(reading.n),
     reading.instrument,
     reading.condition,
@@ -152,32 +175,36 @@ function ReadingRow({ reading, landmarks, asOf }: RowProps) {
             {landmarks}
           </span>
         )}
-        {reading.copyOf !== null && <span className="quiet copy-of">{words.copies(reading.copyOf)}</span>}
+        {reading.copyOf !== null && (
+          <span className="quiet copy-of">{words.copies(inReadersWords(reading.copyOf))}</span>
+        )}
       </th>
-      <td className="figures">{reading.si}</td>
-      <td dir="auto">{how.join(", ")}</td>
+      <td className="figures">
+        <bdi>{reading.si}</bdi>
+      </td>
+      <td dir="auto">{how.join(marks.comma)}</td>
       <td>
         <Pieces pieces={reading.from} asOf={asOf} />
         {reading.via.length > 0 && (
           <>
-            {" via "}
+            {` ${words.via} `}
             <Pieces pieces={reading.via} asOf={asOf} />
           </>
         )}
-        {reading.from.length === 0 && reading.by}
+        {reading.from.length === 0 && inReadersWords(reading.by)}
         {reading.note !== null && (
           <span className="quiet note" dir="auto">
             {reading.note}
           </span>
         )}
       </td>
-      <td className="figures">{reading.year}</td>
+      <td className="figures">{reading.year !== null && inReadersWords(reading.year)}</td>
       <td className="use">
         {reading.use === "alone"
           ? words.alone
           : reading.use === "in-mean"
             ? words.inMean
-            : words.leftOut(reading.leftOut)}
+            : words.leftOut(reading.leftOut === null ? null : inReadersWords(reading.leftOut))}
       </td>
     </tr>
   );

@@ -3,14 +3,18 @@ import { formatSI } from "../../../base/quantity/quantity-print.ts";
 import type { BarUnit } from "../../../show/artefacts/drawing/bar.ts";
 import type { Drawing } from "../../../show/artefacts/drawing/drawing.ts";
 import { pxPerMm, sheetOf } from "../../../show/artefacts/drawing/sheet.ts";
-import { sizeWords } from "../../../show/si-words.ts";
+import { worded } from "../../../base/text/said/worded.ts";
+import type { Worded } from "../../../base/text/said/worded.ts";
+import { sizeWords } from "../../../show/artefacts/si-words.ts";
 import { drawSheet, drawingFile, scaleWords } from "../../../write/drawing/drawing.ts";
 import { print } from "../../../write/pen/palette.ts";
 import { ofThePage } from "../../../write/pen/screen.ts";
 import { svgPen } from "../../../write/pen/svg-pen.ts";
 import { useNarrow } from "../../parts/narrow.ts";
 import { saveSvg } from "../../parts/save.ts";
-import { artefactWords as words } from "../../words/artefacts.ts";
+import { artefactWords as words } from "../../words/shown/artefacts.ts";
+import { inReadersWords } from "../../words/reader/said.ts";
+import { marks } from "../../words/reader/marks.ts";
 
 /** Widths of a sheet in px: an upright A4 page between its margins, and half of it on a narrow screen. */
 const wide = 180 * pxPerMm;
@@ -25,7 +29,8 @@ interface Props {
 }
 
 /** Things drawn to scale, with what is to be known of the scale, and a way to save the drawing. */
-export function DrawingFigure({ drawing, unit, toLook, name }: Props) {
+export function DrawingFigure({ drawing: said, unit, toLook, name }: Props) {
+  const drawing = useMemo(() => worded(said, inReadersWords), [said]);
   const seat = useId();
   const small = useNarrow();
   const chosen = drawing.units.find((one) => one.name === unit) ?? drawing.units[0] ?? null;
@@ -39,8 +44,8 @@ export function DrawingFigure({ drawing, unit, toLook, name }: Props) {
     return pen.drawn();
   }, [sheet]);
   const things = drawing.groups.flat();
-  const said = things.map((one) => one.words).join(" ");
-  const title = `${things.map((one) => one.name).join(", ")}, ${scaleWords(sheet)}`;
+  const described = things.map((one) => one.words).join(" ");
+  const title = `${things.map((one) => one.name).join(marks.comma)}, ${scaleWords(sheet)}`;
   return (
     <figure className="drawing">
       {things.length > 0 && (
@@ -53,7 +58,7 @@ export function DrawingFigure({ drawing, unit, toLook, name }: Props) {
           aria-describedby={`${seat}-said`}
         >
           <title id={`${seat}-title`}>{title}</title>
-          <desc id={`${seat}-said`}>{said}</desc>
+          <desc id={`${seat}-said`}>{described}</desc>
           <g dangerouslySetInnerHTML={{ __html: drawn }} />
         </svg>
       )}
@@ -68,7 +73,7 @@ export function DrawingFigure({ drawing, unit, toLook, name }: Props) {
         )}
         {drawing.undrawn.map((one) => (
           <p key={one.id} dir="auto">
-            {words.undrawn(one.name, one.lacks.join(", "))}
+            {words.undrawn(one.name, one.lacks.join(marks.comma))}
           </p>
         ))}
       </figcaption>
@@ -82,7 +87,7 @@ export function DrawingFigure({ drawing, unit, toLook, name }: Props) {
 }
 
 /** What the lines of a drawing mean, as far as they are in it. */
-function legendOf({ groups }: Drawing): readonly string[] {
+function legendOf({ groups }: Worded<Drawing>): readonly string[] {
   const things = groups.flat();
   const states = things.flatMap((one) => one.outline.edges.map((edge) => edge.state));
   return [
@@ -95,8 +100,8 @@ function legendOf({ groups }: Drawing): readonly string[] {
 }
 
 interface UnitProps {
-  readonly units: readonly BarUnit[];
-  readonly chosen: BarUnit | null;
+  readonly units: readonly Worded<BarUnit>[];
+  readonly chosen: Worded<BarUnit> | null;
   readonly tooLong: boolean;
   readonly toLook: Props["toLook"];
 }

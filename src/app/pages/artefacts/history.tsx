@@ -1,10 +1,14 @@
-import { yearText } from "../../../base/date/year.ts";
 import type { Event } from "../../../show/artefacts/history/events.ts";
 import { historyLine } from "../../../show/artefacts/history/line.ts";
 import type { HistoryLine, LineMark } from "../../../show/artefacts/history/line.ts";
 import type { Look } from "../../../show/artefacts/history/looks.ts";
-import { artefactWords as words } from "../../words/artefacts.ts";
+import { artefactWords as words } from "../../words/shown/artefacts.ts";
+import { marks } from "../../words/reader/marks.ts";
+import { yearIn } from "../../words/index.ts";
+import { direction, mirrored } from "../../words/reader/language.ts";
+import { inReadersWords } from "../../words/reader/said.ts";
 import { useNarrow } from "../../parts/narrow.ts";
+import { choiceName } from "../../../read/grammar/field-words.ts";
 import { Pieces } from "../../parts/pieces.tsx";
 
 interface Props {
@@ -14,8 +18,9 @@ interface Props {
 }
 
 const label = {
-  event: ({ kind, when }: Event): string => `${words.kinds[kind]}, ${when}`,
-  look: ({ who, year }: Look): string => `${who}, ${yearText(year)}`,
+  event: ({ kind, when }: Event): string => `${words.kinds[kind]}${marks.comma}${inReadersWords(when)}`,
+  look: ({ who, year }: Look): string => `${inReadersWords(who)}${marks.comma}${yearIn(year)}`,
+  year: yearIn,
 };
 
 /** What befell a thing and when it was looked at, on a line of years and in words. */
@@ -31,7 +36,9 @@ export function History({ events, looks, asOf }: Props) {
       <ol className="chronicle">
         {inOrder(events, looks).map((one, place) => (
           <li key={place} className={"look" in one ? "looked" : one.event.alters ? "alters" : ""}>
-            <span className="when">{"look" in one ? yearText(one.look.year) : one.event.when}</span>
+            <span className="when">
+              {"look" in one ? yearIn(one.look.year) : inReadersWords(one.event.when)}
+            </span>
             {"look" in one ? <Looked look={one.look} /> : <Befell event={one.event} asOf={asOf} />}
           </li>
         ))}
@@ -59,7 +66,9 @@ function Befell({ event, asOf }: { readonly event: Event; readonly asOf: number 
         {event.what}
       </span>{" "}
       {event.befell.length > 0 && (
-        <span className="quiet">{words.befell(event.befell.map((one) => one.name).join(", "))} </span>
+        <span className="quiet">
+          {words.befell(event.befell.map((one) => inReadersWords(one.name)).join(marks.comma))}{" "}
+        </span>
       )}
       <span className="quiet">
         <Pieces pieces={event.from} asOf={asOf} />
@@ -71,14 +80,16 @@ function Befell({ event, asOf }: { readonly event: Event; readonly asOf: number 
 function Looked({ look }: { readonly look: Look }) {
   return (
     <span>
-      {look.who}
+      {inReadersWords(look.who)}
       {": "}
       {words.looked(look.measured, look.seen)}
-      {look.bases.length > 0 && <span className="quiet"> {words.from(look.bases.join(", a "))}</span>}
+      {look.bases.length > 0 && (
+        <span className="quiet"> {words.from(look.bases.map((one) => inReadersWords(choiceName(one))))}</span>
+      )}
       {look.after !== null && (
         <span className="quiet" dir="auto">
           {" "}
-          {words.after(look.after.what, look.after.when)}
+          {words.after(look.after.what, inReadersWords(look.after.when))}
         </span>
       )}
     </span>
@@ -94,6 +105,7 @@ function Line({ line, events }: { readonly line: HistoryLine; readonly events: r
   return (
     <svg
       className="years"
+      direction="ltr"
       width={line.width}
       height={height}
       viewBox={`0 0 ${line.width} ${height}`}
@@ -147,7 +159,8 @@ function spanOf(mark: LineMark, staff: number): string {
 
 function MarkLabel({ mark, y }: { readonly mark: LineMark; readonly y: number }) {
   return (
-    <text x={mark.labelAt} y={y}>
+    // A label begins at its right end where lines run from the right; its place is that of its left end.
+    <text x={mark.labelAt} y={y} direction={direction} textAnchor={mirrored ? "end" : "start"}>
       {mark.label}
     </text>
   );

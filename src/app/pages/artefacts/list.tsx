@@ -5,8 +5,9 @@ import { fitting } from "../../../show/artefacts/tree.ts";
 import type { Thing } from "../../../show/artefacts/tree.ts";
 import { pathOf, underLens } from "../../address.ts";
 import { Empty } from "../../parts/empty.tsx";
-import { artefactWords as words } from "../../words/artefacts.ts";
-import { empty } from "../../words/empty.ts";
+import { artefactWords as words } from "../../words/shown/artefacts.ts";
+import { empty } from "../../words/shown/empty.ts";
+import { inReadersWords } from "../../words/reader/said.ts";
 import { DrawingFigure } from "./drawing.tsx";
 
 interface Props {
@@ -104,7 +105,7 @@ function Things({ things, ...rest }: ThingsProps) {
 function ThingLine({ thing, marked, mark, asOf }: Omit<ThingsProps, "things"> & { readonly thing: Thing }) {
   const said = [
     thing.kind,
-    ...thing.numbers.map(({ register, number }) => `${register}: ${number}`),
+    ...thing.numbers.map(({ register, number }) => `${inReadersWords(register)}: ${number}`),
     thing.keeper,
     thing.measured > 0 ? words.measured(thing.measured) : null,
     thing.seen > 0 ? words.seen(thing.seen) : null,
@@ -116,7 +117,7 @@ function ThingLine({ thing, marked, mark, asOf }: Omit<ThingsProps, "things"> & 
           <input
             type="checkbox"
             checked={marked.includes(thing.id)}
-            aria-label={words.mark(thing.name)}
+            aria-label={words.mark(inReadersWords(thing.name))}
             onChange={(event) => mark(thing.id, event.target.checked)}
           />
         </label>
@@ -125,7 +126,7 @@ function ThingLine({ thing, marked, mark, asOf }: Omit<ThingsProps, "things"> & 
       )}
       <div>
         <Link href={underLens(pathOf("artefact", thing.id), asOf)} className="sentence" dir="auto">
-          {thing.name}
+          {inReadersWords(thing.name)}
         </Link>
         <p className="quiet said">
           {said.map((one, place) => (

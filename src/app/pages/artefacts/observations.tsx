@@ -2,7 +2,10 @@ import { Fragment } from "react";
 import type { Observed } from "../../../show/artefacts/observed.ts";
 import { PageLink, RecordLink } from "../../parts/link.tsx";
 import { StandingMark } from "../../parts/standing.tsx";
-import { artefactWords as words } from "../../words/artefacts.ts";
+import { artefactWords as words } from "../../words/shown/artefacts.ts";
+import { marks } from "../../words/reader/marks.ts";
+import { inReadersWords } from "../../words/reader/said.ts";
+import { choiceName } from "../../../read/grammar/field-words.ts";
 import { Pieces } from "../../parts/pieces.tsx";
 
 /** What was seen, looked for or passed over on a thing and its parts. */
@@ -32,15 +35,17 @@ export function Observations({
                     {words.on}{" "}
                     {one.on.map((thing, place) => (
                       <Fragment key={thing.id}>
-                        {place > 0 && ", "}
+                        {place > 0 && marks.comma}
                         <PageLink page="artefact" id={thing.id} text={thing.name} asOf={asOf} />
                       </Fragment>
                     ))}
                   </span>
                 )}
-                {one.basis !== null && <span>{one.basis}</span>}
-                {one.year !== null && <span>{one.year}</span>}
-                <span>{one.from.length > 0 ? <Pieces pieces={one.from} asOf={asOf} /> : one.by}</span>
+                {one.basis !== null && <span>{inReadersWords(choiceName(one.basis))}</span>}
+                {one.year !== null && <span>{inReadersWords(one.year)}</span>}
+                <span>
+                  {one.from.length > 0 ? <Pieces pieces={one.from} asOf={asOf} /> : inReadersWords(one.by)}
+                </span>
               </p>
             </div>
             {one.standing !== null && <StandingMark standing={one.standing} />}

@@ -1,6 +1,6 @@
 import { Link } from "wouter";
 import { pathOf, underLens } from "../../address.ts";
-import { artefactWords as words } from "../../words/artefacts.ts";
+import { artefactWords as words } from "../../words/shown/artefacts.ts";
 
 /** From the sheet of an artefact to its page. */
 export function ToArtefact({ id, asOf }: { readonly id: string; readonly asOf: number | null }) {

@@ -3,6 +3,7 @@ import type { Decider } from "../../../show/plan/deciding.ts";
 import type { ExaminationLine } from "../../../show/plan/line.ts";
 import { useAddress, underLens } from "../../address.ts";
 import { examinationWords as words } from "../../words/judged/examinations.ts";
+import { inReadersWords } from "../../words/reader/said.ts";
 import { Outcomes } from "./outcomes.tsx";
 import { ToLook, lookPath } from "./to-look.tsx";
 
@@ -33,7 +34,7 @@ export function Deciders({
               <span className="sentence">
                 <ToLook id={id} text={text} asOf={asOf} />
               </span>{" "}
-              <span className="quiet">{words.canDecide(decides, cost, destructive)}</span>
+              <span className="quiet">{words.canDecide(inReadersWords(decides), cost, destructive)}</span>
             </li>
           ))}
         </ul>
@@ -62,7 +63,7 @@ export function OwnOutcomes({
   return (
     <section className="examinations">
       <h2 className="label">{words.wouldCome}</h2>
-      {line && <p className="decides">{line.decides}</p>}
+      {line && <p className="decides">{inReadersWords(line.decides)}</p>}
       {line && <Outcomes examination={id} outcomes={line.outcomes} asOf={asOf} />}
       <p>
         <Link className="quiet" href={underLens(lookPath(id), asOf)}>

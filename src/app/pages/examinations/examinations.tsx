@@ -5,8 +5,9 @@ import type { useAddress } from "../../address.ts";
 import { useActions } from "../../parts/actions.tsx";
 import { Empty } from "../../parts/empty.tsx";
 import { YearRod } from "../../parts/year-rod.tsx";
-import { empty } from "../../words/empty.ts";
+import { empty } from "../../words/shown/empty.ts";
 import { examinationWords as words } from "../../words/judged/examinations.ts";
+import { inReadersWords } from "../../words/reader/said.ts";
 import { Look } from "./look.tsx";
 import { Suggested } from "./suggested.tsx";
 import { toLook, toNextLook } from "./to-look.tsx";
@@ -53,7 +54,7 @@ export function ExaminationsPage({ page, address }: Props) {
           <SmallestSet contest={plan.contest} asOf={asOf} />
           <section>
             <h2>{words.recorded}</h2>
-            <p className="quiet">{rankingRule}</p>
+            <p className="quiet">{inReadersWords(rankingRule)}</p>
             <ol className="looks-at">
               {plan.recorded.map((line, at) => (
                 <Look

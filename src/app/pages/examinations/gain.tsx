@@ -1,6 +1,8 @@
 import type { GainTable } from "../../../show/plan/gain.ts";
 import { PageLink } from "../../parts/link.tsx";
 import { examinationWords as words } from "../../words/judged/examinations.ts";
+import { marks } from "../../words/reader/marks.ts";
+import { inReadersWords } from "../../words/reader/said.ts";
 
 interface Props {
   readonly gain: GainTable;
@@ -14,8 +16,13 @@ export function Gain({ gain, costsIn, asOf }: Props) {
   return (
     <details className="gain">
       <summary>
-        {words.gain(bits, question.text)}
-        {perCost !== null && <span>; {words.perCost(perCost.bits, perCost.place, costsIn)}</span>}
+        {words.gain(bits, inReadersWords(question.text))}
+        {perCost !== null && (
+          <span>
+            {marks.semicolon}
+            {words.perCost(perCost.bits, perCost.place, costsIn)}
+          </span>
+        )}
       </summary>
       <p className="quiet">
         {words.gainOf}: <PageLink page="question" id={question.id} text={question.text} asOf={asOf} />{" "}
@@ -27,7 +34,7 @@ export function Gain({ gain, costsIn, asOf }: Props) {
             <th scope="col">{words.outcome}</th>
             {answers.map((one) => (
               <th scope="col" key={one.id} dir="auto">
-                {one.text}
+                {inReadersWords(one.text)}
               </th>
             ))}
             <th scope="col">{words.left}</th>
@@ -37,8 +44,8 @@ export function Gain({ gain, costsIn, asOf }: Props) {
           <Row head={words.now} p={null} cells={prior.answers} bits={prior.bits} answers={answers} />
           {outcomes.map((one) => (
             <Row
-              key={one.text}
-              head={one.text}
+              key={inReadersWords(one.text)}
+              head={inReadersWords(one.text)}
               p={one.p}
               cells={one.posterior}
               bits={one.bits}
@@ -72,19 +79,19 @@ function Row({
         </span>
         {p !== null && (
           <span className="quiet">
-            {words.probability} {p}
+            {words.probability} <bdi>{p}</bdi>
           </span>
         )}
       </th>
       {answers.map((answer, at) => (
         <td className="numeral" key={answer.id}>
-          <span className="narrowly">{answer.text} </span>
+          <span className="narrowly">{inReadersWords(answer.text)} </span>
           {cells[at] ?? words.cannotBe}
         </td>
       ))}
       <td className="numeral">
         <span className="narrowly">{words.left} </span>
-        {bits}
+        <bdi>{bits}</bdi>
       </td>
     </tr>
   );

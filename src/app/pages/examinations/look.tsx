@@ -1,9 +1,12 @@
 import { Fragment, useState } from "react";
 import type { ReactNode } from "react";
+import type { Text } from "../../../base/text/said/said.ts";
 import type { Named } from "../../../show/judged/standpoints/named.ts";
 import type { ExaminationLine } from "../../../show/plan/line.ts";
-import { RecordLink } from "../../parts/link.tsx";
+import { RecordLink, dirOf } from "../../parts/link.tsx";
 import { examinationWords as words } from "../../words/judged/examinations.ts";
+import { inReadersWords } from "../../words/reader/said.ts";
+import { marks } from "../../words/reader/marks.ts";
 import { Gain } from "./gain.tsx";
 import { Outcomes } from "./outcomes.tsx";
 import { Several } from "./several.tsx";
@@ -46,9 +49,9 @@ export function Look(props: Props & Placed) {
       <Heading tabIndex={-1} data-look={line.id}>
         <Rank place={place} />
         {line.recorded ? (
-          <RecordLink id={line.id} text={line.method} asOf={asOf} />
+          <RecordLink id={line.id} text={inReadersWords(line.method)} asOf={asOf} />
         ) : (
-          <span dir="auto">{line.method}</span>
+          <Name text={line.method} />
         )}
       </Heading>{" "}
       <Decides line={line} />
@@ -74,12 +77,22 @@ function FoldedLook(props: Props & Placed) {
         <summary data-look={line.id}>
           <Heading>
             <Rank place={place} />
-            <span dir="auto">{line.method}</span>
+            <Name text={line.method} />
           </Heading>{" "}
           {why !== null && !open && (
             <span className="about">
-              {why.evidence !== null && <span dir="auto">{why.evidence.text}. </span>}
-              {why.word}: <span dir="auto">{why.about.map((one) => one.text).join("; ")}</span>
+              {why.evidence !== null && (
+                <>
+                  <Name text={why.evidence.text} />.{" "}
+                </>
+              )}
+              {why.word}:{" "}
+              {why.about.map((one, at) => (
+                <Fragment key={one.id}>
+                  {at > 0 && marks.semicolon}
+                  <Name text={one.text} />
+                </Fragment>
+              ))}
             </span>
           )}{" "}
           <Decides line={line} />
@@ -105,6 +118,12 @@ function FoldedLook(props: Props & Placed) {
   );
 }
 
+/** What something is called, in the direction it runs in. */
+function Name({ text }: { readonly text: Text }) {
+  const name = inReadersWords(text);
+  return <bdi dir={dirOf(name)}>{name}</bdi>;
+}
+
 function Rank({ place }: Pick<Placed, "place">) {
   return place === null ? null : (
     <>
@@ -116,14 +135,14 @@ function Rank({ place }: Pick<Placed, "place">) {
 function Names({ names, asOf }: { readonly names: readonly Named[]; readonly asOf: number | null }) {
   return names.map((one, place) => (
     <Fragment key={one.id}>
-      {place > 0 && ", "}
+      {place > 0 && marks.comma}
       <RecordLink id={one.id} text={one.text} asOf={asOf} />
     </Fragment>
   ));
 }
 
 function Decides({ line }: { readonly line: ExaminationLine }) {
-  return <span className={line.idle ? "decides idle" : "decides"}>{line.decides}</span>;
+  return <span className={line.idle ? "decides idle" : "decides"}>{inReadersWords(line.decides)}</span>;
 }
 
 /** What an examination takes, its outcomes, and what it is expected to tell. */
@@ -132,14 +151,14 @@ export function LookBody({ line, costsIn, asOf }: Props) {
     <>
       <Terms line={line} asOf={asOf} />
       {line.destructive && <UsesUp line={line} asOf={asOf} />}
-      {line.cautions.map((one) => (
+      {line.cautions.map(inReadersWords).map((one) => (
         <p className="quiet" key={one}>
           {one}
         </p>
       ))}
       <Outcomes examination={line.id} outcomes={line.outcomes} asOf={asOf} />
       {line.gain !== null && <Gain gain={line.gain} costsIn={costsIn} asOf={asOf} />}
-      {line.noGain !== null && line.recorded && <p className="quiet">{line.noGain}</p>}
+      {line.noGain !== null && line.recorded && <p className="quiet">{inReadersWords(line.noGain)}</p>}
     </>
   );
 }
@@ -153,7 +172,9 @@ function Terms({ line, asOf }: { readonly line: ExaminationLine; readonly asOf: 
       ? [[words.on, "first", <Names key="things" names={things} asOf={asOf} />] as const]
       : []),
     [words.keeper, "second", keepers.length > 0 ? <Several texts={keepers} /> : words.noKeeper],
-    ...(cost !== null || recorded ? [[words.cost, "last", cost ?? words.noCost] as const] : []),
+    ...(cost !== null || recorded
+      ? [[words.cost, "last", cost === null ? words.noCost : <bdi key="cost">{cost}</bdi>] as const]
+      : []),
     [words.effect, "first", destructive ? <strong>{words.destructive}</strong> : words.untouched],
     ...(permits.length > 0
       ? [[words.permit, "second", <Several key="permits" texts={permits} />] as const]
@@ -199,7 +220,7 @@ function UsesUp({ line, asOf }: { readonly line: ExaminationLine; readonly asOf:
       <details>
         <summary>{words.asks}</summary>
         <ul className="asks">
-          {line.asks.map((one) => (
+          {line.asks.map(inReadersWords).map((one) => (
             <li key={one}>{one}</li>
           ))}
         </ul>

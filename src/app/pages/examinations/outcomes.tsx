@@ -1,9 +1,15 @@
+import type { ReactNode } from "react";
 import { Link } from "wouter";
+import { say } from "../../../base/text/said/said.ts";
+import type { Text } from "../../../base/text/said/said.ts";
+import { quoted } from "../../../judge/rules/tell.ts";
+import { withoutStop } from "../../../link/names/label.ts";
 import type { ClaimTurn, NumberTurn, OutcomeLine } from "../../../show/plan/outcome.ts";
 import { pathOf, supposingPath, underLens } from "../../address.ts";
 import { PageLink, RecordLink } from "../../parts/link.tsx";
 import { StandingMark } from "../../parts/standing.tsx";
 import { examinationWords as words } from "../../words/judged/examinations.ts";
+import { inReadersWords } from "../../words/reader/said.ts";
 import { numberName } from "../../words/numbers.ts";
 
 interface Props {
@@ -32,7 +38,7 @@ export function Outcomes({ examination, outcomes, asOf }: Props) {
           <tr key={one.id}>
             <th scope="row">
               <span className="sentence" dir="auto">
-                {one.text}
+                {inReadersWords(one.text)}
               </span>
               <Suppose examination={examination} outcome={one} asOf={asOf} />
             </th>
@@ -42,7 +48,7 @@ export function Outcomes({ examination, outcomes, asOf }: Props) {
             {probable && (
               <td className="numeral">
                 {one.probability !== null && <span className="narrowly">{words.probability} </span>}
-                {one.probability}
+                {one.probability !== null && <bdi>{inReadersWords(one.probability)}</bdi>}
               </td>
             )}
           </tr>
@@ -68,7 +74,7 @@ function Suppose({
     <Link
       className="suppose"
       href={underLens(supposingPath(path, { examination, outcome: id }), asOf)}
-      aria-label={words.supposeOf(text)}
+      aria-label={words.supposeOf(inReadersWords(text))}
     >
       {words.suppose}
     </Link>
@@ -131,6 +137,11 @@ function Turns({ claims, asOf }: { readonly claims: readonly ClaimTurn[]; readon
   );
 }
 
+/** A number's value, kept together in a line that runs the other way; or that there is none. */
+function valueOr(value: Text | null): ReactNode {
+  return value === null ? words.noNumber : <bdi>{inReadersWords(value)}</bdi>;
+}
+
 function NumberChange({ turn, asOf }: { readonly turn: NumberTurn; readonly asOf: number | null }) {
   const { id, text, values, why, says } = turn;
   return (
@@ -138,13 +149,13 @@ function NumberChange({ turn, asOf }: { readonly turn: NumberTurn; readonly asOf
       <PageLink page="number" id={id} text={text} asOf={asOf} />
       {values.map((one) => (
         <span className="value" key={one.name}>
-          {numberName(one.name)} {one.was ?? words.noNumber} → {one.is ?? words.noNumber}
+          {numberName(one.name)} {valueOr(one.was)} → {valueOr(one.is)}
         </span>
       ))}
-      {why !== null && <span className="quiet">{why}</span>}
+      {why !== null && <span className="quiet">{withoutStop(inReadersWords(why))}</span>}
       {says.map(({ claim, was, is }) => (
         <span className="quiet" key={claim.id}>
-          {words.bears(was, is)} “{claim.text}”
+          {words.bears(was, is)} {inReadersWords(say`${quoted(claim.text)}`)}
         </span>
       ))}
     </p>

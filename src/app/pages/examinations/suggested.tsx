@@ -1,6 +1,7 @@
 import type { Suggested as Kind } from "../../../show/plan/page.ts";
 import { suggestions } from "../../../show/plan/wording.ts";
 import { examinationWords as words } from "../../words/judged/examinations.ts";
+import { inReadersWords } from "../../words/reader/said.ts";
 import { Look } from "./look.tsx";
 
 interface Props {
@@ -29,7 +30,11 @@ export function Suggested({ kinds, passedOver, ...rest }: Props) {
               <Look
                 key={line.id}
                 line={line}
-                why={{ evidence: line.evidence, word: suggestions[kind].about, about: line.about }}
+                why={{
+                  evidence: line.evidence,
+                  word: inReadersWords(suggestions[kind].about),
+                  about: line.about,
+                }}
                 place={null}
                 folded
                 level={4}
@@ -40,8 +45,8 @@ export function Suggested({ kinds, passedOver, ...rest }: Props) {
         );
         return (
           <section key={kind}>
-            <h3>{suggestions[kind].title}</h3>
-            <p className="quiet">{suggestions[kind].because}</p>
+            <h3>{inReadersWords(suggestions[kind].title)}</h3>
+            <p className="quiet">{inReadersWords(suggestions[kind].because)}</p>
             {list(0, first)}
             {lines.length > first && (
               <details className="rest">

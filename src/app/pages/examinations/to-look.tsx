@@ -1,10 +1,12 @@
 import { Link } from "wouter";
+import type { Text } from "../../../base/text/said/said.ts";
 import { underLens } from "../../address.ts";
 import { dirOf } from "../../parts/link.tsx";
+import { inReadersWords } from "../../words/reader/said.ts";
 
 interface Props {
   readonly id: string;
-  readonly text: string;
+  readonly text: Text;
   readonly asOf: number | null;
 }
 
@@ -13,9 +15,10 @@ export const lookPath = (id: string): string => `/examinations?at=${encodeURICom
 
 /** The name of an examination, leading to its place in the list. */
 export function ToLook({ id, text, asOf }: Props) {
+  const name = inReadersWords(text);
   return (
-    <Link href={underLens(lookPath(id), asOf)} dir={dirOf(text)} onClick={() => void toLook(id)}>
-      {text}
+    <Link href={underLens(lookPath(id), asOf)} dir={dirOf(name)} onClick={() => void toLook(id)}>
+      {name}
     </Link>
   );
 }

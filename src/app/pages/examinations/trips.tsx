@@ -1,6 +1,8 @@
 import type { TripRow, TripTable } from "../../../show/plan/trip.ts";
 import { RecordLink } from "../../parts/link.tsx";
 import { examinationWords as words } from "../../words/judged/examinations.ts";
+import { inReadersWords } from "../../words/reader/said.ts";
+import { marks } from "../../words/reader/marks.ts";
 import { Several } from "./several.tsx";
 import { ToLook } from "./to-look.tsx";
 
@@ -48,8 +50,10 @@ function total({ cost, uncosted, rows, together }: TripTable): string {
   return [
     ...(cost !== null && rows.length > 1 ? [words.inAll(cost)] : []),
     ...(uncosted > 0 && rows.length > 1 ? [words.uncosted(uncosted)] : []),
-    ...(together === null ? [] : [words.together(together.count, together.bits, together.question.text)]),
-  ].join("; ");
+    ...(together === null
+      ? []
+      : [words.together(together.count, together.bits, inReadersWords(together.question.text))]),
+  ].join(marks.semicolon);
 }
 
 function Row({ row, asOf }: { readonly row: TripRow; readonly asOf: number | null }) {
@@ -64,7 +68,7 @@ function Row({ row, asOf }: { readonly row: TripRow; readonly asOf: number | nul
           {destructive && <strong>{words.destructive}. </strong>}
           {things.map((one, at) => (
             <span key={one.id}>
-              {at > 0 && ", "}
+              {at > 0 && marks.comma}
               <RecordLink {...one} asOf={asOf} />
             </span>
           ))}
@@ -80,7 +84,7 @@ function Row({ row, asOf }: { readonly row: TripRow; readonly asOf: number | nul
       </td>
       <td className="numeral">
         <span className="narrowly">{words.cost} </span>
-        {cost ?? words.noCost}
+        {cost === null ? words.noCost : <bdi>{cost}</bdi>}
       </td>
     </tr>
   );

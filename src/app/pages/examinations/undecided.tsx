@@ -80,7 +80,9 @@ export function SmallestSet({ contest, asOf }: Props) {
                 <span className="sentence">
                   <ToLook id={id} text={text} asOf={asOf} />
                 </span>{" "}
-                <span className="quiet">{cost}</span>
+                <span className="quiet">
+                  <bdi>{cost}</bdi>
+                </span>
               </li>
             ))}
           </ul>

@@ -1,7 +1,10 @@
+import { choiceName } from "../../../read/grammar/field-words.ts";
 import type { BearingLine } from "../../../show/numbers/bearing-lines.ts";
 import { RecordLink } from "../../parts/link.tsx";
 import { StandingMark } from "../../parts/standing.tsx";
 import { conditionParts, numberName, numberWords } from "../../words/numbers.ts";
+import { marks } from "../../words/reader/marks.ts";
+import { inReadersWords } from "../../words/reader/said.ts";
 
 interface Props {
   readonly bearings: readonly BearingLine[];
@@ -24,9 +27,11 @@ export function Bearings({ bearings, asOf }: Props) {
           <p className="sentence">
             <Terms line={line} />
           </p>
-          {line.strength !== "ordinary" && <p className="quiet">{numberWords.strength(line.strength)}</p>}
+          {line.strength !== "ordinary" && (
+            <p className="quiet">{numberWords.strength(inReadersWords(choiceName(line.strength)))}</p>
+          )}
           {line.largeP && <p className="quiet">{numberWords.largeP}</p>}
-          {line.trouble !== null && <p className="quiet">{line.trouble}.</p>}
+          {line.trouble !== null && <p className="quiet">{inReadersWords(line.trouble)}.</p>}
         </div>
       ))}
     </section>
@@ -36,8 +41,8 @@ export function Bearings({ bearings, asOf }: Props) {
 /** `Supports when p < 0.01; disputes when p > 0.50; p is 0.0017.`: each part on a line of its own. */
 function Terms({ line: { supportsWhen, disputesWhen, found } }: { readonly line: BearingLine }) {
   const results = found.flatMap(({ name, value }, place) => [
-    ...(place > 0 ? ["; "] : []),
-    numberWords.is(numberName(name), value),
+    ...(place > 0 ? [marks.semicolon] : []),
+    numberWords.is(numberName(name), inReadersWords(value)),
   ]);
   const parts = [
     supportsWhen === null ? [] : [numberWords.supportsWhen, ...conditionParts(supportsWhen)],
@@ -52,7 +57,7 @@ function Terms({ line: { supportsWhen, disputesWhen, found } }: { readonly line:
           {place === 0 && at === 0 && head === "" ? capital(piece) : piece}
         </span>
       ))}
-      {place < parts.length - 1 ? "; " : "."}
+      {place < parts.length - 1 ? marks.semicolon : "."}
     </span>
   ));
 }

@@ -1,5 +1,5 @@
 import { useEffect, useId, useRef, useState } from "react";
-import type { Panel } from "../../../plugin.ts";
+import type { Panel } from "../../../write/figure/figure.ts";
 import { numberWords } from "../../words/numbers.ts";
 
 const NARROWEST = 280;

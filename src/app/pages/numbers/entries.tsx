@@ -3,6 +3,8 @@ import type { Entries as Data, EntryLine } from "../../../show/numbers/entries.t
 import { pathOf, underLens } from "../../address.ts";
 import { RecordLink } from "../../parts/link.tsx";
 import { numberWords } from "../../words/numbers.ts";
+import { marks } from "../../words/reader/marks.ts";
+import { inReadersWords } from "../../words/reader/said.ts";
 
 interface Props {
   readonly entries: Data;
@@ -51,17 +53,25 @@ function EntryTable({ lines, asOf, label }: TableProps) {
       </thead>
       <tbody>
         {lines.map((line) => (
-          <tr key={`${line.id} ${line.why ?? ""}`}>
+          <tr key={`${line.id} ${line.why === null ? "in" : "out"}`}>
             <th scope="row">
               <Entered line={line} asOf={asOf} />
             </th>
             <td className={sized ? "numeral" : undefined} dir="auto">
-              {line.written}
+              {inReadersWords(line.written)}
             </td>
-            {sized && <td className="numeral">{line.inSI}</td>}
+            {sized && (
+              <td className="numeral">
+                <bdi>{line.inSI}</bdi>
+              </td>
+            )}
             <td>
               {line.source !== null && line.source.to !== null && (
-                <RecordLink id={line.source.to} text={line.source.text} asOf={asOf} />
+                <RecordLink
+                  id={line.source.to}
+                  text={inReadersWords(line.source.said ?? line.source.text)}
+                  asOf={asOf}
+                />
               )}
             </td>
             <td className="wide">{stateOf(line)}</td>
@@ -74,10 +84,10 @@ function EntryTable({ lines, asOf, label }: TableProps) {
 
 /** Another derivation's number leads to its own page, a measurement to its sheet. */
 function Entered({ line, asOf }: { readonly line: EntryLine; readonly asOf: number | null }) {
-  if (line.written !== "") return <RecordLink id={line.id} text={line.text} asOf={asOf} />;
+  if (line.written !== "") return <RecordLink id={line.id} text={inReadersWords(line.text)} asOf={asOf} />;
   return (
     <Link href={underLens(pathOf("number", line.id), asOf)} dir="auto">
-      {line.text}
+      {inReadersWords(line.text)}
     </Link>
   );
 }
@@ -87,7 +97,9 @@ function stateOf(line: EntryLine): string {
 }
 
 function enteredAs({ why, input, mergedWith }: EntryLine): string {
-  if (why !== null) return numberWords.leftOut(why);
+  if (why !== null) return numberWords.leftOut(inReadersWords(why));
   const taken = input === null ? numberWords.takenIn : numberWords.takenAs(input);
-  return mergedWith.length === 0 ? taken : `${taken}, ${numberWords.merged(mergedWith.join(", "))}`;
+  return mergedWith.length === 0
+    ? taken
+    : `${taken}, ${numberWords.merged(mergedWith.map(inReadersWords).join(marks.comma))}`;
 }

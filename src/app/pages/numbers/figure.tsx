@@ -1,19 +1,25 @@
 import { useEffect, useRef, useState } from "react";
+import type { Text } from "../../../base/text/said/said.ts";
+import { worded } from "../../../base/text/said/worded.ts";
 import type { Panel } from "../../../plugin.ts";
 import type { ShownFigure } from "../../../show/numbers/figure.ts";
 import { tablesOf } from "../../../show/numbers/panel-table.ts";
 import { printed, numberWords } from "../../words/numbers.ts";
+import { apart } from "../../words/reader/figures.ts";
+import { mirrored } from "../../words/reader/language.ts";
+import { inReadersWords } from "../../words/reader/said.ts";
 import { Drawn } from "./drawn.tsx";
 import { saveFigure } from "./save.ts";
 
 /** A figure: each panel drawn with its caption, all of it as tables too, and a button that saves it. */
 export function Figure({
-  shown: { figure, leftOut },
+  shown: { figure: said, leftOut },
   id,
 }: {
   readonly shown: ShownFigure;
   readonly id: string;
 }) {
+  const figure = worded(said, inDrawing);
   return (
     <div className="plate">
       {figure.panels.map((panel) => (
@@ -30,14 +36,19 @@ export function Figure({
             <summary>
               <h2>{numberWords.asTable}</h2>
             </summary>
-            {figure.panels.map((panel) => (
-              <Tables key={panel.title} panel={panel} />
+            {said.panels.map((panel, place) => (
+              <Tables key={place} panel={panel} />
             ))}
           </details>
         </>
       )}
     </div>
   );
+}
+
+/** A drawing runs from left to right in any language: words that run the other way are kept together in it. */
+function inDrawing(text: Text): string {
+  return mirrored ? apart(inReadersWords(text)) : inReadersWords(text);
 }
 
 function SaveButton({ onSave }: { readonly onSave: () => Promise<void> }) {
@@ -66,8 +77,8 @@ function SaveButton({ onSave }: { readonly onSave: () => Promise<void> }) {
 function Tables({ panel }: { readonly panel: Panel }) {
   return (
     <>
-      <h3>{panel.title}</h3>
-      {tablesOf(panel).map((table, place) => (
+      <h3>{inReadersWords(panel.title)}</h3>
+      {worded(tablesOf(panel), inReadersWords).map((table, place) => (
         <table className="ledger" key={`${table.title} ${place}`}>
           <caption>
             {table.title}

@@ -1,11 +1,14 @@
 import { Fragment } from "react";
 import { Link } from "wouter";
+import { withoutStop } from "../../../link/names/label.ts";
 import type { NumberGroup, NumberRow } from "../../../show/numbers/numbers.ts";
 import { pathOf, underLens } from "../../address.ts";
 import { Empty } from "../../parts/empty.tsx";
 import { RecordLink } from "../../parts/link.tsx";
 import { StandingMark } from "../../parts/standing.tsx";
 import { numberName, numberWords } from "../../words/numbers.ts";
+import { inReadersWords } from "../../words/reader/said.ts";
+import { ToWorkbench } from "../desk/workbench/to-workbench.tsx";
 
 interface Props {
   readonly groups: readonly NumberGroup[];
@@ -17,6 +20,7 @@ export function NumbersPage({ groups, asOf }: Props) {
   return (
     <>
       <h1>{numberWords.numbers}</h1>
+      <ToWorkbench of={null} asOf={asOf} />
       {groups.length === 0 && <Empty {...numberWords.empty} />}
       {groups.map((group) => (
         <section className="number-group" key={group.claim?.id ?? ""}>
@@ -48,9 +52,9 @@ function Row({ row, asOf }: { readonly row: NumberRow; readonly asOf: number | n
     <li>
       <div className="what">
         <Link className="sentence" href={underLens(pathOf("number", row.id), asOf)} dir="auto">
-          {row.text}
+          {inReadersWords(row.text)}
         </Link>
-        <p className="quiet">{row.method}</p>
+        <p className="quiet">{inReadersWords(row.method)}</p>
       </div>
       {row.status === "computed" ? (
         <dl className="came-out">
@@ -58,8 +62,12 @@ function Row({ row, asOf }: { readonly row: NumberRow; readonly asOf: number | n
             <Fragment key={line.name}>
               <dt>{numberName(line.name)}</dt>
               <dd>
-                <b>{line.value}</b>
-                {line.interval !== null && <span className="quiet"> ({line.interval})</span>}
+                <bdi>
+                  <b>{line.value}</b>
+                  {line.interval !== null && (
+                    <span className="quiet"> ({inReadersWords(line.interval)})</span>
+                  )}
+                </bdi>
               </dd>
             </Fragment>
           ))}
@@ -67,7 +75,7 @@ function Row({ row, asOf }: { readonly row: NumberRow; readonly asOf: number | n
       ) : (
         <p className="quiet">
           {numberWords.status[row.status]}
-          {row.why !== null && `: ${row.why}`}
+          {row.why !== null && `: ${withoutStop(inReadersWords(row.why))}`}
         </p>
       )}
       <p className="says">{row.says !== null && numberWords.says[row.says]}</p>

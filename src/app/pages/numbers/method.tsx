@@ -2,6 +2,8 @@ import type { Piece } from "../../../show/pages/pieces.ts";
 import type { NumberPage } from "../../../show/numbers/number.ts";
 import { RecordLink } from "../../parts/link.tsx";
 import { numberName, numberWords } from "../../words/numbers.ts";
+import { marks } from "../../words/reader/marks.ts";
+import { inReadersWords } from "../../words/reader/said.ts";
 
 interface Props {
   readonly number: NumberPage;
@@ -15,7 +17,7 @@ export function Method({ number: { method, settings, unit }, asOf }: Props) {
     <section className="method">
       <h2 className="label">{numberWords.settings}</h2>
       <p>
-        <b>{method.title}.</b> {method.doc}
+        <b>{inReadersWords(method.title)}.</b> {inReadersWords(method.doc)}
       </p>
       {method.guest !== null && (
         <p className="hash quiet">
@@ -30,7 +32,7 @@ export function Method({ number: { method, settings, unit }, asOf }: Props) {
               <span dir="auto">{line.value}</span>{" "}
               <span className="quiet">
                 {line.byDefault ? `(${numberWords.byDefault}) ` : ""}
-                {line.doc}
+                {inReadersWords(line.doc)}
               </span>
             </dd>
           </div>
@@ -70,8 +72,12 @@ function Links({ word, pieces, asOf }: LinksProps) {
       ; {word}{" "}
       {pieces.map((piece, place) => (
         <span key={piece.text}>
-          {place > 0 && ", "}
-          {piece.to === null ? piece.text : <RecordLink id={piece.to} text={piece.text} asOf={asOf} />}
+          {place > 0 && marks.comma}
+          {piece.to === null ? (
+            inReadersWords(piece.said ?? piece.text)
+          ) : (
+            <RecordLink id={piece.to} text={inReadersWords(piece.said ?? piece.text)} asOf={asOf} />
+          )}
         </span>
       ))}
     </>

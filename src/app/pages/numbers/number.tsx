@@ -1,7 +1,10 @@
+import type { Text } from "../../../base/text/said/said.ts";
+import { withoutStop } from "../../../link/names/label.ts";
 import type { NumberPage as Page } from "../../../show/numbers/number.ts";
 import { RecordLink } from "../../parts/link.tsx";
 import { words } from "../../words/index.ts";
 import { printed, numberName, numberWords } from "../../words/numbers.ts";
+import { inReadersWords } from "../../words/reader/said.ts";
 import { Allow } from "./allow.tsx";
 import { Bearings } from "./bearings.tsx";
 import { Entries } from "./entries.tsx";
@@ -10,6 +13,7 @@ import { Losses } from "./tried/losses.tsx";
 import { LooksTold } from "./tried/looks.tsx";
 import { Method } from "./method.tsx";
 import { Turns } from "./tried/turns.tsx";
+import { ToWorkbench } from "../desk/workbench/to-workbench.tsx";
 import { Wanted } from "./wanted.tsx";
 
 interface Props {
@@ -24,19 +28,20 @@ export function NumberPage({ number, asOf }: Props) {
     <article className="number">
       <div className="beside">
         <div className="main">
-          <h1 dir="auto">{number.title}</h1>
-          {sentence !== null && <p className="lead">{printed(sentence)}</p>}
+          <h1 dir="auto">{inReadersWords(number.title)}</h1>
+          {sentence !== null && <p className="lead">{printed(inReadersWords(sentence))}</p>}
           {status !== "computed" && (
             <output className="lead">
               {status === "pending"
                 ? numberWords.pendingLong
-                : `${capital(numberWords.status[status])}: ${why ?? ""}.`}
+                : `${capital(numberWords.status[status])}: ${why === null ? "" : withoutStop(inReadersWords(why))}.`}
             </output>
           )}
           {number.notAllowed !== null && <Allow file={number.notAllowed} />}
           <p className="crossing">
             <RecordLink id={number.id} text={words.recordSheet} asOf={asOf} />
           </p>
+          <ToWorkbench of={number.id} asOf={asOf} />
           {figure !== null && <Figure shown={figure} id={number.id} />}
         </div>
         <aside>
@@ -60,13 +65,13 @@ export function NumberPage({ number, asOf }: Props) {
   );
 }
 
-function CautionList({ title, texts }: { readonly title: string; readonly texts: readonly string[] }) {
+function CautionList({ title, texts }: { readonly title: string; readonly texts: readonly Text[] }) {
   if (texts.length === 0) return null;
   return (
     <div>
       <h3 className="quiet">{title}</h3>
       <ul>
-        {texts.map((text) => (
+        {texts.map(inReadersWords).map((text) => (
           <li key={text}>{text}</li>
         ))}
       </ul>
@@ -91,10 +96,14 @@ function Numbers({ number: { numbers, looks }, asOf }: Props) {
           {numbers.map((line) => (
             <tr key={line.name}>
               <th scope="row">{numberName(line.name)}</th>
-              <td className="numeral">{line.value}</td>
-              <td className="numeral">{line.interval}</td>
+              <td className="numeral">
+                <bdi>{line.value}</bdi>
+              </td>
+              <td className="numeral">
+                <bdi>{line.interval !== null && inReadersWords(line.interval)}</bdi>
+              </td>
               <td className="wide">
-                {line.doc}
+                {inReadersWords(line.doc)}
                 {numberName(line.name) !== line.name && ` ${numberWords.inFile(line.name)}`}
               </td>
             </tr>

@@ -1,4 +1,4 @@
-import type { Figure } from "../../../plugin.ts";
+import type { Figure } from "../../../write/figure/figure.ts";
 import { print } from "../../../write/pen/palette.ts";
 import { saveSvg } from "../../parts/save.ts";
 

@@ -1,6 +1,7 @@
 import type { WantedLine } from "../../../show/numbers/wanted.ts";
 import { RecordLink } from "../../parts/link.tsx";
 import { numberWords } from "../../words/numbers.ts";
+import { inReadersWords } from "../../words/reader/said.ts";
 
 interface Props {
   readonly lines: readonly WantedLine[];
@@ -31,15 +32,20 @@ export function Wanted({ lines, asOf }: Props) {
 function WantedList({ lines, asOf }: Props) {
   return (
     <ul>
-      {lines.map(({ thing, dimension, counterpart }) => (
+      {lines.map(({ thing, dimension, counterpart, follows }) => (
         <li key={`${thing.id} ${dimension}`} className="sentence">
           <span dir="auto">{dimension}</span> {numberWords.of}{" "}
-          <RecordLink id={thing.id} text={thing.text} asOf={asOf} />
+          <RecordLink id={thing.id} text={inReadersWords(thing.text)} asOf={asOf} />
           {counterpart !== null && (
             <>
               , {numberWords.besideIt(dimension)}{" "}
-              <RecordLink id={counterpart.id} text={counterpart.text} asOf={asOf} />
+              <RecordLink id={counterpart.id} text={inReadersWords(counterpart.text)} asOf={asOf} />
             </>
+          )}
+          {follows !== null && (
+            <span className="quiet figures" dir="auto">
+              {numberWords.follows(inReadersWords(follows.from), follows.size)}
+            </span>
           )}
         </li>
       ))}

@@ -1,11 +1,11 @@
-import { yearText } from "../../../base/date/year.ts";
 import type { Holder, QuestionPage as Question } from "../../../show/pages/question.ts";
 import type { Decider } from "../../../show/plan/deciding.ts";
 import { RecordLink } from "../../parts/link.tsx";
 import { StandingMark } from "../../parts/standing.tsx";
-import { words } from "../../words/index.ts";
-import { counted, countedFirst } from "../../../base/text/counted.ts";
+import { words, yearIn } from "../../words/index.ts";
+import { inReadersWords } from "../../words/reader/said.ts";
 import { Deciders } from "../examinations/deciders.tsx";
+import { ToForms } from "../sheet/form/to-form.tsx";
 import { YearRod } from "../../parts/year-rod.tsx";
 
 interface Props {
@@ -21,6 +21,7 @@ export function QuestionPage({ question, asOf, toYear }: Props) {
     <>
       <h1 dir="auto">{question.text}</h1>
       <p className="lead">{summary(question)}</p>
+      <ToForms kind="question" id={question.id} asOf={asOf} />
       <YearRod years={question.years} asOf={asOf} toYear={toYear} />
       <h2 className="label">{question.exclusive ? words.answersExclusive : words.answersOpen}</h2>
       <table className="answers">
@@ -41,7 +42,7 @@ export function QuestionPage({ question, asOf, toYear }: Props) {
               <td>
                 <StandingMark standing={answer.standing} />
               </td>
-              <td className="sentence">{answer.why}</td>
+              <td className="sentence">{inReadersWords(answer.why)}</td>
               <td>
                 <Holders holders={answer.holders} asOf={asOf} />
               </td>
@@ -69,8 +70,8 @@ export function Holders({
       {holders.map((holder) => (
         <li key={holder.scholar}>
           <RecordLink id={holder.scholar} text={holder.name} asOf={asOf} />
-          {holder.since !== null && ` ${yearText(holder.since)}`}
-          {holder.until !== null && `, until ${yearText(holder.until)}`}
+          {holder.since !== null && ` ${yearIn(holder.since)}`}
+          {holder.until !== null && words.heldUntil(yearIn(holder.until))}
         </li>
       ))}
     </ul>
@@ -83,13 +84,10 @@ function summary(question: Question): string {
     question.answers.filter((one) => one.standing === standing).length;
   const holders = new Set(question.answers.flatMap((one) => one.holders.map((holder) => holder.scholar)));
   const years = question.answers.flatMap((one) => one.holders.flatMap((holder) => holder.since ?? []));
-  const people = holders.size === 1 ? "One scholar" : `${countedFirst(holders.size)} scholars`;
-  const span = years.length > 1 ? `, ${yearText(Math.min(...years))} to ${yearText(Math.max(...years))}` : "";
-  const [stands, open] = [count("stands"), count("open")];
-  const verdict =
-    stands > 0
-      ? `${countedFirst(stands)} ${stands === 1 ? "answer stands" : "answers stand"}`
-      : "No answer stands";
-  const alive = open > 0 ? `; ${counted(open)} ${open === 1 ? "is" : "are"} open` : "";
-  return `${people}${span}. ${verdict}${alive}.`;
+  return words.disputeSoFar({
+    people: holders.size,
+    years: years.length > 1 ? [Math.min(...years), Math.max(...years)] : null,
+    stands: count("stands"),
+    open: count("open"),
+  });
 }

@@ -4,8 +4,9 @@ import type { Contents } from "../../../show/pages/contents.ts";
 import { questionPath, underLens } from "../../address.ts";
 import { StandingMark } from "../../parts/standing.tsx";
 import { Empty } from "../../parts/empty.tsx";
-import { empty } from "../../words/empty.ts";
+import { empty } from "../../words/shown/empty.ts";
 import { words } from "../../words/index.ts";
+import { marks } from "../../words/reader/marks.ts";
 
 const inOrder = ["stands", "open", "falls", "unsupported"] as const;
 
@@ -15,7 +16,7 @@ function answersSaid(answers: readonly Standing[]): string {
     const count = answers.filter((one) => one === standing).length;
     return count === 0 ? [] : [words.answerCount(count, standing)];
   });
-  return told.length === 0 ? words.noAnswers : words.answersAre(told.join(", "));
+  return told.length === 0 ? words.noAnswers : words.answersAre(told.join(marks.comma));
 }
 
 /** Every question with the standings of its answers. */

@@ -3,7 +3,7 @@ import type { ScholarLine } from "../../../show/scholars/scholars.ts";
 import { PageLink, RecordLink } from "../../parts/link.tsx";
 import { StandingMark } from "../../parts/standing.tsx";
 import { Looks } from "../../parts/places/looks.tsx";
-import { scholarWords as words } from "../../words/scholars.ts";
+import { scholarWords as words } from "../../words/shown/scholars.ts";
 import { cellWord, cellYears } from "./stance.ts";
 
 interface Props {

@@ -1,11 +1,10 @@
-import { yearText } from "../../../base/date/year.ts";
 import type { ScholarsPage as Scholars } from "../../../show/scholars/scholars.ts";
 import type { useAddress } from "../../address.ts";
 import { YearRod } from "../../parts/year-rod.tsx";
 import { Empty } from "../../parts/empty.tsx";
 import { Looks } from "../../parts/places/looks.tsx";
-import { empty } from "../../words/empty.ts";
-import { scholarWords as words } from "../../words/scholars.ts";
+import { empty } from "../../words/shown/empty.ts";
+import { scholarWords as words } from "../../words/shown/scholars.ts";
 import { MatrixGrid } from "./grid/matrix.tsx";
 import { MatrixLists } from "./lists.tsx";
 import { useNarrow } from "../../parts/narrow.ts";
@@ -71,12 +70,9 @@ function Claims({
 
 function summary({ scholars }: Scholars): string {
   const years = scholars.flatMap((one) => (one.years ? [one.years.first, one.years.last] : []));
-  const people = scholars.length === 1 ? "One scholar" : `${scholars.length} scholars`;
-  const changed = scholars.filter((one) => one.changed > 0).length;
-  const span = years.length > 0 ? `, ${yearText(Math.min(...years))} to ${yearText(Math.max(...years))}` : "";
-  const minds =
-    changed === 0
-      ? ""
-      : ` ${changed === 1 ? "One of them took" : `${changed} of them took`} another stance later.`;
-  return `${people}${span}.${minds}`;
+  return words.inAll(
+    scholars.length,
+    years.length > 0 ? [Math.min(...years), Math.max(...years)] : null,
+    scholars.filter((one) => one.changed > 0).length,
+  );
 }

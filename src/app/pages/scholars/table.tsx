@@ -1,15 +1,15 @@
-import { yearText } from "../../../base/date/year.ts";
 import type { Years } from "../../../show/scholars/active.ts";
 import type { ScholarLine } from "../../../show/scholars/scholars.ts";
 import { PageLink, RecordLink } from "../../parts/link.tsx";
 import { StandingMark } from "../../parts/standing.tsx";
-import { scholarWords as words } from "../../words/scholars.ts";
+import { scholarWords as words } from "../../words/shown/scholars.ts";
+import { yearIn } from "../../words/index.ts";
 
 /** From when to when somebody is in print. */
 export function yearsText(years: Years | null): string {
   if (years === null) return words.undated;
-  const first = yearText(years.first);
-  return years.first === years.last ? first : `${first} to ${yearText(years.last)}`;
+  const first = yearIn(years.first);
+  return years.first === years.last ? first : words.span(years.first, years.last);
 }
 
 /** Each scholar: years in print, what they hold now and how it stands, on how many claims a stance is recorded. */
@@ -51,9 +51,7 @@ export function ScholarTable({
                     <span className="sentence">
                       <RecordLink id={held.claim} text={held.text} asOf={asOf} />
                     </span>
-                    {held.since !== null && (
-                      <span className="quiet">{words.since(yearText(held.since))}</span>
-                    )}
+                    {held.since !== null && <span className="quiet">{words.since(yearIn(held.since))}</span>}
                   </li>
                 ))}
               </ul>

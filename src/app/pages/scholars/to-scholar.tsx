@@ -1,5 +1,5 @@
 import { PageLink } from "../../parts/link.tsx";
-import { scholarWords as words } from "../../words/scholars.ts";
+import { scholarWords as words } from "../../words/shown/scholars.ts";
 
 /** On the sheet of a scholar: the way to their positions over time. */
 export function ToScholar({ id, asOf }: { readonly id: string; readonly asOf: number | null }) {

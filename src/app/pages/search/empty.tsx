@@ -3,6 +3,8 @@ import type { Contents } from "../../../show/pages/contents.ts";
 import type { Found } from "../../../show/search/found.ts";
 import { underLens } from "../../address.ts";
 import { searchWords as words } from "../../words/search.ts";
+import { listWords } from "../../words/shown/lists.ts";
+import { marks } from "../../words/reader/marks.ts";
 import { searchPath } from "./field.tsx";
 
 /** Before anything is typed: what can be found, and how much of it there is. */
@@ -29,7 +31,7 @@ export function NothingYet({
       <p className="stock">
         {contents.kinds.map((kind) => (
           <span key={kind.name}>
-            {kind.name} <span className="count">{kind.entries.length}</span>
+            {listWords(kind.name)} <span className="count">{kind.entries.length}</span>
           </span>
         ))}
         <Link href={underLens("/records", asOf)}>{words.allRecords}</Link>
@@ -52,7 +54,7 @@ export function Unknown({ found, asOf }: { readonly found: Found; readonly asOf:
               {words.nearest}{" "}
               {nearest.map((near, place) => (
                 <span key={near}>
-                  {place > 0 && ", "}
+                  {place > 0 && marks.comma}
                   <Link href={underLens(searchPath(found.text.replace(word, () => near)), asOf)} dir="auto">
                     {near}
                   </Link>

@@ -1,13 +1,16 @@
 import type { KeyboardEvent } from "react";
 import { Link } from "wouter";
-import { yearText } from "../../../base/date/year.ts";
 import type { Contents } from "../../../show/pages/contents.ts";
 import type { Hit, HitGroup, Stretch } from "../../../show/search/found.ts";
 import { recordPath, underLens } from "../../address.ts";
 import { dirOf } from "../../parts/link.tsx";
 import { StandingMark } from "../../parts/standing.tsx";
-import { fieldWords } from "../../words/index.ts";
+import { fieldWord, yearIn } from "../../words/index.ts";
 import { searchWords as words } from "../../words/search.ts";
+import { language } from "../../words/reader/language.ts";
+import { marks } from "../../words/reader/marks.ts";
+import { inReadersWords } from "../../words/reader/said.ts";
+import { listWords } from "../../words/shown/lists.ts";
 import { searchPath } from "./field.tsx";
 
 interface Props {
@@ -30,7 +33,7 @@ export function Group({ group, text, only, contents, asOf, onKey }: Props) {
   return (
     <section>
       <h2 className="label kind-name">
-        {group.kind} <span className="count">{group.count}</span>
+        {listWords(group.kind)} <span className="count">{group.count}</span>
       </h2>
       <ul className="hits">
         {group.hits.map((hit) => (
@@ -39,18 +42,16 @@ export function Group({ group, text, only, contents, asOf, onKey }: Props) {
               <Link
                 href={underLens(recordPath(hit.id), asOf)}
                 className="hit sentence"
-                dir={dirOf(hit.title.map((one) => one.text).join(""))}
+                dir={dirOf(own(hit) ?? hit.title.map((one) => one.text).join(""))}
                 onKeyDown={onKey}
               >
-                <Stretches stretches={hit.title} />
+                {own(hit) ?? <Stretches stretches={hit.title} />}
               </Link>
             </p>
             <Standing standing={entries.get(hit.id)?.standing ?? null} />
             {hit.excerpt && (
               <p className="excerpt">
-                <span className="how">
-                  {fieldWords[hit.excerpt.field] ?? hit.excerpt.field.replace(/-/g, " ")}
-                </span>
+                <span className="how">{fieldWord(hit.excerpt.field)}</span>
                 <span className="sentence" dir="auto" lang={hit.excerpt.lang ?? undefined}>
                   {hit.excerpt.before && "… "}
                   <Stretches stretches={hit.excerpt.stretches} />
@@ -60,9 +61,11 @@ export function Group({ group, text, only, contents, asOf, onKey }: Props) {
             )}
             <p className="where">
               <span>
-                {hit.file}, {words.line} {hit.line}
+                <bdi>{hit.file}</bdi>
+                {marks.comma}
+                {words.line} {hit.line}
               </span>
-              {later(hit) && asOf !== null && <strong>{words.notYet(yearText(asOf))}</strong>}
+              {later(hit) && asOf !== null && <strong>{words.notYet(yearIn(asOf))}</strong>}
             </p>
           </li>
         ))}
@@ -70,7 +73,7 @@ export function Group({ group, text, only, contents, asOf, onKey }: Props) {
       {more && only === null && (
         <p className="more">
           <Link href={underLens(searchPath(text, group.kind), asOf)}>
-            {words.allOfKind(group.count, group.kind)}
+            {words.allOfKind(group.count, listWords(group.kind))}
           </Link>
         </p>
       )}
@@ -82,6 +85,11 @@ export function Group({ group, text, only, contents, asOf, onKey }: Props) {
       )}
     </section>
   );
+}
+
+/** A title that is worded by us, for those who read another language than it is looked for in. */
+function own({ said }: Hit): string | null {
+  return said === undefined || language === "en" ? null : inReadersWords(said);
 }
 
 function Standing({

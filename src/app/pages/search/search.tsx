@@ -1,11 +1,11 @@
 import { useEffect, useRef, useState } from "react";
 import type { KeyboardEvent } from "react";
-import { yearText } from "../../../base/date/year.ts";
 import type { Contents } from "../../../show/pages/contents.ts";
 import type { Found } from "../../../show/search/found.ts";
 import type { useAddress } from "../../address.ts";
 import { useActions } from "../../parts/actions.tsx";
 import { searchWords as words } from "../../words/search.ts";
+import { yearIn } from "../../words/index.ts";
 import { NothingYet, Unknown } from "./empty.tsx";
 import { searchField } from "./field.tsx";
 import { Group } from "./hits.tsx";
@@ -78,7 +78,7 @@ export function SearchPage({ contents, address }: Props) {
         {told !== null && text.trim() !== "" && told.done < told.of && (
           <p className="quiet">{words.reading(told.done, told.of)}</p>
         )}
-        {asOf !== null && <p className="quiet">{words.wholeCorpus(yearText(asOf))}</p>}
+        {asOf !== null && <p className="quiet">{words.wholeCorpus(yearIn(asOf))}</p>}
       </output>
       {text.trim() === "" && <NothingYet contents={contents} asOf={asOf} />}
       {found && <Unknown found={found} asOf={asOf} />}

@@ -1,6 +1,7 @@
 import type { ExplainedBlock, ExplainedLine } from "../../../show/pages/explained.ts";
 import { Pieces } from "../../parts/pieces.tsx";
 import { StandingMark } from "../../parts/standing.tsx";
+import { inReadersWords } from "../../words/reader/said.ts";
 import { explainedWords } from "../../words/sheet/explained.ts";
 
 interface Props {
@@ -15,10 +16,10 @@ const longestOpen = 8;
 export function Explained({ blocks, asOf }: Props) {
   return grouped(blocks).map((group) => (
     <section className="explained" key={group[0]?.kind}>
-      <h2 className="label">{group[0] && explainedWords.titles[group[0].kind]}</h2>
+      <h2 className="label">{group[0] && inReadersWords(explainedWords.titles[group[0].kind])}</h2>
       {group.map(({ lead, lines }, place) => (
         <div className="block" key={place}>
-          {lead !== null && <p className="sentence">{lead}</p>}
+          {lead !== null && <p className="sentence">{inReadersWords(lead)}</p>}
           {lines.length > longestOpen ? (
             <details>
               <summary>{explainedWords.all}</summary>
@@ -90,7 +91,9 @@ function Line({ line, asOf }: { readonly line: ExplainedLine; readonly asOf: num
         </span>
       )}
       {line.standing !== null && <StandingMark standing={line.standing} />}
-      {line.said !== null && <p className={line.pieces.length > 0 ? "quiet" : "sentence"}>{line.said}</p>}
+      {line.said !== null && (
+        <p className={line.pieces.length > 0 ? "quiet" : "sentence"}>{inReadersWords(line.said)}</p>
+      )}
     </div>
   );
 }

@@ -1,6 +1,8 @@
 import type { Piece } from "../../../show/pages/pieces.ts";
 import type { RestingPage } from "../../../show/judged/resting/page.ts";
 import { Pieces } from "../../parts/pieces.tsx";
+import { inReadersWords } from "../../words/reader/said.ts";
+import { marks } from "../../words/reader/marks.ts";
 import { restingWords } from "../../words/sheet/resting.ts";
 
 interface Props {
@@ -18,7 +20,7 @@ export function Resting({ resting, asOf }: Props) {
     <>
       <section className="resting">
         <h2 className="label">{restingWords.title}</h2>
-        {resting.gist !== "" && <p className="sentence">{resting.gist}</p>}
+        {resting.gist !== null && <p className="sentence">{inReadersWords(resting.gist)}</p>}
         {together.length > 0 && <p className="sentence">{restingWords.together}</p>}
         <Sets sets={together.slice(0, shownOpen)} asOf={asOf} />
         {together.length > shownOpen && (
@@ -29,7 +31,7 @@ export function Resting({ resting, asOf }: Props) {
         )}
         {resting.note !== null && (
           <p className="quiet">
-            {resting.note} {resting.further && restingWords.further}
+            {inReadersWords(resting.note)} {resting.further && restingWords.further}
           </p>
         )}
       </section>
@@ -73,13 +75,13 @@ function Lines({ resting, asOf }: Props) {
       )}
       {circles.map((circle, place) => (
         <p key={place} className="quiet">
-          {restingWords.circle} <Pieces pieces={circle} asOf={asOf} between=", " />
+          {restingWords.circle} <Pieces pieces={circle} asOf={asOf} between={marks.comma} />
         </p>
       ))}
       {sameAuthor.map(([one, other, scholar], place) => (
         <p key={place} className="quiet">
-          {restingWords.author(scholar.text)} <Pieces pieces={[one, other]} asOf={asOf} between=", " />.{" "}
-          {restingWords.ask}
+          {restingWords.author(inReadersWords(scholar.said ?? scholar.text))}{" "}
+          <Pieces pieces={[one, other]} asOf={asOf} between={marks.comma} />. {restingWords.ask}
         </p>
       ))}
     </section>

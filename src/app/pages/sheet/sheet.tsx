@@ -9,12 +9,17 @@ import { Pieces } from "../../parts/pieces.tsx";
 import { StandingMark } from "../../parts/standing.tsx";
 import { sheetWords, tieWords, words } from "../../words/index.ts";
 import { numberName } from "../../words/numbers.ts";
+import { marks } from "../../words/reader/marks.ts";
+import { inReadersWords } from "../../words/reader/said.ts";
 import { ToArtefact } from "../artefacts/to-artefact.tsx";
 import { Deciders, OwnOutcomes } from "../examinations/deciders.tsx";
 import { FieldList } from "../../parts/fields.tsx";
-import { FindingList } from "../findings.tsx";
+import { FindingList } from "../lists/findings.tsx";
+import { ToEntry } from "../desk/import/to-entry.tsx";
 import { ToNumber } from "../numbers/to-number.tsx";
 import { Explained } from "./explained.tsx";
+import { ToForms } from "./form/to-form.tsx";
+import { Reference } from "./reference/reference.tsx";
 import { Resting } from "./resting.tsx";
 import { Holders } from "../question/question.tsx";
 import { ToScholar } from "../scholars/to-scholar.tsx";
@@ -29,25 +34,29 @@ type Shown = Sheet & {
 /** The sheet of one record: what it says, on what it rests, what rests on it, and why it stands or not. */
 export function SheetPage({ sheet, asOf }: { readonly sheet: Shown; readonly asOf: number | null }) {
   const heads = sheetWords[sheet.kind];
+  const title = inReadersWords(sheet.title);
   return (
     <article className="sheet">
-      <p className="label kind">{sheet.kind}</p>
-      <h1 dir={dirOf(sheet.title)}>{sheet.title}</h1>
+      <p className="label kind">{inReadersWords(sheet.kindSaid)}</p>
+      <h1 dir={dirOf(title)}>{title}</h1>
       {sheet.kind === "artefact" && <ToArtefact id={sheet.id} asOf={asOf} />}
       {sheet.kind === "scholar" && <ToScholar id={sheet.id} asOf={asOf} />}
       {sheet.kind === "derivation" && <ToNumber id={sheet.id} asOf={asOf} />}
+      {sheet.kind === "source" && <ToEntry id={sheet.id} asOf={asOf} />}
+      <ToForms kind={sheet.kind} id={sheet.id} asOf={asOf} />
       {sheet.standing !== null && (
         <div className="verdict">
           <StandingMark standing={sheet.standing} />
-          <p className="sentence">{sheet.why}</p>
+          <p className="sentence">{sheet.why && inReadersWords(sheet.why)}</p>
           {sheet.footing !== null && <p className="quiet">{words.footing[sheet.footing]}</p>}
         </div>
       )}
       {sheet.restsOn.length > 0 && (
         <p className="rests">
-          {words.wouldNotStand} <Pieces pieces={sheet.restsOn} asOf={asOf} between=", " />.
+          {words.wouldNotStand} <Pieces pieces={sheet.restsOn} asOf={asOf} between={marks.comma} />.
         </p>
       )}
+      {sheet.reference !== null && <Reference reference={sheet.reference} />}
       {sheet.fields.length > 0 && (
         <section>
           <h2 className="label">{heads?.says ?? words.whatItSays}</h2>
@@ -61,7 +70,9 @@ export function SheetPage({ sheet, asOf }: { readonly sheet: Shown; readonly asO
             {sheet.numbers.map((number) => (
               <Fragment key={number.name}>
                 <dt>{numberName(number.name)}</dt>
-                <dd>{number.value}</dd>
+                <dd>
+                  <bdi>{inReadersWords(number.value)}</bdi>
+                </dd>
               </Fragment>
             ))}
           </dl>
@@ -101,7 +112,9 @@ export function SheetPage({ sheet, asOf }: { readonly sheet: Shown; readonly asO
       )}
       {sheet.said !== null && (
         <p className="quiet">
-          {words.whereSaid}: {sheet.said.file}, {words.line} {sheet.said.line}
+          {words.whereSaid}: <bdi>{sheet.said.file}</bdi>
+          {marks.comma}
+          {words.line} {sheet.said.line}
         </p>
       )}
     </article>

@@ -1,8 +1,9 @@
+import { inReadersWords } from "../../words/reader/said.ts";
 import { useLocation } from "wouter";
 import type { SupposedChange, SupposedTold } from "../../../show/judged/suppose/supposed.ts";
 import { recordPath } from "../../address.ts";
 import type { useAddress } from "../../address.ts";
-import { supposeWords as words } from "../../words/suppose.ts";
+import { supposeWords as words } from "../../words/judged/suppose.ts";
 import { useActions } from "../actions.tsx";
 import { RecordLink } from "../link.tsx";
 import { StandingMark } from "../standing.tsx";
@@ -33,7 +34,7 @@ export function Supposed({ told, address }: Props) {
           <p className="what">
             <span className="label">{words.supposed}:</span>{" "}
             <span className="sentence" dir="auto">
-              {told.outcome.text}
+              {inReadersWords(told.outcome.text)}
             </span>{" "}
             <strong>{words.notFound}</strong>
           </p>

@@ -1,15 +1,21 @@
-import { yearText } from "../../../base/date/year.ts";
 import type { Contents } from "../../../show/pages/contents.ts";
 import type { Address } from "../../address.ts";
-import { artefactWords } from "../../words/artefacts.ts";
+import { artefactWords } from "../../words/shown/artefacts.ts";
 import { examinationWords } from "../../words/judged/examinations.ts";
-import { historyWords } from "../../words/history.ts";
-import { words } from "../../words/index.ts";
-import { mapWords } from "../../words/map.ts";
+import { historyWords } from "../../words/judged/history.ts";
+import { words, yearIn } from "../../words/index.ts";
+import { mapWords } from "../../words/shown/map.ts";
 import { numberWords } from "../../words/numbers.ts";
-import { scholarWords } from "../../words/scholars.ts";
+import { scholarWords } from "../../words/shown/scholars.ts";
 import { searchWords } from "../../words/search.ts";
-import { standpointWords } from "../../words/standpoints.ts";
+import { formWords } from "../../words/desk/forms.ts";
+import { changesWords } from "../../words/desk/changes.ts";
+import { entryWords } from "../../words/desk/entry.ts";
+import { importWords } from "../../words/desk/import.ts";
+import { mergeWords } from "../../words/desk/merge.ts";
+import { workbenchWords } from "../../words/desk/workbench.ts";
+import { standpointWords } from "../../words/judged/standpoints.ts";
+import { inReadersWords } from "../../words/reader/said.ts";
 import type { PageData } from "../../worker/pages.ts";
 
 /** What a page is called when one arrives at it: what is looked at, and the room it is looked at in. */
@@ -23,7 +29,7 @@ export function titleOf(page: PageData, { title }: Contents, { path, query, asOf
   return [
     ...(sought === "" ? [] : [sought]),
     ...named(page, path),
-    ...(asOf === null ? [] : [`${words.asKnownIn} ${yearText(asOf)}`]),
+    ...(asOf === null ? [] : [`${words.asKnownIn} ${yearIn(asOf)}`]),
     title,
   ].join(" · ");
 }
@@ -33,11 +39,28 @@ function named(page: PageData, path: string): readonly string[] {
     case "question":
       return [page.data?.text ?? words.notThere];
     case "sheet":
-      return page.data ? [page.data.title, words.recordSheet] : [words.notThere];
+      return page.data ? [inReadersWords(page.data.title), words.recordSheet] : [words.notThere];
     case "artefact":
-      return page.data ? [page.data.name, artefactWords.artefacts] : [words.notThere];
+      return page.data ? [inReadersWords(page.data.name), artefactWords.artefacts] : [words.notThere];
     case "number":
-      return page.data ? [page.data.title, numberWords.numbers] : [words.notThere];
+      return page.data ? [inReadersWords(page.data.title), numberWords.numbers] : [words.notThere];
+    case "merge":
+      return page.data ? [mergeWords.title, page.data.file] : [words.notThere];
+    case "workbench":
+      return [
+        workbenchWords.titleOf(page.data.title === null ? null : inReadersWords(page.data.title)),
+        numberWords.numbers,
+      ];
+    case "form":
+      return page.data
+        ? [
+            page.data.title === null
+              ? formWords.new(page.data.singular)
+              : formWords.changing(inReadersWords(page.data.title)),
+          ]
+        : [words.notThere];
+    case "entry":
+      return page.data ? [entryWords.title(page.data.label)] : [words.notThere];
     case "scholar":
       return page.data ? [page.data.name, scholarWords.scholars] : [words.notThere];
     case "map": {
@@ -53,6 +76,7 @@ function named(page: PageData, path: string): readonly string[] {
 }
 
 const rooms = {
+  import: importWords.title,
   outline: words.outline,
   artefacts: artefactWords.artefacts,
   numbers: numberWords.numbers,
@@ -61,5 +85,6 @@ const rooms = {
   standpoints: standpointWords.standpoints,
   examinations: examinationWords.examinations,
   findings: words.findings,
+  changes: changesWords.changes,
   search: searchWords.search,
 } as const;

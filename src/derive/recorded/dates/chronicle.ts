@@ -2,13 +2,17 @@ import type { Chronicle, DatedEvent, DateStatement } from "../../../base/date/ch
 import { zero } from "../../../base/date/differences.ts";
 import type { Json } from "../../../base/json.ts";
 import { nearest } from "../../../base/nearest.ts";
+import { either } from "../../../base/text/said/either.ts";
+import { coded, say } from "../../../base/text/said/said.ts";
+import type { Text } from "../../../base/text/said/said.ts";
 import type { Id } from "../../../base/finding.ts";
 import type { Graph } from "../../../link/graph.ts";
 import { withheldIn } from "../../../link/withheld.ts";
 import type { Citation } from "../../../read/grammar/field.ts";
 import type { LeftOut } from "../../../plugin.ts";
 import type { Lens } from "../../lens.ts";
-import { notCounting, texts } from "../../select.ts";
+import { leftOutFor } from "../left-out.ts";
+import { texts } from "../../select.ts";
 import type { Sight } from "../../select.ts";
 import { asMap } from "../../settings.ts";
 import { eventsIn } from "./events.ts";
@@ -34,7 +38,7 @@ export function chronicleOf(
   input: Json,
   sight: Sight,
   givenBy: GivenBy,
-): Chronicled | { readonly why: string } {
+): Chronicled | { readonly why: Text } {
   const { graph } = sight;
   const withheld = withheldIn(graph);
   const selection = asMap(input);
@@ -46,7 +50,7 @@ export function chronicleOf(
   const events = eventsIn(graph);
   const leftOut: LeftOut[] = [];
   const relations = graph.list("relations").filter(({ id }) => {
-    const why = without.has(id) ? "left out by name" : sight.counts(id) ? null : notCounting;
+    const why = without.has(id) ? leftOutFor.byName : sight.counts(id) ? null : leftOutFor.notCounting;
     if (why !== null) leftOut.push({ id, why });
     return why === null;
   });
@@ -121,7 +125,7 @@ function shownEvent(
   return [{ event, record, text, asked: isAsked }];
 }
 
-function unknownEvent(name: string, graph: Graph, named: ReadonlySet<string>, events: Events): string {
+function unknownEvent(name: string, graph: Graph, named: ReadonlySet<string>, events: Events): Text {
   const withheld = withheldIn(graph);
   const words = [...named].flatMap((event) => {
     const { record, text } = events.described(event);
@@ -129,6 +133,7 @@ function unknownEvent(name: string, graph: Graph, named: ReadonlySet<string>, ev
   });
   const artefacts = graph.list("artefacts").flatMap(({ id }) => (withheld(id) ? [] : [id]));
   const near = nearest(name, [...artefacts, ...words]);
-  const such = near.length > 0 ? ` such as ${near.map((one) => `\`${one}\``).join(" or ")}` : "";
-  return `Unknown event \`${name}\`, expected an artefact, or an event that a relation or a history names${such}`;
+  return near.length > 0
+    ? say`Unknown event \`${name}\`, expected an artefact, or an event that a relation or a history names such as ${either(near.map(coded))}`
+    : say`Unknown event \`${name}\`, expected an artefact, or an event that a relation or a history names`;
 }

@@ -1,7 +1,8 @@
 import { edited, inPlace } from "../../../base/text/edit.ts";
 import type { FileChange } from "../../../base/text/edit.ts";
+import { say } from "../../../base/text/said/said.ts";
 import type { Disk } from "../disk.ts";
-import { CannotWrite } from "../refusal.ts";
+import { CannotWrite, nothingWritten } from "../refusal.ts";
 import { placeIn } from "./place.ts";
 import type { Move } from "./put.ts";
 import { bytesAt, hashOfBytes, stale, staleFile, textIn } from "./standing.ts";
@@ -27,14 +28,12 @@ export function movesOf(disk: Disk, folder: string, changes: readonly FileChange
 function after({ file, edits, gone }: FileChange, now: Uint8Array | null): Uint8Array | null {
   if (gone) {
     if (file === "corpus.yaml")
-      throw new CannotWrite(
-        "`corpus.yaml` makes the folder a corpus, expected it to stay: nothing was written",
-      );
+      throw new CannotWrite(nothingWritten(say`\`${file}\` makes the folder a corpus, expected it to stay`));
     return null;
   }
   const text = now === null ? "" : textIn(now);
   if (text === null)
-    throw new CannotWrite(`\`${file}\` is no text in UTF-8, expected one: nothing was written`);
+    throw new CannotWrite(nothingWritten(say`\`${file}\` is no text in UTF-8, expected one`));
   const isWithin = edits
     .toSorted(inPlace)
     .every(
@@ -42,7 +41,7 @@ function after({ file, edits, gone }: FileChange, now: Uint8Array | null): Uint8
     );
   if (!isWithin)
     throw new CannotWrite(
-      `Unexpected place of an edit in \`${file}\`, expected one of its text: nothing was written`,
+      nothingWritten(say`Unexpected place of an edit in \`${file}\`, expected one of its text`),
     );
   return Buffer.from(edited(text, edits), "utf8");
 }

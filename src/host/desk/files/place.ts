@@ -1,9 +1,11 @@
 import { join } from "node:path";
+import { row, say } from "../../../base/text/said/said.ts";
 import type { Disk } from "../disk.ts";
-import { CannotWrite } from "../refusal.ts";
+import { CannotWrite, kindsSeen, nothingWritten } from "../refusal.ts";
 
 /** The endings of the files that the desk writes: those that hold records, bibliographies and tables, and no code. */
 const written = /\.(ya?ml|bib|ris|json|csv)$/;
+const endings = [".yaml", ".yml", ".csv", ".bib", ".ris", ".json"] as const;
 
 /**
  * Where a file of a corpus stands on the disk, as the corpus names it; refused where the reader would pass it over,
@@ -12,12 +14,10 @@ const written = /\.(ya?ml|bib|ris|json|csv)$/;
 export function placeIn(disk: Disk, folder: string, file: string): string {
   const parts = file.split("/");
   if (!parts.every(isPlain) || file.length > 1024)
-    throw new CannotWrite(
-      `Unexpected name \`${file}\`, expected one that a corpus reads: nothing was written`,
-    );
+    throw new CannotWrite(nothingWritten(say`Unexpected name \`${file}\`, expected one that a corpus reads`));
   if (!written.test(file)) {
     throw new CannotWrite(
-      `Unexpected ending of \`${file}\`, expected .yaml, .yml, .csv, .bib, .ris or .json: nothing was written`,
+      nothingWritten(say`Unexpected ending of \`${file}\`, expected ${row(endings, "or")}`),
     );
   }
   for (const count of parts.keys()) if (count > 0) checkFolder(disk, folder, parts.slice(0, count).join("/"));
@@ -36,12 +36,14 @@ function checkFolder(disk: Disk, folder: string, below: string): void {
   const kind = disk.see(path)?.kind ?? null;
   if (kind === null) return;
   if (kind !== "folder")
-    throw new CannotWrite(`Unexpected ${kind} at \`${below}\`, expected a folder: nothing was written`);
+    throw new CannotWrite(
+      nothingWritten(say`Unexpected ${kindsSeen[kind]} at \`${below}\`, expected a folder`),
+    );
   if (disk.see(join(path, "corpus.yaml"))) throw anotherCorpus(below);
 }
 
 function anotherCorpus(below: string): CannotWrite {
   return new CannotWrite(
-    `Unexpected corpus in \`${below}\`, expected a folder of this one: nothing was written`,
+    nothingWritten(say`Unexpected corpus in \`${below}\`, expected a folder of this one`),
   );
 }

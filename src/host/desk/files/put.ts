@@ -1,4 +1,5 @@
 import { basename, dirname, join } from "node:path";
+import { coded, row, say } from "../../../base/text/said/said.ts";
 import { cleared, keepNames, makeFolders, writeWhole } from "../disk.ts";
 import type { Disk } from "../disk.ts";
 import { CannotWrite, refused } from "../refusal.ts";
@@ -97,10 +98,10 @@ function putAll(disk: Disk, ready: readonly Ready[]): void {
     } catch (error) {
       // Another program that took the step for one that was broken off has finished it.
       if (ready.every((it) => isNow(disk, it, it.move.is))) return;
-      const left = done.filter((it) => !isTakenBack(disk, it)).map(({ move }) => `\`${move.file}\``);
+      const left = done.filter((it) => !isTakenBack(disk, it)).map(({ move }) => coded(move.file));
       if (left.length === 0) throw refused(error, one.move.file);
       throw new WrittenInPart(
-        `\`${one.move.file}\` cannot be written, and ${left.join(", ")} could not be put back: written only in part`,
+        say`\`${one.move.file}\` cannot be written, and ${row(left, "comma")} could not be put back: written only in part`,
       );
     }
   }

@@ -1,7 +1,9 @@
 import { createHash } from "node:crypto";
+import { chained } from "../../../base/text/said/rows.ts";
+import { say } from "../../../base/text/said/said.ts";
 import { textOf } from "../../corpus-folder.ts";
 import type { Disk } from "../disk.ts";
-import { CannotWrite, Stale } from "../refusal.ts";
+import { CannotWrite, Stale, kindsSeen, nothingWritten } from "../refusal.ts";
 import type { StaleFile } from "../refusal.ts";
 
 /** What stands at a path of a corpus: its bytes, null where there is nothing; refused where it is no file. */
@@ -9,7 +11,9 @@ export function bytesAt(disk: Disk, path: string, file: string): Uint8Array | nu
   const seen = disk.see(path);
   if (!seen) return null;
   if (seen.kind !== "file")
-    throw new CannotWrite(`Unexpected ${seen.kind} at \`${file}\`, expected a file: nothing was written`);
+    throw new CannotWrite(
+      nothingWritten(say`Unexpected ${kindsSeen[seen.kind]} at \`${file}\`, expected a file`),
+    );
   return disk.read(path);
 }
 
@@ -41,13 +45,13 @@ export function textIn(bytes: Uint8Array | null): string | null {
 export function stale(files: readonly (StaleFile & { readonly wasThere: boolean })[]): Stale {
   const said = files.map(({ file, text, wasThere }) =>
     text === null && wasThere
-      ? `\`${file}\` is gone, expected it as it was`
+      ? say`\`${file}\` is gone, expected it as it was`
       : wasThere
-        ? `\`${file}\` was changed while the corpus was read, expected it as it was`
-        : `Unexpected file at \`${file}\`, expected none`,
+        ? say`\`${file}\` was changed while the corpus was read, expected it as it was`
+        : say`Unexpected file at \`${file}\`, expected none`,
   );
   return new Stale(
-    `${said.join("; ")}: nothing was written`,
+    nothingWritten(say`${chained(said, (before, next) => say`${before}; ${next}`)}`),
     files.map(({ file, text }) => ({ file, text })),
   );
 }

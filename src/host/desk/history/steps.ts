@@ -1,10 +1,11 @@
+import { say } from "../../../base/text/said/said.ts";
 import { largestTable } from "../../../read/source-file.ts";
 import type { Disk } from "../disk.ts";
 import { placeIn } from "../files/place.ts";
 import { WrittenInPart, putInPlace } from "../files/put.ts";
 import type { Move } from "../files/put.ts";
 import { bytesAt, hashOfBytes } from "../files/standing.ts";
-import { CannotWrite, isOfDisk } from "../refusal.ts";
+import { CannotWrite, isOfDisk, nothingWritten } from "../refusal.ts";
 import type { Step, StepFile } from "../state.ts";
 import type { Limits } from "./bound.ts";
 import type { Journal } from "./journal.ts";
@@ -88,7 +89,7 @@ export function movesTo({ folder, tools: { disk }, journal }: Site, n: number): 
   const history = journal.read();
   const first = history.made[0]?.n ?? history.next;
   if (!Number.isInteger(n) || n < first - 1 || n >= history.next)
-    throw new CannotWrite(`Unknown step ${n}, expected one that is kept: nothing was written`);
+    throw new CannotWrite(nothingWritten(say`Unknown step ${String(n)}, expected one that is kept`));
   return [...knownAfter(history, n)].flatMap(([file, hash]) => {
     const now = bytesAt(disk, placeIn(disk, folder, file), file);
     if (hashOfBytes(now) === hash) return [];

@@ -2,6 +2,7 @@ import type { Id } from "../../../base/finding.ts";
 import { distinct } from "../../../base/order.ts";
 import { derive } from "../../../derive/derive.ts";
 import type { Derived } from "../../../derive/derive.ts";
+import { isFor } from "../../../derive/recorded/left-out.ts";
 import type { Run } from "../../../derive/run.ts";
 import type { Graph } from "../../../link/graph.ts";
 import type { Judged } from "../judged.ts";
@@ -68,7 +69,7 @@ export function numbersOf({ graph, plugins, memo, lens, derivations }: Judged): 
       if (now?.status !== "computed") return null;
       for (const used of now.used) all.add(used);
       // A bound that is not taken still stands before the readings that come after it.
-      for (const one of now.leftOut) if (one.why === "bound") all.add(one.id);
+      for (const one of now.leftOut) if (isFor(one.why, "bound")) all.add(one.id);
     }
     return all;
   };

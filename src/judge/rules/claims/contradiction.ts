@@ -1,16 +1,16 @@
 import type { Finding, Id } from "../../../base/finding.ts";
+import { say } from "../../../base/text/said/said.ts";
 import type { Graph } from "../../../link/graph.ts";
-import { labelOf } from "../../../link/names/label.ts";
 import { latestPositions } from "../../argument.ts";
 import type { Rule, View } from "../rule.ts";
-import { inWords, tell } from "../tell.ts";
+import { quotedLabels, tell } from "../tell.ts";
 
 /** Claims that cannot both be right, both of them alive. */
 export const contradiction: Rule = {
   id: "contradiction",
   level: "warning",
-  title: "Two claims that cannot both be right are both held by someone or both argued for.",
-  doc: "That is what a dispute is, so it is no mistake. It asks for an argument that chooses, or for the sentence in your review that says why none does. Two claims are rivals when they answer one exclusive question or one names the other as incompatible.",
+  title: say`Two claims that cannot both be right are both held by someone or both argued for.`,
+  doc: say`That is what a dispute is, so it is no mistake. It asks for an argument that chooses, or for the sentence in your review that says why none does. Two claims are rivals when they answer one exclusive question or one names the other as incompatible.`,
   find: (view) => {
     const { graph, judgement } = view;
     const alive = livingClaims(view);
@@ -35,10 +35,12 @@ export const contradiction: Rule = {
 };
 
 function clash(graph: Graph, claims: readonly Id[]): Finding {
-  const names = inWords(claims.map((claim) => `“${labelOf(graph, claim)}”`));
-  const verb =
-    claims.length === 2 ? "cannot both be right, and both are" : "cannot be right together, and all are";
-  return tell(graph, "contradiction", "warning", claims, `${names} ${verb} held or argued for.`);
+  const names = quotedLabels(graph, claims);
+  const message =
+    claims.length === 2
+      ? say`${names} cannot both be right, and both are held or argued for.`
+      : say`${names} cannot be right together, and all are held or argued for.`;
+  return tell(graph, "contradiction", "warning", claims, message);
 }
 
 /** Claims held by somebody's latest position, or with an argument for them that works or is open. */

@@ -1,6 +1,7 @@
 import type { Json } from "../../../base/json.ts";
+import { say } from "../../../base/text/said/said.ts";
 import { selectObservations } from "../../../derive/recorded/observations.ts";
-import { labelOf } from "../../../link/names/label.ts";
+import { labelText } from "../../../link/names/label.ts";
 import type { Rule } from "../rule.ts";
 import { tell } from "../tell.ts";
 
@@ -8,8 +9,8 @@ import { tell } from "../tell.ts";
 export const silenceAsEvidence: Rule = {
   id: "silence-as-evidence",
   level: "note",
-  title: "An argument reasons from silence.",
-  doc: "Not reporting says little by itself: an author who never reports such traces says nothing by not reporting them here. The finding counts how often the silent source reports the feature elsewhere, beside how often others saw it. Without a derivation of silence the argument does not work.",
+  title: say`An argument reasons from silence.`,
+  doc: say`Not reporting says little by itself: an author who never reports such traces says nothing by not reporting them here. The finding counts how often the silent source reports the feature elsewhere, beside how often others saw it. Without a derivation of silence the argument does not work.`,
   find: ({ graph, derivations, judgement }) => {
     const sight = { graph, counts: judgement.counts, choices: [] };
     const findings = judgement.compiled.arguments.flatMap((argument) => {
@@ -32,14 +33,14 @@ export const silenceAsEvidence: Rule = {
       });
       const rate =
         seen === 0
-          ? "nobody is on record as having seen such a trace"
-          : `the silent source reports ${reported} of ${seen} such traces on record`;
+          ? say`nobody is on record as having seen such a trace`
+          : say`the silent source reports ${String(reported)} of ${String(seen)} such traces on record`;
       const ratio = weights.flatMap((one) => one.numbers["likelihood-ratio"]?.value ?? [])[0];
       const worth =
         ratio === undefined
-          ? "its weight is not computed"
-          : `it is worth a likelihood ratio of ${ratio.toPrecision(3)}`;
-      const message = `${labelOf(graph, argument.id)} leans on what was passed over: ${rate}, and ${worth}.`;
+          ? say`its weight is not computed`
+          : say`it is worth a likelihood ratio of ${ratio.toPrecision(3)}`;
+      const message = say`${labelText(graph, argument.id)} leans on what was passed over: ${rate}, and ${worth}.`;
       return [tell(graph, "silence-as-evidence", "note", [argument.from], message, { path: ["because"] })];
     });
     return { findings };

@@ -1,15 +1,17 @@
 import type { Id } from "../../../base/finding.ts";
-import { labelOf } from "../../../link/names/label.ts";
+import { row, say } from "../../../base/text/said/said.ts";
+import type { Said, Text } from "../../../base/text/said/said.ts";
+import { labelText } from "../../../link/names/label.ts";
 import { reviser } from "../../revise.ts";
 import type { Rule } from "../rule.ts";
-import { inWords, tell } from "../tell.ts";
+import { quotedLabel, tell } from "../tell.ts";
 
 /** Standings that change when one argument is taken as of ordinary strength. */
 export const verdictDependsOnStrength: Rule = {
   id: "verdict-depends-on-strength",
   level: "note",
-  title: "A standing changes when one weak or strong argument is taken as ordinary.",
-  doc: "The verdict then rests on your weighing, not on the record alone. Say why the argument weighs more or less in why-strength; without that, this is a warning.",
+  title: say`A standing changes when one weak or strong argument is taken as ordinary.`,
+  doc: say`The verdict then rests on your weighing, not on the record alone. Say why the argument weighs more or less in why-strength; without that, this is a warning.`,
   find: ({ graph, derivations, judgement }) => {
     const weighed = judgement.compiled.arguments.filter((one) => one.strength !== "ordinary");
     const revise = reviser(graph, derivations, judgement);
@@ -29,9 +31,14 @@ export const verdictDependsOnStrength: Rule = {
         (record?.list === "arguments" && record.values["why-strength"] !== undefined);
       const names = changed.map((id) => {
         const [was, would] = standings.get(id) ?? [null, ""];
-        return `“${labelOf(graph, id)}” (${was ?? ""}, else ${would})`;
+        return say`${quotedLabel(graph, id)} (${standingWords(was)}, else ${standingWords(would)})`;
       });
-      const message = `${labelOf(graph, argument.id)} is taken as ${argument.strength}, and that decides ${inWords(names)}${said ? "" : "; expected a reason in why-strength"}.`;
+      const label = labelText(graph, argument.id);
+      const decides =
+        argument.strength === "weak"
+          ? say`${label} is taken as weak, and that decides ${row(names)}`
+          : say`${label} is taken as strong, and that decides ${row(names)}`;
+      const message = said ? say`${decides}.` : say`${decides}; expected a reason in why-strength.`;
       const about = [argument.from, ...changed];
       return [
         tell(graph, "verdict-depends-on-strength", said ? "note" : "warning", about, message, {
@@ -41,4 +48,15 @@ export const verdictDependsOnStrength: Rule = {
     });
     return { findings };
   },
+};
+
+function standingWords(standing: string | null): Text {
+  return standings[standing ?? ""] ?? standing ?? "";
+}
+
+const standings: Readonly<Record<string, Said>> = {
+  stands: say`stands`,
+  open: say`open`,
+  falls: say`falls`,
+  unsupported: say`unsupported`,
 };

@@ -1,10 +1,12 @@
 import type { Id } from "../../../base/finding.ts";
-import { labelOf } from "../../../link/names/label.ts";
+import { inEnglish } from "../../../base/text/said/english.ts";
+import { row, say } from "../../../base/text/said/said.ts";
+import type { Row, Said, Text } from "../../../base/text/said/said.ts";
 import { latestPositions } from "../../argument.ts";
 import { reasonOf } from "../../explain/reason.ts";
 import { apart } from "../acceptance.ts";
 import type { Rule, View } from "../rule.ts";
-import { byCause, inWords, tell } from "../tell.ts";
+import { byCause, labels, quotedLabels, tell } from "../tell.ts";
 
 /** What an unsupported claim lacks, and the claims through which. */
 export type Lack = {
@@ -44,10 +46,10 @@ export function held(view: View): ReadonlyMap<Id, readonly Id[]> {
   return holders;
 }
 
-/** A claim that somebody holds, who that is in words, and what the claim lacks. */
+/** A claim that somebody holds, what those are called who do, and what the claim lacks. */
 export interface Lacking {
   readonly claim: Id;
-  readonly who: string;
+  readonly who: Row;
   readonly holders: number;
   readonly lack: Lack;
 }
@@ -55,10 +57,10 @@ export interface Lacking {
 /** A rule about claims that somebody holds and that lack support in one way; those of one cause are told together. */
 export function support(
   id: Lack["rule"],
-  title: string,
-  doc: string,
+  title: Text,
+  doc: Text,
   causeOf: (one: Lacking) => string,
-  says: (view: View, group: readonly [Lacking, ...Lacking[]]) => string,
+  says: (view: View, group: readonly [Lacking, ...Lacking[]]) => Said,
 ): Rule {
   return {
     id,
@@ -69,8 +71,7 @@ export function support(
       const lacking = [...held(view)].flatMap(([claim, scholars]): readonly Lacking[] => {
         const lack = lackOf(view, claim);
         if (lack?.rule !== id) return [];
-        const who = inWords(scholars.map((scholar) => labelOf(view.graph, scholar)));
-        return [{ claim, who, holders: scholars.length, lack }];
+        return [{ claim, who: labels(view.graph, scholars), holders: scholars.length, lack }];
       });
       const side = apart(view.graph, id);
       const findings = byCause(lacking, (one) => `${causeOf(one)}\n${side(one.claim)}`).map((group) => {
@@ -83,12 +84,15 @@ export function support(
 }
 
 /** Who holds which claims: `Vane holds “A” and “B” and Hale holds “C”`. */
-export function holding({ graph }: View, group: readonly Lacking[]): string {
-  return inWords(
-    byCause(group, ({ who }) => who).map((those) => {
+export function holding({ graph }: View, group: readonly Lacking[]): Row {
+  return row(
+    byCause(group, ({ who }) => inEnglish(say`${who}`)).map((those) => {
       const [{ who, holders }] = those;
-      const names = those.map(({ claim }) => `“${labelOf(graph, claim)}”`);
-      return `${who} ${holders === 1 ? "holds" : "hold"} ${inWords(names)}`;
+      const names = quotedLabels(
+        graph,
+        those.map(({ claim }) => claim),
+      );
+      return holders === 1 ? say`${who} holds ${names}` : say`${who} hold ${names}`;
     }),
   );
 }

@@ -1,11 +1,12 @@
 import type { Id } from "../../../base/finding.ts";
+import { say } from "../../../base/text/said/said.ts";
 import type { Graph } from "../../../link/graph.ts";
-import { labelOf } from "../../../link/names/label.ts";
+import { labelText } from "../../../link/names/label.ts";
 import { latestPositions } from "../../argument.ts";
 import type { Argument } from "../../argument.ts";
 import type { Judgement } from "../../judge.ts";
 import type { Rule } from "../rule.ts";
-import { inWords, tell } from "../tell.ts";
+import { labels, quotedLabels, tell } from "../tell.ts";
 
 const patience = 10;
 
@@ -13,18 +14,20 @@ const patience = 10;
 export const unansweredArgument: Rule = {
   id: "unanswered-argument",
   level: "note",
-  title:
-    "An argument against what a scholar holds has been in print ten years, and no argument is against it.",
-  doc: "Either it was overlooked, or nobody could answer it; the review should say which. Ten years are counted back from the year asked for, else from the newest source.",
+  title: say`An argument against what a scholar holds has been in print ten years, and no argument is against it.`,
+  doc: say`Either it was overlooked, or nobody could answer it; the review should say which. Ten years are counted back from the year asked for, else from the newest source.`,
   find: ({ graph, judgement, lens }) => {
     const now =
       lens.asOf ?? Math.max(...[...graph.sources.values()].flatMap((source) => source.year ?? []), -Infinity);
     const findings = objectionsIn(graph, judgement).flatMap(
       ({ argument, year, against, holders, replies }) => {
         if (year > now - patience || replies.length > 0) return [];
-        const who = inWords(holders.map((one) => labelOf(graph, one)));
-        const names = inWords(against.map((claim) => `“${labelOf(graph, claim)}”`));
-        const message = `${labelOf(graph, argument.id)} is against ${names}, which ${who} ${holders.length === 1 ? "holds" : "hold"}, and no argument is against it.`;
+        const label = labelText(graph, argument.id);
+        const [names, who] = [quotedLabels(graph, against), labels(graph, holders)];
+        const message =
+          holders.length === 1
+            ? say`${label} is against ${names}, which ${who} holds, and no argument is against it.`
+            : say`${label} is against ${names}, which ${who} hold, and no argument is against it.`;
         return [tell(graph, "unanswered-argument", "note", [argument.from, ...against], message)];
       },
     );

@@ -1,21 +1,22 @@
 import type { Edit, Finding, Id } from "../../../base/finding.ts";
+import { row, say } from "../../../base/text/said/said.ts";
+import type { Hole, Said } from "../../../base/text/said/said.ts";
 import { derive } from "../../../derive/derive.ts";
 import type { Derived } from "../../../derive/derive.ts";
 import type { Run } from "../../../derive/run.ts";
 import type { DerivationRecord } from "../../../link/graph.ts";
-import { labelOf } from "../../../link/names/label.ts";
 import { quoted } from "../../../read/yaml/split.ts";
 import { valueAt } from "../../../read/yaml/tree.ts";
 import type { Node } from "../../../read/yaml/tree.ts";
 import type { Rule, View } from "../rule.ts";
-import { byCause, inWords, tell } from "../tell.ts";
+import { byCause, chained, labels, quotedLabel, tell } from "../tell.ts";
 
 /** Numbers whose inputs an argument beat, with what they would be without those. */
 export const beatenInput: Rule = {
   id: "beaten-input",
   level: "warning",
-  title: "A derivation used a measurement that does not hold.",
-  doc: "An argument against the measurement works, so the number does not hold either. Leave the measurement out with `without` to go on without it (the change is offered, with the number it gives), or answer the argument: the choice is yours.",
+  title: say`A derivation used a measurement that does not hold.`,
+  doc: say`An argument against the measurement works, so the number does not hold either. Leave the measurement out with \`without\` to go on without it (the change is offered, with the number it gives), or answer the argument: the choice is yours.`,
   find: (view) => {
     const missing: Run[] = [];
     const found = [...view.derivations.byId.values()].flatMap((derived): readonly Beaten[] => {
@@ -48,19 +49,23 @@ interface Beaten {
 function told({ graph }: View, group: readonly [Beaten, ...Beaten[]]): Finding {
   const [{ beaten }] = group;
   const one = beaten.length === 1;
-  const them = one ? "it" : "them";
-  const name = ({ derived }: Beaten): string => `“${labelOf(graph, derived.id)}”`;
-  const numbers = group.flatMap((it) =>
-    it.other === null
-      ? []
-      : [`${group.length > 1 ? `in ${name(it)} ` : ""}${numbersOf(it.derived, it.other)}`],
-  );
-  const said = numbers.length > 0 ? `; without ${them}, ${numbers.join("; ")}` : "";
-  const message = `${inWords(group.map(name))} used ${inWords(beaten.map((id) => labelOf(graph, id)))}, which ${one ? "does" : "do"} not hold, expected evidence that does${said}.`;
+  const names = row(group.map(({ derived }) => quotedLabel(graph, derived.id)));
+  const inputs = labels(graph, beaten);
+  const used = one
+    ? say`${names} used ${inputs}, which does not hold, expected evidence that does`
+    : say`${names} used ${inputs}, which do not hold, expected evidence that does`;
+  const numbers = group.flatMap(({ derived, other }): readonly Said[] => {
+    if (other === null) return [];
+    const told = numbersOf(derived, other);
+    return [group.length > 1 ? say`in ${quotedLabel(graph, derived.id)} ${told}` : say`${told}`];
+  });
+  const message = numbers.length > 0 ? say`${used}; ${withoutThem(one, numbers)}.` : say`${used}.`;
   const edits = group.flatMap((it) => it.edits);
   // Only where every derivation is mended by it: half of a finding is none.
   const whole = group.every((it) => it.edits.length > 0);
-  const fix = whole ? { fix: { label: `Leave ${them} out`, edits, choice: true as const } } : {};
+  const fix = whole
+    ? { fix: { label: one ? say`Leave it out` : say`Leave them out`, edits, choice: true as const } }
+    : {};
   const about = [...group.map(({ derived }) => derived.id), ...beaten];
   return tell(graph, "beaten-input", "warning", about, message, { path: ["inputs"], ...fix });
 }
@@ -78,16 +83,21 @@ function without(
   return { other: null, run: missing.find((run) => run.key === other.run?.key) ?? null };
 }
 
+function withoutThem(one: boolean, numbers: readonly Said[]): Said {
+  const all = chained(numbers, (before, next) => say`${before}; ${next}`);
+  return one ? say`without it, ${all}` : say`without them, ${all}`;
+}
+
 /** The numbers that change most visibly, the first three: `p 0.031 instead of 0.004`. */
-function numbersOf(derived: Derived, other: Derived): string {
-  if (other.status !== "computed") return "it would be refused";
+function numbersOf(derived: Derived, other: Derived): Hole {
+  if (other.status !== "computed") return say`it would be refused`;
   const changed = Object.entries(derived.numbers).flatMap(([name, { value }]) => {
     const now = other.numbers[name]?.value;
     return now === undefined || shown(now) === shown(value)
       ? []
-      : [`${name} would be ${shown(now)} instead of ${shown(value)}`];
+      : [say`${name} would be ${shown(now)} instead of ${shown(value)}`];
   });
-  return changed.length === 0 ? "its numbers stay" : inWords(changed.slice(0, 3));
+  return changed.length === 0 ? say`its numbers stay` : row(changed.slice(0, 3));
 }
 
 function shown(value: number): string {

@@ -1,3 +1,5 @@
+import { row, say } from "../../../base/text/said/said.ts";
+import type { Hole, Said } from "../../../base/text/said/said.ts";
 import { bearingOn } from "../../../derive/bearing.ts";
 import { trialsOf } from "../../../derive/choices.ts";
 import type { Trial } from "../../../derive/choices.ts";
@@ -6,17 +8,17 @@ import type { Run } from "../../../derive/run.ts";
 import type { Choice } from "../../../derive/lens.ts";
 import { formatSI } from "../../../base/quantity/quantity-print.ts";
 import type { Graph } from "../../../link/graph.ts";
-import { labelOf } from "../../../link/names/label.ts";
+import { labelText } from "../../../link/names/label.ts";
 import type { Rule, View } from "../rule.ts";
-import { inWords, tell } from "../tell.ts";
+import { quotedLabel, tell } from "../tell.ts";
 import { saidAlone, saidOf } from "./saying.ts";
 
 /** Verdicts that turn when another scholar's readings are used. */
 export const verdictDependsOnDisputedMeasurement: Rule = {
   id: "verdict-depends-on-disputed-measurement",
   level: "warning",
-  title: "What a number says of a claim changes with the readings that are used.",
-  doc: "The derivation was run again with each source's readings throughout, and with each single reading, where several sources measured the same dimension; and with each other size that goes by the name of its unit. The readings that turn the verdict are worth a second look at the thing before anything else.",
+  title: say`What a number says of a claim changes with the readings that are used.`,
+  doc: say`The derivation was run again with each source's readings throughout, and with each single reading, where several sources measured the same dimension; and with each other size that goes by the name of its unit, or of a unit that measurements are written in. The readings that turn the verdict are worth a second look at the thing before anything else.`,
   find: (view) => {
     const missing = new Map<string, Run>();
     const findings = [...view.derivations.byId.values()].flatMap((derived) => {
@@ -37,20 +39,24 @@ function told({ graph }: View, derived: Derived, turning: readonly Trial[]) {
     const [alike, ...others] = new Set(turned.values());
     const short = turned.size === claims.length && others.length === 0 && alike !== undefined;
     const says = short ? saidAlone[alike] : saidOf(graph, turned);
-    return `with ${takenIn(graph, choice)} it ${says}`;
+    return withTaken(graph, choice, says);
   });
   const was = new Map(
     claims.map((claim) => [claim, bearingOn(derived.bearings, claim) ?? "inconclusive"] as const),
   );
-  const message = `“${labelOf(graph, derived.id)}” ${saidOf(graph, was)}, but ${inWords(ways)}.`;
+  const message = say`${quotedLabel(graph, derived.id)} ${saidOf(graph, was)}, but ${row(ways)}.`;
   const about = [derived.id, ...claims, ...turning.flatMap(({ choice }) => choice.use ?? [])];
   return tell(graph, "verdict-depends-on-disputed-measurement", "warning", about, message, {
     path: ["inputs"],
   });
 }
 
-/** What another choice takes, in words. */
-function takenIn(graph: Graph, { prefer, use, unit }: Choice): string {
-  if (unit !== undefined) return `the ${unit.name} of ${formatSI(unit.size, unit.kind)}`;
-  return prefer === undefined ? labelOf(graph, use ?? "") : `the readings of ${labelOf(graph, prefer)}`;
+/** What another choice takes, and what the number says with it. */
+function withTaken(graph: Graph, { prefer, use, unit, written }: Choice, says: Hole): Said {
+  if (unit !== undefined) return say`with the ${unit.name} of ${formatSI(unit.size, unit.kind)} it ${says}`;
+  if (written !== undefined)
+    return say`with each ${written.unit} of the measurements read as ${formatSI(written.as.size, written.as.kind)} it ${says}`;
+  return prefer === undefined
+    ? say`with ${labelText(graph, use ?? "")} it ${says}`
+    : say`with the readings of ${labelText(graph, prefer)} it ${says}`;
 }

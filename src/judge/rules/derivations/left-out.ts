@@ -1,4 +1,6 @@
 import type { Finding, Id } from "../../../base/finding.ts";
+import { row, say } from "../../../base/text/said/said.ts";
+import type { Hole, Said, Text } from "../../../base/text/said/said.ts";
 import { bearingOn } from "../../../derive/bearing.ts";
 import { lossesOf } from "../../../derive/choices.ts";
 import type { Loss } from "../../../derive/choices.ts";
@@ -6,10 +8,10 @@ import type { Derived } from "../../../derive/derive.ts";
 import type { Run } from "../../../derive/run.ts";
 import type { InCommon } from "../../../derive/trials/leave-out.ts";
 import type { Graph } from "../../../link/graph.ts";
-import { labelOf } from "../../../link/names/label.ts";
+import { labelText } from "../../../link/names/label.ts";
 import { withheldIn } from "../../../link/withheld.ts";
 import type { Rule } from "../rule.ts";
-import { byCause, fewOf, inWords, tell } from "../tell.ts";
+import { byCause, few, quotedLabel, tell } from "../tell.ts";
 import { saidAlone, saidOf } from "./saying.ts";
 import type { Saying } from "./saying.ts";
 
@@ -17,8 +19,8 @@ import type { Saying } from "./saying.ts";
 export const verdictDependsOnOne: Rule = {
   id: "verdict-depends-on-one",
   level: "note",
-  title: "What a number says of a claim changes when one artefact, source or survey is left out.",
-  doc: "The derivation was run again without each artefact, each source, and each survey or instrument whose readings share an error; searches then draw a thousand sets, and all of theirs where p comes near a limit. What turns the verdict carries it: say so, and look at that one again first. Where too little would be left to compute on there is no other verdict, and nothing is said.",
+  title: say`What a number says of a claim changes when one artefact, source or survey is left out.`,
+  doc: say`The derivation was run again without each artefact, each source, and each survey or instrument whose readings share an error; searches then draw a thousand sets, and all of theirs where p comes near a limit. What turns the verdict carries it: say so, and look at that one again first. Where too little would be left to compute on there is no other verdict, and nothing is said.`,
   find: (view) => {
     const missing = new Map<string, Run>();
     const stands = (id: Id): boolean => view.judgement.standings.get(id) === "stands";
@@ -57,19 +59,25 @@ function told(graph: Graph, derived: Derived, turning: readonly Turning[]): Find
     const [alike, ...others] = new Set(turned.values());
     const short = turned.size === claims.length && others.length === 0 && alike !== undefined;
     const names = group.map(({ name }) => nameOf(graph, name));
-    const without =
-      names.length > 3
-        ? `without any one of ${inWords(fewOf(names))}`
-        : names.map((name) => `without ${name}`).join(" or ");
-    return `${without} it ${short ? saidAlone[alike] : saidOf(graph, turned)}`;
+    return withoutThem(names, short ? saidAlone[alike] : saidOf(graph, turned));
   });
-  const message = `“${labelOf(graph, derived.id)}” ${saidOf(graph, was)}, but ${inWords(ways)}.`;
+  const message = say`${quotedLabel(graph, derived.id)} ${saidOf(graph, was)}, but ${row(ways)}.`;
   const records = turning.flatMap(({ name }) => (name.sort === "survey" ? [] : [name.name]));
   return tell(graph, "verdict-depends-on-one", "note", [derived.id, ...claims, ...records], message, {
     path: ["inputs"],
   });
 }
 
-function nameOf(graph: Graph, { sort, name }: InCommon): string {
-  return sort === "survey" ? `the readings that share the error of ${name}` : labelOf(graph, name);
+/** What a number says when it is computed without any one of some things. */
+function withoutThem(names: readonly Text[], says: Hole): Said {
+  const [one = "", two, three] = names;
+  if (names.length > 3) return say`without any one of ${few(names)} it ${says}`;
+  if (three !== undefined) return say`without ${one} or without ${two ?? ""} or without ${three} it ${says}`;
+  return two === undefined
+    ? say`without ${one} it ${says}`
+    : say`without ${one} or without ${two} it ${says}`;
+}
+
+function nameOf(graph: Graph, { sort, name }: InCommon): Text {
+  return sort === "survey" ? say`the readings that share the error of ${name}` : labelText(graph, name);
 }

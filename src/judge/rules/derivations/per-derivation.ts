@@ -1,14 +1,16 @@
 import type { Level } from "../../../base/finding.ts";
+import { inEnglish } from "../../../base/text/said/english.ts";
+import { first, say } from "../../../base/text/said/said.ts";
+import type { Said, Text } from "../../../base/text/said/said.ts";
 import type { Derived } from "../../../derive/derive.ts";
 import type { Graph } from "../../../link/graph.ts";
 import type { Step } from "../../../read/yaml/tree.ts";
-import { labelOf } from "../../../link/names/label.ts";
 import type { Rule, View } from "../rule.ts";
-import { tell } from "../tell.ts";
+import { quotedLabel, tell } from "../tell.ts";
 
 /** What a rule has to say of a derivation, and of which of its fields. */
-export interface Said {
-  readonly message: string;
+export interface Remark {
+  readonly message: Text;
   readonly path?: readonly Step[];
 }
 
@@ -16,9 +18,9 @@ export interface Said {
 export function perDerivation(
   id: string,
   level: Level,
-  title: string,
-  doc: string,
-  says: (derived: Derived, view: View) => readonly Said[],
+  title: Text,
+  doc: Text,
+  says: (derived: Derived, view: View) => readonly Remark[],
 ): Rule {
   return {
     id,
@@ -36,8 +38,11 @@ export function perDerivation(
 }
 
 /** A sentence with a capital and a stop. */
-export const sentence = (text: string): string =>
-  `${text.charAt(0).toUpperCase()}${text.slice(1).replace(/\.$/, "")}.`;
+export function sentence(text: Text): Text {
+  if (typeof text !== "string") return first(inEnglish(text).endsWith(".") ? text : say`${text}.`);
+  return `${text.charAt(0).toUpperCase()}${text.slice(1).replace(/\.$/, "")}.`;
+}
 
-/** A derivation by its name, in quotation marks. */
-export const named = (graph: Graph, derived: Derived): string => `“${labelOf(graph, derived.id)}”`;
+/** That a derivation was refused, and why. */
+export const wasRefused = (graph: Graph, derived: Derived): Said =>
+  say`${quotedLabel(graph, derived.id)} was refused. ${sentence(derived.why ?? "")}`;

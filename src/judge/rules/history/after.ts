@@ -1,9 +1,11 @@
 import type { Id } from "../../../base/finding.ts";
+import { count, row, say } from "../../../base/text/said/said.ts";
+import type { Hole, Said, Text } from "../../../base/text/said/said.ts";
 import { ofThings } from "../../../derive/lens.ts";
 import type { AnyLinked } from "../../../link/graph.ts";
-import { labelOf } from "../../../link/names/label.ts";
+import { labelText } from "../../../link/names/label.ts";
 import type { Rule, View } from "../rule.ts";
-import { inWords, tell } from "../tell.ts";
+import { quotedLabel, tell } from "../tell.ts";
 import { eventsOf } from "../measurements/compare.ts";
 
 /** Observations and measurements that were taken, not repeated: whose year is when somebody looked. */
@@ -28,7 +30,7 @@ export function afterEvents(
   lists: readonly string[],
   kinds: readonly string[],
   befalls: (thing: Id) => readonly Id[],
-  says: (thing: string, event: number, names: string) => string,
+  says: (thing: Text, event: number, names: Hole) => Said,
 ): ReturnType<Rule["find"]> {
   const { graph } = view;
   const groups = new Map<string, { readonly thing: Id; readonly event: number; readonly about: Id[] }>();
@@ -46,9 +48,9 @@ export function afterEvents(
     }
   }
   const findings = [...groups.values()].map(({ thing, event, about }) => {
-    const few = about.slice(0, 2).map((one) => `“${labelOf(graph, one)}”`);
-    const names = about.length > 2 ? [...few, `${about.length - 2} more`] : few;
-    return tell(graph, id, level, about, says(labelOf(graph, thing), event, inWords(names)));
+    const two = about.slice(0, 2).map((one) => quotedLabel(graph, one));
+    const names = about.length > 2 ? say`${row(two, "comma")} and ${count(about.length - 2)} more` : row(two);
+    return tell(graph, id, level, about, says(labelText(graph, thing), event, names));
   });
   return { findings };
 }

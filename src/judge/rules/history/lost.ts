@@ -1,4 +1,5 @@
-import { yearText } from "../../../base/date/year.ts";
+import { yearWords } from "../../../base/date/year-words.ts";
+import { say } from "../../../base/text/said/said.ts";
 import type { Rule } from "../rule.ts";
 import { wholesOf } from "../measurements/compare.ts";
 import { afterEvents } from "./after.ts";
@@ -6,8 +7,8 @@ import { afterEvents } from "./after.ts";
 export const measuredAfterLoss: Rule = {
   id: "measured-after-loss",
   level: "warning",
-  title: "Something was observed or measured after the thing was lost.",
-  doc: "Either the date is wrong, or it was taken from a drawing, a cast or a report: then say so in `basis`. A loss is of the whole thing named; the loss of a part is a record of that part.",
+  title: say`Something was observed or measured after the thing was lost.`,
+  doc: say`Either the date is wrong, or it was taken from a drawing, a cast or a report: then say so in \`basis\`. A loss is of the whole thing named; the loss of a part is a record of that part.`,
   find: (view) =>
     afterEvents(
       view,
@@ -16,6 +17,6 @@ export const measuredAfterLoss: Rule = {
       ["loss"],
       (thing) => wholesOf(thing, view.graph),
       (thing, event, names) =>
-        `${names} is dated after ${thing} was lost in ${yearText(event)}, expected an earlier year or another basis.`,
+        say`${names} is dated after ${thing} was lost in ${yearWords(event)}, expected an earlier year or another basis.`,
     ),
 };

@@ -1,11 +1,13 @@
 import type { Finding } from "../../../base/finding.ts";
+import { count, row, say } from "../../../base/text/said/said.ts";
+import type { Hole, Said as Sentence } from "../../../base/text/said/said.ts";
 import { eventsIn } from "../../../derive/recorded/dates/events.ts";
 import { impossibleOrders } from "../../dates/impossible.ts";
 import type { ImpossibleOrder } from "../../dates/impossible.ts";
 import { datesSaid } from "../../dates/statements.ts";
 import type { Said } from "../../../derive/recorded/dates/said.ts";
 import type { View } from "../rule.ts";
-import { inWords, tell } from "../tell.ts";
+import { chained, tell } from "../tell.ts";
 import { orderWords, statementWords } from "./order-words.ts";
 import type { Telling } from "./order-words.ts";
 
@@ -17,24 +19,29 @@ export function orderFindings({ graph, judgement, lens }: View): readonly Findin
   return familiesOf(impossibleOrders(said, graph.rivalsOf)).map(({ first, same, near, by }) => {
     const all = [first, ...same, ...near];
     const about = [...new Set(all.flatMap(({ statements }) => statements.map((one) => one.record)))];
-    const message = [
+    const sentences = [
       orderWords(telling, first),
-      ...(same.length > 0 ? [`The same holds of ${leadsInWords(telling, same)}.`] : []),
-      ...(near.length > 0 && by !== null
-        ? [
-            `${leadsInWords(telling, near)} ${near.length === 1 ? "does" : "do"} not fit ${statementWords(telling, by)} either.`,
-          ]
-        : []),
-    ].join(" ");
+      ...(same.length > 0 ? [say`The same holds of ${leadsInWords(telling, same)}.`] : []),
+      ...(near.length > 0 && by !== null ? [misfit(telling, near, by)] : []),
+    ];
+    const message = say`${chained(sentences, (before, next) => say`${before} ${next}`)}`;
     const place = first.lead.place;
     const path = place === null ? {} : { path: ["history", place, "when"] };
     return tell(graph, "anachronism", "warning", about, message, path);
   });
 }
 
-function leadsInWords(telling: Telling, orders: readonly ImpossibleOrder[]): string {
+function misfit(telling: Telling, near: readonly ImpossibleOrder[], by: Said): Sentence {
+  const [leads, other] = [leadsInWords(telling, near), statementWords(telling, by)];
+  return near.length === 1
+    ? say`${leads} does not fit ${other} either.`
+    : say`${leads} do not fit ${other} either.`;
+}
+
+function leadsInWords(telling: Telling, orders: readonly ImpossibleOrder[]): Hole {
   const named = orders.slice(0, 3).map(({ lead }) => statementWords(telling, lead));
-  return inWords(orders.length > 3 ? [...named, `${orders.length - 3} more`] : named);
+  const others = orders.length - named.length;
+  return others > 0 ? say`${row(named, "comma")} and ${count(others)} more` : row(named);
 }
 
 /** Impossible orders of one cause: of the same things as the first, or against the same date of one. */

@@ -1,15 +1,26 @@
 import type { Id } from "../../../base/finding.ts";
+import { say } from "../../../base/text/said/said.ts";
+import type { Said } from "../../../base/text/said/said.ts";
+import type { Graph } from "../../../link/graph.ts";
 import { stances } from "../../argument.ts";
 import type { Stance } from "../../argument.ts";
 import type { View } from "../rule.ts";
+import { quotedLabel } from "../tell.ts";
 
-/** How each stance is said. */
-export const words = {
-  holds: "holds",
-  rejects: "rejects",
-  doubts: "doubts",
-  "leaves-open": "leaves open",
-} as const;
+/** A stance on a claim: `holds “A”`. */
+export function stanceOn(graph: Graph, { stance, claim }: Stance): Said {
+  const name = quotedLabel(graph, claim);
+  switch (stance) {
+    case "holds":
+      return say`holds ${name}`;
+    case "rejects":
+      return say`rejects ${name}`;
+    case "doubts":
+      return say`doubts ${name}`;
+    case "leaves-open":
+      return say`leaves open ${name}`;
+  }
+}
 
 /** One scholar's stances, in the order of their years. */
 export function byScholar(view: View): ReadonlyMap<Id, readonly Stance[]> {

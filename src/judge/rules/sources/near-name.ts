@@ -1,17 +1,19 @@
 import { editDistance } from "../../../base/nearest.ts";
 import type { Finding, Id } from "../../../base/finding.ts";
 import { slipAmong } from "../../../base/text/slip.ts";
+import { say } from "../../../base/text/said/said.ts";
+import type { Mention } from "../../../base/text/said/said.ts";
 import { folded } from "../../../link/dimension.ts";
 import type { Graph } from "../../../link/graph.ts";
 import { foldedName } from "../../../link/origin/people.ts";
 import type { Rule, View } from "../rule.ts";
-import { byCause, tell } from "../tell.ts";
+import { byCause, quoted, tell } from "../tell.ts";
 
 export const nearName: Rule = {
   id: "near-name",
   level: "note",
-  title: "Two names are so alike that one may be a slip.",
-  doc: "Names of scholars, things, dimensions, features and events are compared, and events with the ids of things. If both are meant, let them be; if one is a slip, mend it, or list it under `also` or `known-as`.",
+  title: say`Two names are so alike that one may be a slip.`,
+  doc: say`Names of scholars, things, dimensions, features and events are compared, and events with the ids of things. If both are meant, let them be; if one is a slip, mend it, or list it under \`also\` or \`known-as\`.`,
   ofTheRecord: true,
   find: ({ graph, judgement }: View) => {
     const scholars = graph
@@ -30,8 +32,8 @@ export const nearName: Rule = {
     return { findings: all.map(([one, other]) => told(one, other)) };
 
     function told(one: Named, other: Named): Finding {
-      const shown = ({ id, path }: Named): string => writtenName(graph, id, path);
-      const message = `“${shown(other)}” is nearly “${shown(one)}”, expected one spelling or two plainly different names.`;
+      const shown = ({ id, path }: Named): Mention => quoted(writtenName(graph, id, path));
+      const message = say`${shown(other)} is nearly ${shown(one)}, expected one spelling or two plainly different names.`;
       return tell(graph, "near-name", "note", [other.id, one.id], message, { path: [other.path] });
     }
   },

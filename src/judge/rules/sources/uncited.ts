@@ -1,15 +1,15 @@
 import type { Id } from "../../../base/finding.ts";
+import { say } from "../../../base/text/said/said.ts";
 import type { AnyLinked } from "../../../link/graph.ts";
-import { labelOf } from "../../../link/names/label.ts";
 import { apart } from "../acceptance.ts";
 import type { Rule } from "../rule.ts";
-import { byCause, inWords, tell } from "../tell.ts";
+import { byCause, labels, tell } from "../tell.ts";
 
 export const uncitedSource: Rule = {
   id: "uncited-source",
   level: "note",
-  title: "A source of the bibliography is cited by no record.",
-  doc: "Either there is nothing in it, which a reading with the status nothing-in-it records, or something was forgotten.",
+  title: say`A source of the bibliography is cited by no record.`,
+  doc: say`Either there is nothing in it, which a reading with the status nothing-in-it records, or something was forgotten.`,
   ofTheRecord: true,
   find: ({ graph }) => {
     const cited = new Set<Id>(graph.settings.units.flatMap((unit) => unit.from));
@@ -22,7 +22,11 @@ export const uncitedSource: Rule = {
     const members = new Set([...graph.sources.values()].flatMap((source) => source.members));
     const about = [...graph.sources.keys()].filter((key) => !cited.has(key) && !members.has(key));
     const findings = byCause(about, apart(graph, "uncited-source")).map((keys) => {
-      const message = `${inWords(keys.map((key) => labelOf(graph, key)))} ${keys.length === 1 ? "is" : "are"} cited by no record, expected a record or a reading.`;
+      const names = labels(graph, keys);
+      const message =
+        keys.length === 1
+          ? say`${names} is cited by no record, expected a record or a reading.`
+          : say`${names} are cited by no record, expected a record or a reading.`;
       return tell(graph, "uncited-source", "note", keys, message);
     });
     return { findings };

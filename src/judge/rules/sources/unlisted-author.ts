@@ -1,12 +1,13 @@
+import { row, say } from "../../../base/text/said/said.ts";
 import { authorship, foldedName } from "../../../link/origin/people.ts";
 import type { Rule } from "../rule.ts";
-import { byCause, fewOf, inWords, tell } from "../tell.ts";
+import { byCause, few, tell } from "../tell.ts";
 
 export const unlistedAuthor: Rule = {
   id: "unlisted-author",
   level: "note",
-  title: "An author in the bibliography is none of the corpus's scholars.",
-  doc: "Add the scholar, or the spelling to `known-as`, if the author holds or measured something; else let it be.",
+  title: say`An author in the bibliography is none of the corpus's scholars.`,
+  doc: say`Add the scholar, or the spelling to \`known-as\`, if the author holds or measured something; else let it be.`,
   ofTheRecord: true,
   find: ({ graph }) => {
     const authors = authorship(graph.list("scholars"));
@@ -20,8 +21,12 @@ export const unlistedAuthor: Rule = {
     const findings = byCause(people, sourcesOf).map((group) => {
       const [person] = group;
       const sources = person.map(({ source }) => source);
-      const names = inWords(group.map(([{ name }]) => name));
-      const message = `${names} of ${inWords(fewOf(sources.map(({ label }) => label)))} ${group.length === 1 ? "is" : "are"} not among the scholars, expected a scholar of that name.`;
+      const names = row(group.map(([{ name }]) => name));
+      const works = few(sources.map(({ label }) => label));
+      const message =
+        group.length === 1
+          ? say`${names} of ${works} is not among the scholars, expected a scholar of that name.`
+          : say`${names} of ${works} are not among the scholars, expected a scholar of that name.`;
       return tell(graph, "unlisted-author", "note", [...new Set(sources.map(({ key }) => key))], message);
     });
     return { findings };

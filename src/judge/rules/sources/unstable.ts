@@ -1,5 +1,6 @@
 import { finding } from "../../../base/finding.ts";
 import type { Edit, Finding, Fix, Id } from "../../../base/finding.ts";
+import { count, row, say } from "../../../base/text/said/said.ts";
 import type { AnyLinked, Graph } from "../../../link/graph.ts";
 import type { Node } from "../../../read/yaml/tree.ts";
 import type { Rule } from "../rule.ts";
@@ -8,8 +9,8 @@ import type { Rule } from "../rule.ts";
 export const unstableReference: Rule = {
   id: "unstable-reference",
   level: "note",
-  title: "A reference goes by a made name that several records share.",
-  doc: "Measurements and positions without an id are named after what they say; where several are called alike, the reference may come to mean another when one is added. Give the record an id of its own and refer to that: the change is offered.",
+  title: say`A reference goes by a made name that several records share.`,
+  doc: say`Measurements and positions without an id are named after what they say; where several are called alike, the reference may come to mean another when one is added. Give the record an id of its own and refer to that: the change is offered.`,
   ofTheRecord: true,
   find: ({ graph }) => {
     const shared = sharedNames(graph);
@@ -59,8 +60,8 @@ function told(graph: Graph, base: Id, ids: readonly Id[], places: readonly Refer
   const met = places.filter(({ to }) => ids.includes(to));
   const [first, ...others] = met;
   if (first === undefined) return [];
-  const count = met.length === 1 ? "" : `; it is met in ${met.length} places`;
-  const message = `Unstable reference \`${base}\`, expected a record with an id of its own: several are called so${count}`;
+  const unstable = say`Unstable reference \`${base}\`, expected a record with an id of its own: several are called so`;
+  const message = met.length === 1 ? unstable : say`${unstable}; it is met in ${count(met.length)} places`;
   const about = [...new Set([...met.flatMap(({ by }) => by ?? []), ...met.map(({ to }) => to)])];
   const fix = naming(graph, ids, met);
   const place = ({ file, node: { start, end } }: Reference) => ({ file, start, end });
@@ -82,7 +83,8 @@ function naming(graph: Graph, ids: readonly Id[], met: readonly Reference[]): Fi
     for (const { to, file, node } of met)
       if (to === id) edits.push({ file, start: node.start, end: node.end, text: own });
   }
-  return { label: `Give ${names.length === 1 ? "it the id" : "them the ids"} ${names.join(", ")}`, edits };
+  const all = row(names, "comma");
+  return { label: names.length === 1 ? say`Give it the id ${all}` : say`Give them the ids ${all}`, edits };
 }
 
 function idEdit({ node, file }: AnyLinked, id: Id): Edit | null {

@@ -1,6 +1,7 @@
 import "@citation-js/plugin-bibtex";
 import { plugins } from "@citation-js/core";
 import type { Finding, Id } from "../../../base/finding.ts";
+import { say } from "../../../base/text/said/said.ts";
 import type { Collector } from "../../decode/collector.ts";
 import type { SourceFile } from "../../source-file.ts";
 import { datesOf } from "./dates.ts";
@@ -43,7 +44,7 @@ function tellDoubles(entry: BibEntry, found: Collector): void {
   const seen = new Set<string>();
   for (const { name, span } of entry.fields) {
     if (seen.has(name)) {
-      const message = `Duplicate field \`${name}\` in entry \`${entry.key}\`, expected it once; the first is kept`;
+      const message = say`Duplicate field \`${name}\` in entry \`${entry.key}\`, expected it once; the first is kept`;
       found.bad(message, span, { rule: "duplicate-key", about: [entry.key] });
     }
     seen.add(name);
@@ -61,7 +62,7 @@ function sourceFrom(entry: BibEntry, fields: Fields, found: Collector): Source {
   for (const { message, level, field } of problems)
     if (field !== "type") found.bad(message, entry.keySpan, { level, about });
   if (!knownKinds.has(entry.type)) {
-    const message = `Unknown kind of entry \`@${entry.type}\`, read as a document`;
+    const message = say`Unknown kind of entry \`@${entry.type}\`, read as a document`;
     found.bad(message, entry.keySpan, { level: "note", about });
   }
   const orcids = orcidsOf(fields.get(`${named}+an:orcid`)?.text ?? "");
@@ -94,7 +95,7 @@ function propertiesOf(entry: BibEntry, fields: Fields, found: Collector): Proper
     if (!usedFields.has(name)) continue;
     const tooLong = text.length > longestField || (nameFields.has(name) && longName(oneLine(text)));
     if (tooLong) {
-      found.bad(`Unexpected length of \`${name}\`, expected a text of ordinary length`, span, {
+      found.bad(say`Unexpected length of \`${name}\`, expected a text of ordinary length`, span, {
         about: [entry.key],
       });
       continue;
@@ -138,7 +139,7 @@ function readFields(
       good[name] = value.replace(/[{}$\\]/g, "");
       const at = fields.get(name)?.span ?? entry.keySpan;
       found.bad(
-        `Unreadable \`${name}\` of entry \`${entry.key}\`, expected TeX that ends what it begins`,
+        say`Unreadable \`${name}\` of entry \`${entry.key}\`, expected ${"TeX"} that ends what it begins`,
         at,
         {
           about: [entry.key],
@@ -171,7 +172,7 @@ function setOf(entry: BibEntry, byKey: ReadonlyMap<Id, Source>, found: Collector
     .filter((key) => key !== "");
   const unknown = members.find((key) => !byKey.has(key));
   if (named && unknown !== undefined) {
-    const message = `Unknown entry \`${unknown}\` in the set \`${entry.key}\`, expected a key of this file`;
+    const message = say`Unknown entry \`${unknown}\` in the set \`${entry.key}\`, expected a key of this file`;
     found.bad(message, named.span, { about: [entry.key] });
   }
   const first = members.map((key) => byKey.get(key)).find((source) => source !== undefined);

@@ -1,4 +1,6 @@
 import type { Id } from "../../../base/finding.ts";
+import { say } from "../../../base/text/said/said.ts";
+import type { Text } from "../../../base/text/said/said.ts";
 import type { Collector } from "../../decode/collector.ts";
 import type { BibEntry, BibField } from "./lexer.ts";
 import { notInherited, titleInheritance } from "./names.ts";
@@ -64,7 +66,7 @@ function parentOf(
   line: readonly Id[],
 ): BibEntry | null {
   const parent = family.byKey.get(key);
-  const tell = (message: string): null => {
+  const tell = (message: Text): null => {
     family.found.bad(message, named.span, { about: [entry.key] });
     return null;
   };
@@ -72,17 +74,17 @@ function parentOf(
   if (parent === undefined)
     return line.length > 0
       ? null
-      : tell(`Unknown entry \`${key}\` in \`${named.name}\`, expected a key of this file`);
+      : tell(say`Unknown entry \`${key}\` in \`${named.name}\`, expected a key of this file`);
   if (key === entry.key || line.includes(key)) {
     if (key !== root || family.circles.has(key)) return null;
     for (const member of [...line, entry.key]) family.circles.add(member);
-    return tell(`Unexpected circle of \`${named.name}\` through \`${key}\`, expected entries that end it`);
+    return tell(say`Unexpected circle of \`${named.name}\` through \`${key}\`, expected entries that end it`);
   }
   if (line.length < longestLine && family.spent < mostInherited) return parent;
   if (family.tooMuch) return null;
   family.tooMuch = true;
   return tell(
-    `Unexpected amount of \`${named.name}\`, expected at most ${longestLine} in a line and 128 MiB in all`,
+    say`Unexpected amount of \`${named.name}\`, expected at most ${String(longestLine)} in a line and ${"128 MiB"} in all`,
   );
 }
 

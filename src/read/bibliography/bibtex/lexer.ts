@@ -1,4 +1,6 @@
 import type { Id, Span } from "../../../base/finding.ts";
+import { coded, say } from "../../../base/text/said/said.ts";
+import type { Text } from "../../../base/text/said/said.ts";
 import { collector, lineSpan, quoted } from "../../decode/collector.ts";
 import type { Collector } from "../../decode/collector.ts";
 import type { SourceFile } from "../../source-file.ts";
@@ -63,14 +65,14 @@ export function lexBibtex(file: SourceFile): {
     const entry = block(reader, start, type.toLowerCase(), bracket === "(" ? ")" : "}");
     if (entry !== null) entries.push(entry);
     if (reader.trouble !== null) {
-      const { message, at }: { message: string; at: number } = reader.trouble;
+      const { message, at }: { message: Text; at: number } = reader.trouble;
       const head = nextHead(start);
       // An entry that is left open fails only where the next one is: the place to mend is its own.
       if (at < head) found.bad(message, lineSpan(file, at));
       else {
         const said = quoted(text.slice(start, lineSpan(file, start).end));
         found.bad(
-          `Unexpected \`${said}\` that is never closed, expected its end before the next entry`,
+          say`Unexpected \`${said}\` that is never closed, expected its end before the next entry`,
           lineSpan(file, start),
         );
       }
@@ -85,9 +87,13 @@ export function lexBibtex(file: SourceFile): {
     }
   }
   if (blocks === 0 && /[^\s\uFEFF]/.test(text) && found.all().length === 0)
-    found.bad("Missing bibliography entries, expected `@book{key, …}` or the like", lineSpan(file, 0), {
-      rule: "unreadable-file",
-    });
+    found.bad(
+      say`Missing bibliography entries, expected ${coded("@book{key, …}")} or the like`,
+      lineSpan(file, 0),
+      {
+        rule: "unreadable-file",
+      },
+    );
   return { entries, found };
 }
 
@@ -113,7 +119,7 @@ function abbreviation(reader: Reader, close: string): null {
   const name = word(reader, /[^\s=,{}()"#%@]{1,200}/y);
   skipSpace(reader);
   if (name === null || reader.file.text[reader.at] !== "=")
-    return fail(reader, `Unexpected ${here(reader)}, expected \`@string{name = {text}}\``);
+    return fail(reader, say`Unexpected ${here(reader)}, expected ${coded("@string{name = {text}}")}`);
   reader.at++;
   const meaning = value(reader);
   if (meaning === null) return null;
@@ -122,7 +128,7 @@ function abbreviation(reader: Reader, close: string): null {
   if (reader.file.text[reader.at] === ",") reader.at++;
   skipSpace(reader);
   if (reader.file.text[reader.at] !== close)
-    return fail(reader, `Unexpected ${here(reader)}, expected \`${close}\``);
+    return fail(reader, say`Unexpected ${here(reader)}, expected \`${close}\``);
   reader.at++;
   return null;
 }
@@ -136,16 +142,18 @@ function keyOf(reader: Reader, close: string): { readonly text: string; readonly
   const mark = reader.at < reader.end ? text[reader.at] : "";
   if (key !== null && (mark === "," || mark === close)) return { text: key, start };
   if (key === null || mark === "=")
-    return fail(reader, "Missing key of the entry, expected `@book{key, …}`", start);
+    return fail(reader, say`Missing key of the entry, expected ${coded("@book{key, …}")}`, start);
   const spaced = /[^\s,{}=][^,{}=\r\n"]{0,80}(?=,)/y;
   spaced.lastIndex = start;
   const written = spaced.exec(text)?.[0].trimEnd();
   if (written === undefined)
-    return fail(reader, `Unexpected ${here(reader)}, expected \`,\` after the key \`${quoted(key)}\``);
+    return fail(reader, say`Unexpected ${here(reader)}, expected \`,\` after the key \`${quoted(key)}\``);
   const at = { file: path, start, end: start + written.length };
   const mended = written.replace(/\s+/g, "-");
-  const fix = { label: `Write \`${mended}\``, edits: [{ ...at, text: mended }] };
-  reader.found.bad(`Unexpected space in the key \`${written}\`, expected a key without spaces`, at, { fix });
+  const fix = { label: say`Write ${coded(mended)}`, edits: [{ ...at, text: mended }] };
+  reader.found.bad(say`Unexpected space in the key \`${written}\`, expected a key without spaces`, at, {
+    fix,
+  });
   reader.at = at.end;
   return { text: mended, start };
 }
@@ -163,7 +171,7 @@ function fieldsOf(reader: Reader, close: string, start: number, key: Id): readon
     if (reader.at >= reader.end)
       return fail(
         reader,
-        `Unexpected end of the file in entry \`${quoted(key)}\`, expected \`${close}\``,
+        say`Unexpected end of the file in entry \`${quoted(key)}\`, expected \`${close}\``,
         start,
       );
     if (text[reader.at] === close) {
@@ -172,10 +180,10 @@ function fieldsOf(reader: Reader, close: string, start: number, key: Id): readon
     }
     const name = word(reader, /[^\s=,{}()"#%@]{1,200}/y);
     if (name === null)
-      return fail(reader, `Unexpected ${here(reader)}, expected a field such as \`title = {…}\``);
+      return fail(reader, say`Unexpected ${here(reader)}, expected a field such as ${coded("title = {…}")}`);
     skipSpace(reader);
     if (text[reader.at] !== "=")
-      return fail(reader, `Unexpected ${here(reader)}, expected \`=\` after \`${quoted(name)}\``);
+      return fail(reader, say`Unexpected ${here(reader)}, expected \`=\` after \`${quoted(name)}\``);
     reader.at++;
     const read = value(reader);
     if (read === null) return null;
@@ -189,8 +197,8 @@ function fieldsOf(reader: Reader, close: string, start: number, key: Id): readon
     next.lastIndex = reader.at;
     if (!next.test(text)) continue;
     const at = { file: path, start: read.end, end: read.end };
-    const fix = { label: "Put a comma", edits: [{ ...at, text: "," }] };
-    reader.found.bad(`Missing \`,\` after \`${quoted(name)}\`, expected one between fields`, at, {
+    const fix = { label: say`Put a comma`, edits: [{ ...at, text: "," }] };
+    reader.found.bad(say`Missing \`,\` after \`${quoted(name)}\`, expected one between fields`, at, {
       about: [key],
       fix,
     });
@@ -213,7 +221,7 @@ function lostFields(reader: Reader, key: Id): void {
   if (!after.test(reader.file.text)) return;
   const at = { file: reader.file.path, start: reader.at - 1, end: reader.at };
   reader.found.bad(
-    `Unexpected end of entry \`${quoted(key)}\` before its last field, expected one \`}\` less`,
+    say`Unexpected end of entry \`${quoted(key)}\` before its last field, expected one \`}\` less`,
     at,
     {
       about: [key],
@@ -228,7 +236,7 @@ function strayAt(reader: Reader, start: number): void {
   if (line.length === 200 && !/[\r\n]/.test(line)) return;
   const at = lineSpan(reader.file, start);
   reader.found.bad(
-    `Unexpected \`${quoted(text.slice(start, at.end))}\`, expected \`{\` after the kind of entry`,
+    say`Unexpected \`${quoted(text.slice(start, at.end))}\`, expected \`{\` after the kind of entry`,
     at,
   );
 }

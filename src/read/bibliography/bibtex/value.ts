@@ -1,3 +1,5 @@
+import { coded, count, say } from "../../../base/text/said/said.ts";
+import type { Said, Text } from "../../../base/text/said/said.ts";
 import type { Collector } from "../../decode/collector.ts";
 import { quoted } from "../../decode/collector.ts";
 import type { SourceFile } from "../../source-file.ts";
@@ -12,7 +14,7 @@ export interface Reader {
   end: number;
   /** How many characters abbreviations have put in so far. */
   expanded: number;
-  trouble: { readonly message: string; readonly at: number } | null;
+  trouble: { readonly message: Text; readonly at: number } | null;
 }
 
 /** A value as written between two places, abbreviations put in. */
@@ -27,15 +29,15 @@ const longestString = 10_000;
 const mostExpanded = 64 * 1024 * 1024;
 
 /** Ends the entry that is being read; the first trouble is the one told. */
-export function fail(reader: Reader, message: string, at: number = reader.at): null {
+export function fail(reader: Reader, message: Text, at: number = reader.at): null {
   reader.trouble ??= { message, at };
   return null;
 }
 
 /** What stands at the reader's place, for a message. */
-export function here(reader: Reader): string {
+export function here(reader: Reader): Said {
   const text = reader.file.text.slice(reader.at, Math.min(reader.end, reader.at + 60));
-  return text === "" ? "end" : `\`${quoted(text.split(/[\r\n]/)[0] ?? "")}\``;
+  return text === "" ? say`end` : coded(quoted(text.split(/[\r\n]/)[0] ?? ""));
 }
 
 /** Goes past white space and comments (`%` to the end of the line). */
@@ -71,13 +73,15 @@ function delimited(reader: Reader, marks: RegExp, close: string, depthInside: nu
     else if (mark[0] === "}") depth--;
     reader.at = mark.index + 1;
     if (mark[0] === close && depth === 0) return text.slice(open + 1, mark.index);
-    if (depth < 0) return fail(reader, "Unexpected `}` inside quotes, expected balanced braces", mark.index);
-    if (depth > deepest) return fail(reader, `Unexpected nesting of more than ${deepest} braces`, open);
+    if (depth < 0)
+      return fail(reader, say`Unexpected \`}\` inside quotes, expected balanced braces`, mark.index);
+    if (depth > deepest)
+      return fail(reader, say`Unexpected nesting of more than ${count(deepest)} braces`, open);
   }
   reader.at = reader.end;
   return fail(
     reader,
-    `Unexpected \`${text[open] ?? ""}\` that is never closed, expected a closing \`${close}\``,
+    say`Unexpected \`${text[open] ?? ""}\` that is never closed, expected a closing \`${close}\``,
     open,
   );
 }
@@ -108,20 +112,20 @@ function valuePart(reader: Reader): string | null {
   bare.lastIndex = reader.at;
   const word = reader.at < reader.end ? bare.exec(text)?.[0] : undefined;
   if (word === undefined)
-    return fail(reader, `Unexpected ${here(reader)}, expected a value in braces or quotes`);
+    return fail(reader, say`Unexpected ${here(reader)}, expected a value in braces or quotes`);
   const start = reader.at;
   reader.at += word.length;
   if (/^\d+$/.test(word)) return word;
   const full = reader.strings.get(word.toLowerCase());
   if (full === undefined) {
     const at = { file: path, start, end: reader.at };
-    const message = `Unknown abbreviation \`${word}\`, expected a value in braces or one that \`@string\` defines`;
+    const message = say`Unknown abbreviation \`${word}\`, expected a value in braces or one that ${coded("@string")} defines`;
     reader.found.bad(message, at);
     return word;
   }
   reader.expanded += full.length;
   if (reader.expanded > mostExpanded)
-    return fail(reader, "Unexpected growth of the file by its abbreviations", start);
+    return fail(reader, say`Unexpected growth of the file by its abbreviations`, start);
   return full;
 }
 
@@ -130,7 +134,7 @@ export function define(reader: Reader, name: string, meaning: BibValue): null {
   if (meaning.text.length > longestString)
     return fail(
       reader,
-      `Unexpected length of abbreviation \`${quoted(name)}\`, expected at most ${longestString} characters`,
+      say`Unexpected length of abbreviation \`${quoted(name)}\`, expected at most ${count(longestString)} characters`,
     );
   reader.strings.set(name.toLowerCase(), meaning.text);
   return null;

@@ -1,7 +1,9 @@
 import type { Id } from "../../../base/finding.ts";
 import { formatNumber } from "../../../base/quantity/quantity-print.ts";
 import type { Unit } from "../../../base/unit/unit.ts";
-import { labelOf } from "../../../link/names/label.ts";
+import { say } from "../../../base/text/said/said.ts";
+import type { Text } from "../../../base/text/said/said.ts";
+import { labelText } from "../../../link/names/label.ts";
 import type { Reported } from "../../report/report.ts";
 import { citableUnder, shownUnder } from "../../withhold.ts";
 
@@ -13,7 +15,7 @@ export interface BarUnit {
   readonly u: number;
   /** No range is published, and 1 % stands in for it. */
   readonly uAssumed: boolean;
-  readonly source: string;
+  readonly source: Text;
 }
 
 /** A scale bar in px: its divisions, filled in turn, and where its end may lie as the unit's own uncertainty has it. */
@@ -44,12 +46,13 @@ export function barUnits(model: Reported): readonly BarUnit[] {
     ...historical.map((unit) => barUnit(unit, unit.source)),
   ];
 
-  function sourceWords(from: readonly Id[], otherwise: string): string {
-    return from.length > 0 ? from.map((id) => labelOf(graph, id)).join("; ") : otherwise;
+  function sourceWords(from: readonly Id[], otherwise: string): Text {
+    const [one, ...others] = from.map((id) => labelText(graph, id));
+    return one === undefined ? otherwise : others.reduce((before, next) => say`${before}; ${next}`, one);
   }
 }
 
-function barUnit({ name, size, u, uAssumed }: Unit, source: string): BarUnit {
+function barUnit({ name, size, u, uAssumed }: Unit, source: Text): BarUnit {
   return { name, size, u, uAssumed, source };
 }
 

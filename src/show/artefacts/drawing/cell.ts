@@ -1,6 +1,6 @@
 import { broken, isRightToLeft, textWidth } from "../../map/letters/letters.ts";
 import type { Point } from "../../map/scene.ts";
-import type { Drawn, Side } from "./drawn.ts";
+import type { Drawn, DrawnInWords, Side } from "./drawn.ts";
 
 /** What a label on a drawing is. */
 export type LabelRole = "figure" | "dimension" | "title" | "form";
@@ -23,7 +23,7 @@ export interface DimensionLine {
 
 /** A thing with its dimension lines and labels at a scale, in px from the middle of its top. */
 export interface Cell {
-  readonly drawn: Drawn;
+  readonly drawn: DrawnInWords;
   readonly lines: readonly DimensionLine[];
   readonly labels: readonly Label[];
   readonly left: number;
@@ -52,7 +52,7 @@ const lead = 4;
 const leastTitle = 116;
 
 /** Puts lines and labels round a thing at so many px to the metre. */
-export function cellOf(drawn: Drawn, perMetre: number, words: DrawingWords): Cell {
+export function cellOf(drawn: DrawnInWords, perMetre: number, words: DrawingWords): Cell {
   const { outline } = drawn;
   const [width, height] = [outline.width * perMetre, outline.height * perMetre];
   const extra = beyond(drawn, perMetre);
@@ -97,7 +97,7 @@ export function cellOf(drawn: Drawn, perMetre: number, words: DrawingWords): Cel
 }
 
 /** How far the outlines of the uncertainty reach beyond the thing, sideways and below, in px. */
-function beyond({ outline, thin }: Drawn, perMetre: number): Point {
+function beyond({ outline, thin }: DrawnInWords, perMetre: number): Point {
   const most = (size: "width" | "height"): number =>
     Math.max(0, ...thin.map((one) => one[size] - outline[size])) * perMetre;
   const round = outline.round !== null || thin.some((one) => one.round !== null);

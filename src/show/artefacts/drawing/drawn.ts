@@ -2,10 +2,13 @@ import type { Id } from "../../../base/finding.ts";
 import type { Quantity } from "../../../base/quantity.ts";
 import { folded } from "../../../link/dimension.ts";
 import type { ArtefactRecord } from "../../../link/graph.ts";
-import { labelOf } from "../../../link/names/label.ts";
+import { say } from "../../../base/text/said/said.ts";
+import type { Said, Text } from "../../../base/text/said/said.ts";
+import type { Worded } from "../../../base/text/said/worded.ts";
+import { labelText } from "../../../link/names/label.ts";
 import type { Point } from "../../map/scene.ts";
 import type { Reported } from "../../report/report.ts";
-import { siUnitFor, siWords, wholeU } from "../../si-words.ts";
+import { siUnitFor, siWords, wholeU } from "../si-words.ts";
 import { takingOf } from "../taken.ts";
 import type { Taken } from "../taken.ts";
 import { outlineOf } from "./outline.ts";
@@ -25,20 +28,23 @@ export interface Side {
 /** A thing as it is drawn to scale, in metres. */
 export interface Drawn {
   readonly id: Id;
-  readonly name: string;
+  readonly name: Text;
   readonly form: Form;
   readonly outline: Outline;
   /** The outlines of its dimensions less and plus their standard uncertainties. */
   readonly thin: readonly Outline[];
   readonly sides: readonly Side[];
   /** What it looks like, for those who do not see it. */
-  readonly words: string;
+  readonly words: Text;
 }
+
+/** The same, its words in a language. */
+export type DrawnInWords = Worded<Drawn>;
 
 /** A thing that has a shape and cannot be drawn, with the dimension that nothing gives. */
 export interface Undrawn {
   readonly id: Id;
-  readonly name: string;
+  readonly name: Text;
   readonly lacks: readonly string[];
 }
 
@@ -52,7 +58,7 @@ export function drawnOf(model: Reported, record: ArtefactRecord): Drawn | Undraw
   const own = takingOf(model, id, false).taken;
   const supplied = takingOf(model, id, false, true).taken;
   const found = names.map((name) => valueOf(graph.dimensionName(name), own, supplied));
-  const name = labelOf(graph, id);
+  const name = labelText(graph, id);
   const lengths = found.flatMap((one) => (one === null ? [] : [one]));
   const outline = outlineOf(form, lengths.map(lengthOf));
   if (lengths.length < names.length || outline === null) {
@@ -154,13 +160,26 @@ function sidesOf(form: Form, outline: Outline, lengths: readonly Used[]): readon
   return [...across, upright];
 }
 
-const stateWords: Readonly<Record<EdgeState, string>> = {
-  whole: "",
-  broken: ", broken there",
-  supplied: ", supplied",
+const formWords: Readonly<Record<Form, Said>> = {
+  circle: say`circle`,
+  rectangle: say`rectangle`,
+  profile: say`profile`,
 };
 
-function wordsOf(name: string, form: Form, lengths: readonly Used[]): string {
-  const each = lengths.map((used) => `${used.dimension} ${figureOf(used)}${stateWords[used.state]}`);
-  return `${name}, ${form}: ${each.join("; ")}.`;
+function wordsOf(name: Text, form: Form, lengths: readonly Used[]): Text {
+  const [one = "", ...others] = lengths.map(lengthWords);
+  const all = others.reduce((before, next) => say`${before}; ${next}`, one);
+  return say`${name}, ${formWords[form]}: ${all}.`;
+}
+
+function lengthWords(used: Used): Text {
+  const { dimension, state } = used;
+  switch (state) {
+    case "whole":
+      return say`${dimension} ${figureOf(used)}`;
+    case "broken":
+      return say`${dimension} ${figureOf(used)}, broken there`;
+    case "supplied":
+      return say`${dimension} ${figureOf(used)}, supplied`;
+  }
 }

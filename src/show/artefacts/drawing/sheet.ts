@@ -2,7 +2,7 @@ import { metricBar, unitBar } from "./bar.ts";
 import type { Bar, BarUnit } from "./bar.ts";
 import { cellOf } from "./cell.ts";
 import type { Cell, DrawingWords } from "./cell.ts";
-import type { Drawn } from "./drawn.ts";
+import type { DrawnInWords } from "./drawn.ts";
 import type { Point } from "../../map/scene.ts";
 
 /** Px of a millimetre on paper: 96 px are an inch, in CSS and in SVG. */
@@ -47,7 +47,7 @@ export const usualScales: readonly number[] = Array.from({ length: 22 }, (_, n) 
  * Lays groups of things out, all at one usual scale: the largest at which each of them fits on the sheet, or one somewhat
  * smaller where more of them then stand side by side.
  */
-export function sheetOf(groups: readonly (readonly Drawn[])[], frame: Frame): Sheet {
+export function sheetOf(groups: readonly (readonly DrawnInWords[])[], frame: Frame): Sheet {
   const room = frame.width - 2 * margin;
   const laid = usualScales.map((one) => rowsAt(groups, one, room, frame.words));
   const largest = laid.find((one) => one.fits) ?? laid.at(-1);
@@ -92,7 +92,7 @@ interface Rows {
 }
 
 function rowsAt(
-  groups: readonly (readonly Drawn[])[],
+  groups: readonly (readonly DrawnInWords[])[],
   scale: number,
   room: number,
   words: DrawingWords,

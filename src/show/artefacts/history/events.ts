@@ -2,7 +2,8 @@ import type { Id } from "../../../base/finding.ts";
 import { byYear } from "../../../base/order.ts";
 import { parseEdtf } from "../../../base/date/edtf.ts";
 import { altering, wholesOf } from "../../../judge/rules/measurements/compare.ts";
-import { labelOf } from "../../../link/names/label.ts";
+import type { Text } from "../../../base/text/said/said.ts";
+import { labelText } from "../../../link/names/label.ts";
 import { dateWords } from "../../pages/date-words.ts";
 import { citedPieces } from "../../pages/fields.ts";
 import type { Piece } from "../../pages/pieces.ts";
@@ -17,14 +18,14 @@ export type EventKind = "excavation" | "conservation" | "restoration" | "move" |
 export interface Event {
   readonly kind: EventKind;
   readonly what: string;
-  readonly when: string;
+  readonly when: Text;
   /** First and last year it can be, astronomical; null where that end is open. */
   readonly low: number | null;
   readonly high: number | null;
   /** The year is given as about or as doubtful. */
   readonly vague: boolean;
   /** The things it befell, where that is not just the thing itself. */
-  readonly befell: readonly { readonly id: Id; readonly name: string }[];
+  readonly befell: readonly { readonly id: Id; readonly name: Text }[];
   readonly from: readonly Piece[];
   /** After it the thing itself is not as it was left. */
   readonly alters: boolean;
@@ -52,7 +53,7 @@ export function eventsOfThing(model: Reported, id: Id): readonly Event[] {
         continue;
       const key = [when, kind, what].join("\n");
       const before = events.get(key);
-      const befell = [...(before?.befell ?? []), { id: thing, name: labelOf(graph, thing) }];
+      const befell = [...(before?.befell ?? []), { id: thing, name: labelText(graph, thing) }];
       events.set(key, {
         kind,
         what,

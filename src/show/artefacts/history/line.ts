@@ -1,4 +1,3 @@
-import { yearText } from "../../../base/date/year.ts";
 import { textWidth } from "../../map/letters/letters.ts";
 import type { Event } from "./events.ts";
 import type { Look } from "./looks.ts";
@@ -38,7 +37,11 @@ export function historyLine(
   events: readonly Event[],
   looks: readonly Look[],
   width: number,
-  label: { readonly event: (event: Event) => string; readonly look: (look: Look) => string },
+  label: {
+    readonly event: (event: Event) => string;
+    readonly look: (look: Look) => string;
+    readonly year: (astronomical: number) => string;
+  },
 ): HistoryLine | null {
   const years = [...events.flatMap(({ low, high }) => [low, high]), ...looks.map((look) => look.year)].filter(
     (year) => year !== null,
@@ -77,7 +80,7 @@ export function historyLine(
     width,
     ticks: Array.from({ length: count + 1 }, (_, n) => ({
       at: place(first + n * step),
-      label: yearText(first + n * step),
+      label: label.year(first + n * step),
     })),
     above,
     below,

@@ -1,7 +1,10 @@
 import type { Id } from "../../../base/finding.ts";
 import { ofThings } from "../../../derive/lens.ts";
 import { looked } from "../../../judge/rules/history/after.ts";
-import { authorLabel, familyName, labelOf } from "../../../link/names/label.ts";
+import { inEnglish } from "../../../base/text/said/english.ts";
+import { say } from "../../../base/text/said/said.ts";
+import type { Text } from "../../../base/text/said/said.ts";
+import { authorOrCorpus, familyText, labelText } from "../../../link/names/label.ts";
 import type { Graph } from "../../../link/graph.ts";
 import type { Reported } from "../../report/report.ts";
 import { withheldIn } from "../../withhold.ts";
@@ -11,7 +14,7 @@ import type { Event } from "./events.ts";
 export interface Look {
   /** Astronomical year. */
   readonly year: number;
-  readonly who: string;
+  readonly who: Text;
   readonly measured: number;
   readonly seen: number;
   /** What was looked at, where it was less than the whole of it: a cast, a drawing. */
@@ -31,7 +34,7 @@ export function looksAt(model: Reported, id: Id, events: readonly Event[]): read
     if (record.list !== "observations" && record.list !== "measurements") continue;
     if (record.list === "measurements" && record.values.repeats !== undefined) continue;
     const who = whoOf(graph, record.id);
-    const key = `${record.year}\n${who}`;
+    const key = `${record.year}\n${inEnglish(who)}`;
     const before = looks.get(key);
     const basis = record.values.basis;
     const indirect = basis !== undefined && basis !== "autopsy" ? [basis] : [];
@@ -48,12 +51,17 @@ export function looksAt(model: Reported, id: Id, events: readonly Event[]): read
 }
 
 /** The family names of those who looked: of scholars of the corpus, else of whoever wrote the source. */
-function whoOf(graph: Graph, id: Id): string {
+function whoOf(graph: Graph, id: Id): Text {
   const { scholars, sources } = graph.provenance(id);
   const names = sources.flatMap((key) =>
     withheldIn(graph)(key) ? [] : (graph.sources.get(key)?.names ?? []),
   );
   const written = names.flatMap((name) => name.family ?? name.literal ?? []);
-  if (scholars.length === 0) return written.length > 0 ? written.join(" and ") : authorLabel(graph, id);
-  return scholars.map((one) => familyName(labelOf(graph, one))).join(" and ");
+  if (scholars.length === 0) return written.length > 0 ? together(written) : authorOrCorpus(graph, id);
+  return together(scholars.map((one) => familyText(labelText(graph, one))));
+}
+
+/** Names by `and` between each two. */
+function together([one = "", ...others]: readonly Text[]): Text {
+  return others.reduce((before, other) => say`${before} and ${other}`, one);
 }

@@ -1,9 +1,10 @@
 import type { Id } from "../../../base/finding.ts";
 import { byText } from "../../../base/order.ts";
+import type { Text } from "../../../base/text/said/said.ts";
 import type { Run } from "../../../derive/run.ts";
 import type { Judgement, Standing } from "../../../judge/judge.ts";
 import type { AnyLinked, Graph } from "../../../link/graph.ts";
-import { labelOf } from "../../../link/names/label.ts";
+import { labelText } from "../../../link/names/label.ts";
 import { withheldIn } from "../../withhold.ts";
 import { broughtLists, printYears, publicationOf } from "./years.ts";
 import type { Ground } from "./years.ts";
@@ -13,7 +14,7 @@ export interface Publication {
   /** Null for records that are dated and come from no source, or from one that is withheld. */
   readonly source: Id | null;
   /** What the source is called; null where there is none. */
-  readonly text: string | null;
+  readonly text: Text | null;
   /** How many records of each list, in the order of the lists. */
   readonly brought: readonly { readonly list: (typeof broughtLists)[number]; readonly count: number }[];
 }
@@ -21,7 +22,7 @@ export interface Publication {
 /** A claim whose standing is another than the year before; `was` is null for one that is named for the first time. */
 export interface ClaimChange {
   readonly claim: Id;
-  readonly text: string;
+  readonly text: Text;
   readonly was: Standing | null;
   readonly is: Standing;
 }
@@ -67,7 +68,7 @@ function publicationsOf(graph: Graph, year: number, records: readonly AnyLinked[
   }
   return [...counts].map(([source, own]) => ({
     source: source === null || withheld(source) ? null : source,
-    text: source === null ? null : labelOf(graph, source),
+    text: source === null ? null : labelText(graph, source),
     brought: broughtLists.flatMap((list) => {
       const count = own.get(list) ?? 0;
       return count === 0 ? [] : [{ list, count }];
@@ -85,7 +86,7 @@ function changesBetween(graph: Graph, before: Judgement | null, after: Judgement
     if (withheld(id) || !after.listed(id)) return [];
     const was = before?.listed(id) === true ? standing(before, id) : null;
     const is = standing(after, id);
-    return was === is ? [] : [{ claim: id, text: labelOf(graph, id), was, is }];
+    return was === is ? [] : [{ claim: id, text: labelText(graph, id), was, is }];
   });
   const place = ({ was, is }: ClaimChange): number => (was === null ? 4 : 0) + inOrder.indexOf(is);
   return changes.toSorted((a, b) => place(a) - place(b) || byText(a.claim, b.claim));

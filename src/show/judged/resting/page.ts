@@ -1,4 +1,5 @@
 import type { Id } from "../../../base/finding.ts";
+import type { Said } from "../../../base/text/said/said.ts";
 import type { ComputeMemo, Run } from "../../../derive/run.ts";
 import { linesTo } from "../../../judge/resting/lines/lines.ts";
 import type { Lines } from "../../../judge/resting/lines/lines.ts";
@@ -14,12 +15,12 @@ import { gistOf, linesInWords, notLookedFor, setInWords, yetInWords } from "./wo
 
 /** What a claim that answers a question would fall without, and the lines that lead to it. */
 export interface RestingPage {
-  /** How many losses it takes. */
-  readonly gist: string;
+  /** How many losses it takes; null where nothing was looked for. */
+  readonly gist: Said | null;
   /** Sets of two losses and of three, none of which could be spared. */
   readonly together: readonly (readonly Piece[])[];
   /** What was not looked for, or waits. */
-  readonly note: string | null;
+  readonly note: Said | null;
   /** Whether it is for the sake of the numbers alone that no larger sets were looked for. */
   readonly further: boolean;
   /** How many lines lead to it, and through what all of them pass. */

@@ -1,10 +1,11 @@
 import type { Id } from "../../../base/finding.ts";
+import type { Text } from "../../../base/text/said/said.ts";
 import type { Acceptance } from "../../../judge/standpoints/ways/accepted.ts";
 import type { Fate } from "../../../judge/standpoints/told/apart.ts";
 import type { Alternative, Component } from "../../../judge/standpoints/component.ts";
 import type { Contradiction } from "../../../judge/standpoints/told/contradiction.ts";
 import type { Graph } from "../../../link/graph.ts";
-import { labelOf, withoutStop } from "../../../link/names/label.ts";
+import { labelText, withoutStop } from "../../../link/names/label.ts";
 import { claimText } from "../../pages/question.ts";
 import { fitLine, named } from "./named.ts";
 import type { FitLine, Named } from "./named.ts";
@@ -74,9 +75,7 @@ export function componentPage(graph: Graph, one: Component, tellable: (id: Id) =
       kind,
       between: between.map((id) => ({
         id,
-        text: withoutStop(
-          graph.records.get(id)?.list === "claims" ? claimText(graph, id) : labelOf(graph, id),
-        ),
+        text: bare(graph.records.get(id)?.list === "claims" ? claimText(graph, id) : labelText(graph, id)),
       })),
     })),
     questions: questionsOn(graph, one.claims).filter(tellable).map(record),
@@ -97,13 +96,18 @@ export function componentPage(graph: Graph, one: Component, tellable: (id: Id) =
   };
 }
 
+/** What is called by a sentence stands inside another one. */
+function bare(text: Text): Text {
+  return typeof text === "string" ? withoutStop(text) : text;
+}
+
 function hasOpen({ fates }: Alternative): boolean {
   return [...fates.values()].includes("open");
 }
 
 function wayOf(graph: Graph, { toldBy, fates, fits, ways }: Alternative): Way {
   return {
-    toldBy: toldBy.map((id) => ({ id, text: labelOf(graph, id), fate: fates.get(id) ?? "falls" })),
+    toldBy: toldBy.map((id) => ({ id, text: labelText(graph, id), fate: fates.get(id) ?? "falls" })),
     fits: fits.map((fit) => fitLine(graph, fit)),
     ways,
   };

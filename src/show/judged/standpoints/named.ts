@@ -1,12 +1,13 @@
 import type { Id } from "../../../base/finding.ts";
+import type { Text } from "../../../base/text/said/said.ts";
 import type { Fit, Misfit } from "../../../judge/standpoints/scholars/fit.ts";
 import type { Graph } from "../../../link/graph.ts";
-import { labelOf } from "../../../link/names/label.ts";
+import { labelText } from "../../../link/names/label.ts";
 
 /** A record by what it is called. */
 export interface Named {
   readonly id: Id;
-  readonly text: string;
+  readonly text: Text;
 }
 
 /** A scholar whose latest positions fit, or all but one. */
@@ -18,7 +19,7 @@ export interface FitLine extends Named {
 
 /** A record by its label. */
 export function named(graph: Graph, id: Id): Named {
-  return { id, text: labelOf(graph, id) };
+  return { id, text: labelText(graph, id) };
 }
 
 /** A scholar's fit in words. */

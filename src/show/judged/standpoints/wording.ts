@@ -1,3 +1,7 @@
+import { count, say } from "../../../base/text/said/said.ts";
+import type { Said } from "../../../base/text/said/said.ts";
+import type { Standing } from "../../../judge/judge.ts";
+import { quoted } from "../../../judge/rules/tell.ts";
 import type { Piece } from "../../pages/pieces.ts";
 import { words } from "../../pages/pieces.ts";
 import type { Accepted, ComponentPage } from "./component.ts";
@@ -5,15 +9,24 @@ import type { FitLine, Named } from "./named.ts";
 import type { StandpointsPage } from "./page.ts";
 
 /** How many standpoints there are, and of what that number is the product. */
-export function countInWords({ count, exact, components }: StandpointsPage): string {
-  if (components.length === 0) return "One coherent standpoint: nothing is open.";
-  if (count === "1" && exact) return "One coherent standpoint.";
+export function countInWords({ count: digits, exact, components }: StandpointsPage): Said {
+  if (components.length === 0) return say`One coherent standpoint: nothing is open.`;
+  if (digits === "1" && exact) return say`One coherent standpoint.`;
+  const number = inThousands(digits);
   const factors = components.filter((one) => one.count !== "1" || !one.exact);
-  const product = factors
-    .map((one) => `${one.exact ? "" : "at least "}${inThousands(one.count)}`)
-    .join(" × ");
-  const from = factors.length > 1 ? `: ${product}` : "";
-  return `${exact ? "" : "At least "}${inThousands(count)} coherent standpoints${from}.`;
+  if (factors.length < 2)
+    return exact ? say`${number} coherent standpoints.` : say`At least ${number} coherent standpoints.`;
+  const product = productOf(factors);
+  return exact
+    ? say`${number} coherent standpoints: ${product}.`
+    : say`At least ${number} coherent standpoints: ${product}.`;
+}
+
+function productOf(factors: readonly ComponentPage[]): Said {
+  const [one = say``, ...others] = factors.map((part) =>
+    part.exact ? say`${inThousands(part.count)}` : say`at least ${inThousands(part.count)}`,
+  );
+  return others.reduce((before, next) => say`${before} × ${next}`, one);
 }
 
 /** A number in digits, parted by thousands. */
@@ -23,66 +36,75 @@ export function inThousands(digits: string): string {
 
 /** What a contradiction is about, records leading to their sheets. */
 export function aboutInWords({ kind, between }: ComponentPage["about"][number]): readonly Piece[] {
-  const link = ({ id, text }: Named): Piece => ({ text, to: id, lang: null });
-  const joined = (by: string): readonly Piece[] =>
+  const link = ({ id, text }: Named): Piece => ({ ...words(text), to: id });
+  const joined = (by: Said): readonly Piece[] =>
     between.flatMap((one, place) => (place > 0 ? [words(by), link(one)] : [link(one)]));
   switch (kind) {
     case "rivals":
     case "evidence":
-      return joined(" or ");
+      return joined(say` or `);
     case "for-and-against":
-      return [words("For and against: "), ...joined("; ")];
+      return [words(say`For and against: `), ...joined(say`; `)];
     case "attack":
-      return joined(" against ");
+      return joined(say` against `);
     case "against-itself":
-      return [...joined(", "), words(" speaks against itself")];
+      return [...joined(say`, `), words(say` speaks against itself`)];
     case "withheld":
-      return [words("Something that the corpus withholds")];
+      return [words(say`Something that the corpus withholds`)];
   }
 }
 
 /** In how many ways a component can be decided. */
-export function waysInWords({ count, exact, undecided, ways }: ComponentPage): string {
-  if (count === "1" && exact) {
+export function waysInWords({ count: digits, exact, undecided, ways }: ComponentPage): Said {
+  if (digits === "1" && exact) {
     return undecided
-      ? "No way to decide it is coherent: it stays open in every standpoint."
-      : "Only one way to decide it is coherent.";
+      ? say`No way to decide it is coherent: it stays open in every standpoint.`
+      : say`Only one way to decide it is coherent.`;
   }
-  const number = `${exact ? "" : "At least "}${inThousands(count)} ways to decide it`;
-  return ways.length > 0 ? `${number}.` : `${number}, too many to lay out.`;
+  const number = inThousands(digits);
+  if (ways.length > 0)
+    return exact ? say`${number} ways to decide it.` : say`At least ${number} ways to decide it.`;
+  return exact
+    ? say`${number} ways to decide it, too many to lay out.`
+    : say`At least ${number} ways to decide it, too many to lay out.`;
 }
 
 /** In how many standpoints a claim holds. */
-export const acceptedInWords: Readonly<Record<Accepted, string>> = {
-  all: "holds in all",
-  some: "holds in some",
-  none: "holds in none",
-  "some or all": "holds in some; whether in all is not known",
-  "some or none": "holds not in all; whether in any is not known",
-  "not known": "whether it holds in all, or in any, is not known",
+export const acceptedInWords: Readonly<Record<Accepted, Said>> = {
+  all: say`holds in all`,
+  some: say`holds in some`,
+  none: say`holds in none`,
+  "some or all": say`holds in some; whether in all is not known`,
+  "some or none": say`holds not in all; whether in any is not known`,
+  "not known": say`whether it holds in all, or in any, is not known`,
+};
+
+const stances = { holds: say`holds `, rejects: say`rejects ` } as const;
+
+const there: Readonly<Record<Standing, Said>> = {
+  stands: say`, which stands there`,
+  falls: say`, which falls there`,
+  open: say`, which is open there`,
+  unsupported: say`, which is unsupported there`,
 };
 
 /** The one position of a scholar that does not fit, and how its claim stands there instead. */
 export function misfitInWords({ stance, claim, standing }: NonNullable<FitLine["but"]>): readonly Piece[] {
-  const there = {
-    stands: ", which stands there",
-    falls: ", which falls there",
-    open: ", which is open there",
-    unsupported: ", which is unsupported there",
-  } as const;
-  const link: Piece = { text: `“${claim.text}”`, to: claim.id, lang: null };
-  return [words(`${stance} `), link, words(standing === null ? "" : there[standing])];
+  const link: Piece = { ...words(say`${quoted(claim.text)}`), to: claim.id };
+  return [words(stances[stance]), link, words(standing === null ? "" : there[standing])];
 }
 
 /** How many claims are the same in every standpoint. */
-export function settledInWords({ standing, claims }: StandpointsPage["settled"][number]): string {
+export function settledInWords({ standing, claims }: StandpointsPage["settled"][number]): Said {
   const n = claims.length;
-  const verb = n === 1 ? "is" : "are";
-  const words = {
-    stands: n === 1 ? "stands" : "stand",
-    falls: n === 1 ? "falls" : "fall",
-    open: `${verb} open`,
-    unsupported: `${verb} unsupported`,
-  };
-  return `${n === 1 ? "one claim" : `${n} claims`} ${words[standing]}`;
+  switch (standing) {
+    case "stands":
+      return n === 1 ? say`one claim stands` : say`${count(n)} claims stand`;
+    case "falls":
+      return n === 1 ? say`one claim falls` : say`${count(n)} claims fall`;
+    case "open":
+      return n === 1 ? say`one claim is open` : say`${count(n)} claims are open`;
+    case "unsupported":
+      return n === 1 ? say`one claim is unsupported` : say`${count(n)} claims are unsupported`;
+  }
 }

@@ -1,8 +1,9 @@
 import type { Id } from "../../../base/finding.ts";
+import type { Text } from "../../../base/text/said/said.ts";
 import { unsupposed } from "../../../derive/lens.ts";
 import type { Lens } from "../../../derive/lens.ts";
 import type { Standing } from "../../../judge/judge.ts";
-import { labelOf, withoutStop } from "../../../link/names/label.ts";
+import { labelText, withoutStop } from "../../../link/names/label.ts";
 import { suppositionText } from "../../../link/suppose/supposition.ts";
 import { listedUnder } from "../../withhold.ts";
 import type { Reported } from "../../report/report.ts";
@@ -10,7 +11,7 @@ import type { Reported } from "../../report/report.ts";
 /** A claim whose standing is another under a supposition than in the record. */
 export interface SupposedChange {
   readonly id: Id;
-  readonly text: string;
+  readonly text: Text;
   readonly was: Standing;
   readonly is: Standing;
 }
@@ -19,9 +20,9 @@ export interface SupposedChange {
 export type SupposedTold =
   | {
       readonly known: true;
-      readonly examination: { readonly id: Id; readonly text: string };
+      readonly examination: { readonly id: Id; readonly text: Text };
       /** The supposed outcome's own record. */
-      readonly outcome: { readonly id: Id; readonly text: string };
+      readonly outcome: { readonly id: Id; readonly text: Text };
       /** Answers of questions first, then the other claims in corpus order. */
       readonly changed: readonly SupposedChange[];
       /** Some number is still to be computed, with the supposition or without it. */
@@ -45,7 +46,7 @@ export function supposedTold(model: Reported, under: (lens: Lens) => Reported): 
   const observed = graph.list("observations").find((one) => records.has(one.id));
   return {
     known: true,
-    examination: { id: examination.id, text: withoutStop(examination.method) },
+    examination: { id: examination.id, text: withoutEnd(examination.method) },
     outcome: { id: observed?.id ?? examination.id, text: outcome.text },
     changed: changesUnder(model, before),
     pending: [model, before].some((one) => one.derivations.missing.length > 0),
@@ -62,6 +63,11 @@ export function changesUnder(model: Reported, before: Reported): readonly Suppos
     const was = before.judgement.standings.get(id);
     const is = judgement.standings.get(id);
     if (was === undefined || is === undefined || was === is) return [];
-    return [{ id, text: labelOf(graph, id), was, is }];
+    return [{ id, text: labelText(graph, id), was, is }];
   });
+}
+
+/** A method without the stop of a sentence; a suggested one has none. */
+function withoutEnd(method: Text): Text {
+  return typeof method === "string" ? withoutStop(method) : method;
 }

@@ -1,4 +1,6 @@
 import type { Id } from "../../../base/finding.ts";
+import { inEnglish } from "../../../base/text/said/english.ts";
+import type { Text } from "../../../base/text/said/said.ts";
 import type { PlacedBox, Scene, Section } from "../scene.ts";
 import { bandsOf } from "./film/bands.ts";
 import { bowsOf } from "./film/bows.ts";
@@ -20,10 +22,11 @@ import { tiersOf, wiresOf } from "./ways/tiers.ts";
 import { giveTracks } from "./channels/tracks.ts";
 import type { Tier, Wire } from "./ways/wire.ts";
 
-/** What a layout is to follow: an earlier scene, whose boxes keep their order and place; and whether it reads from the right. */
+/** What a layout is to follow: an earlier scene, whose boxes keep their order and place; whether it reads from the right; and the reader's language. */
 export interface LayoutOptions {
   readonly before?: Scene;
   readonly mirrored?: boolean;
+  readonly told?: (text: Text) => string;
 }
 
 /** Gives every box of a section its place and every line its way. */
@@ -31,7 +34,7 @@ export function layOut(section: Section, options: LayoutOptions = {}): Scene {
   const { before } = options;
   const plan = planOf(section);
   const rows = place(plan, before && options.mirrored ? mirrored(before) : before);
-  const scene = sceneOf(plan, rows, wayThrough(plan, rows));
+  const scene = sceneOf(plan, rows, wayThrough(plan, rows, options.told ?? inEnglish));
   return options.mirrored ? mirrored(scene) : scene;
 }
 
@@ -59,14 +62,14 @@ interface Ways {
   readonly tracks: readonly number[];
 }
 
-function wayThrough(plan: Plan, rows: readonly (readonly Piece[])[]): Ways {
+function wayThrough(plan: Plan, rows: readonly (readonly Piece[])[], told: (text: Text) => string): Ways {
   const { joined, apart } = bowRunsOf(plan);
   const spans = spansOf(joined);
   const heights = plan.rows.map(([piece]) => piece?.box.row ?? 0);
   const crowdedOut = new Set<Id>();
   for (;;) {
     const knots = knotsOf(plan, apart, crowdedOut);
-    const stubs = stubsOf(knots, heights);
+    const stubs = stubsOf(knots, heights, told);
     const tiers = tiersOf(rows, spans, stubs);
     const wires = wiresOf(knots, stubs, tiers);
     let found = chooseGutters(wires, tiers);

@@ -139,7 +139,7 @@ function shortened(line: string, fits: (line: string) => boolean): string {
     const told = `${words
       .slice(0, kept)
       .join("")
-      .replace(/[\s,;:–—-]+$/u, "")}…`;
+      .replace(/[\s,;:،؛–—-]+$/u, "")}…`;
     if (fits(told)) return told;
   }
   const letters = clusters(line);

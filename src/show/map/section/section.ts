@@ -5,6 +5,7 @@ import { boxOfSketch } from "./boxes/boxes.ts";
 import type { Making } from "./boxes/boxes.ts";
 import { inOneColumn, levelled } from "./boxes/rows.ts";
 import { netOf } from "./net/net.ts";
+import type { Net } from "./net/net.ts";
 import { ranksOf } from "./net/ranks.ts";
 import { openedBy } from "./open/view.ts";
 import type { Opened } from "./open/view.ts";
@@ -16,13 +17,13 @@ export interface Drawn extends Opened {
 }
 
 /** The dispute as boxes and lines: from the model without any lens, so that nothing moves when the year moves. */
-export function sectionOf(whole: Reported, view: MapView): Section {
-  return drawnBy(whole, view).section;
+export function sectionOf(whole: Reported, view: MapView, told?: Net["told"]): Section {
+  return drawnBy(whole, view, told).section;
 }
 
 /** The section that a view shows, with what lies under it. */
-export function drawnBy(whole: Reported, view: MapView): Drawn {
-  const net = netOf(whole);
+export function drawnBy(whole: Reported, view: MapView, told?: Net["told"]): Drawn {
+  const net = netOf(whole, told);
   const opened = openedBy(net, view);
   const { field, sketches } = opened;
   const answers = net.graph

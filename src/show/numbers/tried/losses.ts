@@ -1,12 +1,13 @@
 import type { Id } from "../../../base/finding.ts";
 import { fieldsOf } from "../../../base/json.ts";
+import type { Text } from "../../../base/text/said/said.ts";
 import type { Bearing } from "../../../derive/bearing.ts";
 import { lossesOf } from "../../../derive/choices.ts";
 import type { Bench, Loss } from "../../../derive/choices.ts";
 import type { Derived } from "../../../derive/derive.ts";
 import type { InCommon } from "../../../derive/trials/leave-out.ts";
 import type { Judgement } from "../../../judge/judge.ts";
-import { labelOf } from "../../../link/names/label.ts";
+import { labelText } from "../../../link/names/label.ts";
 import { claimText } from "../../pages/question.ts";
 import { listedUnder, withheldIn } from "../../withhold.ts";
 import { readsWithheld } from "../figure.ts";
@@ -16,10 +17,10 @@ import { whyWords } from "../why.ts";
 /** What a number would be without an artefact, a source or a survey. */
 export interface LossLine {
   /** All names of the same evidence; a survey has no record. */
-  readonly names: readonly { readonly id: Id | null; readonly text: string }[];
-  readonly numbers: readonly { readonly name: string; readonly value: string }[];
+  readonly names: readonly { readonly id: Id | null; readonly text: Text }[];
+  readonly numbers: readonly { readonly name: string; readonly value: Text }[];
   /** Why it would give no number; null where it gives one. */
-  readonly why: string | null;
+  readonly why: Text | null;
   /** The claims of which it would say something else. */
   readonly turned: readonly {
     readonly claim: Id;
@@ -95,7 +96,7 @@ function lineOf(
   const plugin = plugins.find((one) => one.id === other?.run?.plugin);
   const lines = other === null ? [] : numberLines(other, plugin).filter(({ name }) => told.includes(name));
   const named = ({ sort, name }: InCommon): LossLine["names"][number] =>
-    sort === "survey" ? { id: null, text: name } : { id: name, text: labelOf(graph, name) };
+    sort === "survey" ? { id: null, text: name } : { id: name, text: labelText(graph, name) };
   return {
     names: leaving.names.filter(({ name }) => !withheld(name)).map(named),
     numbers: lines.map((line) => ({ name: line.name, value: valueWords(line) })),

@@ -1,4 +1,6 @@
 import type { Id } from "../../../base/finding.ts";
+import { say } from "../../../base/text/said/said.ts";
+import type { Text } from "../../../base/text/said/said.ts";
 import type { Bearing } from "../../../derive/bearing.ts";
 import { beatenChoices, trialsOf } from "../../../derive/choices.ts";
 import type { Bench, Trial } from "../../../derive/choices.ts";
@@ -7,7 +9,7 @@ import type { Derived } from "../../../derive/derive.ts";
 import type { Choice } from "../../../derive/lens.ts";
 import type { Judgement } from "../../../judge/judge.ts";
 import type { Graph } from "../../../link/graph.ts";
-import { authorLabel, labelOf } from "../../../link/names/label.ts";
+import { authorText, labelText } from "../../../link/names/label.ts";
 import { claimText } from "../../pages/question.ts";
 import { listedUnder, withheldIn } from "../../withhold.ts";
 import { numberLines, valueWords } from "../value.ts";
@@ -19,10 +21,10 @@ export interface TurnLine {
   readonly throughout: boolean;
   /** The source or the reading; null for a size of the unit. */
   readonly id: Id | null;
-  readonly text: string;
-  readonly numbers: readonly { readonly name: string; readonly value: string }[];
+  readonly text: Text;
+  readonly numbers: readonly { readonly name: string; readonly value: Text }[];
   /** Why it would give no number; null where it gives one. */
-  readonly why: string | null;
+  readonly why: Text | null;
   /** The claims of which it would say something else. */
   readonly turned: readonly {
     readonly claim: Id;
@@ -36,7 +38,7 @@ export interface Turns {
   /** Choices looked at, those that give the very same numbers left out. */
   readonly tried: readonly TurnLine[];
   /** Readings that were no choice, since an argument beats them. */
-  readonly beaten: readonly { readonly id: Id; readonly text: string }[];
+  readonly beaten: readonly { readonly id: Id; readonly text: Text }[];
   /** Choices whose numbers are still being computed. */
   readonly pending: number;
 }
@@ -86,13 +88,17 @@ export function turnsOf(
 }
 
 /** What a choice takes: a source, a reading with whose it is, or a size of the unit with where that is from. */
-function choiceWords(graph: Graph, { prefer, use, unit }: Choice): string {
-  if (prefer !== undefined) return labelOf(graph, prefer);
-  if (unit === undefined) return readingWords(graph, use ?? "");
-  const source = graph.sources.has(unit.source) ? labelOf(graph, unit.source) : unit.source;
-  return `the ${unit.name} of ${formatSI(unit.size, unit.kind)} (${source})`;
+function choiceWords(graph: Graph, { prefer, use, unit, written }: Choice): Text {
+  if (prefer !== undefined) return labelText(graph, prefer);
+  const size = unit ?? written?.as;
+  if (size === undefined) return readingWords(graph, use ?? "");
+  const source = graph.sources.has(size.source) ? labelText(graph, size.source) : size.source;
+  const amount = say`${formatSI(size.size, size.kind)} (${source})`;
+  return unit === undefined && written !== undefined
+    ? say`each ${written.unit} of the measurements read as ${amount}`
+    : say`the ${size.name} of ${amount}`;
 }
 
-function readingWords(graph: Graph, id: Id): string {
-  return `${labelOf(graph, id)} (${authorLabel(graph, id)})`;
+function readingWords(graph: Graph, id: Id): Text {
+  return say`${labelText(graph, id)} (${authorText(graph, id) ?? say`the corpus`})`;
 }

@@ -1,3 +1,4 @@
+import { isRightToLeft } from "../../../show/map/letters/letters.ts";
 import type { BoxState, Point } from "../../../show/map/scene.ts";
 import { apart } from "../../../show/map/section/boxes/words.ts";
 import type { Pen } from "../../pen/pen.ts";
@@ -39,7 +40,7 @@ export function drawBeam(pen: Pen, sight: Sight, box: Beam, state: BoxState): vo
 function drawWords(pen: Pen, sight: Sight, box: Beam, state: BoxState): void {
   const { words, length } = box.look;
   const last = words.lines.length - 1;
-  const changed = state.was === null ? [] : [changeWords(state.standing, state.was)];
+  const changed = state.was === null ? [] : [sight.told(changeWords(state.standing, state.was))];
   const lines = [...words.lines, ...changed];
   const leading = 16;
   const x = inward(sight, box, length + 8);
@@ -55,7 +56,7 @@ function drawWords(pen: Pen, sight: Sight, box: Beam, state: BoxState): void {
       lang: words.lang,
     } as const;
     const at = { x, y: first + n * leading };
-    pen.text(line, at, atInnerEdge(sight, words.rtl && !isChange, letters));
+    pen.text(line, at, atInnerEdge(sight, isChange ? isRightToLeft(line) : words.rtl, letters));
     if (n === last && state.said !== "") drawBearing(pen, sight, at, line, state);
   });
 }
@@ -64,13 +65,14 @@ function drawWords(pen: Pen, sight: Sight, box: Beam, state: BoxState): void {
 function drawBearing(pen: Pen, sight: Sight, { x, y }: Point, before: string, state: BoxState): void {
   const size = letterSize(sight, 13);
   const plain = { ...sans, size, lang: null } as const;
+  const rtl = isRightToLeft(state.said);
   const behind = (words: string): Point => ({
     x: x + (sight.mirrored ? -1 : 1) * widthOf(words, sans, size),
     y,
   });
-  pen.text(apart, behind(before), atInnerEdge(sight, false, { ...plain, colour: "soft" }));
+  pen.text(apart, behind(before), atInnerEdge(sight, rtl, { ...plain, colour: "soft" }));
   const colour = state.lit ? "ink" : "soft";
-  pen.text(state.said, behind(`${before}${apart}`), atInnerEdge(sight, false, { ...plain, colour }));
+  pen.text(state.said, behind(`${before}${apart}`), atInnerEdge(sight, rtl, { ...plain, colour }));
 }
 
 /** How far a beam goes from its inner end, with the words beside it where they are drawn, in px of the scene. */

@@ -1,5 +1,6 @@
 import { isRightToLeft } from "../../../show/map/letters/letters.ts";
 import type { BoxState, Point } from "../../../show/map/scene.ts";
+import { standingWords } from "../../../show/map/states.ts";
 import { apart } from "../../../show/map/section/boxes/words.ts";
 import type { Letters, Pen } from "../../pen/pen.ts";
 import { fitted, linesOf, widthOf, wordsIn } from "../measure.ts";
@@ -80,7 +81,7 @@ function drawNear(pen: Pen, sight: Sight, box: Sentence, state: BoxState, tone: 
   const y = box.y + box.height - (answer ? 16 : 10);
   const room = box.width - (answer ? 16 : 24);
   // What is folded up has its place even beside a long list of holders, but not before a change.
-  const change = state.was === null ? null : changeWords(state.standing, state.was);
+  const change = state.was === null ? null : sight.told(changeWords(state.standing, state.was));
   const left = change === null ? room * 0.7 : room - widthOf(change, strong, letterSize(sight, 13)) - 14;
   const taken =
     box.folded === null
@@ -91,7 +92,7 @@ function drawNear(pen: Pen, sight: Sight, box: Sentence, state: BoxState, tone: 
 
 /** The line of words under the text: the standing's own word in its colour, then who holds it; after a change, the change. */
 function drawSaid(pen: Pen, sight: Sight, state: BoxState, at: Point, room: number): void {
-  const said = state.was === null ? state.said : changeWords(state.standing, state.was);
+  const said = state.was === null ? state.said : sight.told(changeWords(state.standing, state.was));
   const size = letterSize(sight, 13);
   const short = fitted(said, state.was === null ? sans : strong, size * sight.scale, room * sight.scale);
   // Where no holder's name has room, nothing is left of them.
@@ -99,23 +100,25 @@ function drawSaid(pen: Pen, sight: Sight, state: BoxState, at: Point, room: numb
   const set = (weight: 400 | 600, colour: Letters["colour"], rtl: boolean): Letters =>
     atInnerEdge(sight, rtl, { face: "sans", size, weight, colour, lang: null });
   const { standing } = state;
-  const marked =
-    standing !== null && state.lit && standing !== "open" && state.was === null && line.startsWith(standing);
-  const word = marked ? standing : "";
+  const own = standing === null ? "" : sight.told(standingWords[standing]);
+  const marked = own !== "" && state.lit && standing !== "open" && state.was === null && line.startsWith(own);
+  const word = marked ? own : "";
   const rest = line.slice(word.length);
   if (word === "") {
     const changed = state.was !== null && state.lit;
     return pen.text(line, at, set(changed ? 600 : 400, changed ? "ink" : "soft", isRightToLeft(line)));
   }
   const first = widthOf(word, strong, size);
-  const letters = set(600, standing === null ? "soft" : standingColour[standing], false);
+  const rtl = isRightToLeft(word);
+  const letters = set(600, standing === null ? "soft" : standingColour[standing], rtl);
   if (rest === "") return pen.text(word, at, letters);
   const gap = size * 0.14;
   const other = widthOf(rest.trim(), sans, size);
   const way = sight.mirrored ? -1 : 1;
-  const [near, far] = sight.mirrored ? [other, 0] : [0, first];
+  // The word comes first in its own direction, whatever edge the line keeps to.
+  const [near, far] = sight.mirrored === rtl ? [0, first] : [other, 0];
   pen.text(word, { x: at.x + way * (near === 0 ? 0 : near + gap), y: at.y }, letters);
-  pen.text(rest.trim(), { x: at.x + way * (far === 0 ? 0 : far + gap), y: at.y }, set(400, "soft", false));
+  pen.text(rest.trim(), { x: at.x + way * (far === 0 ? 0 : far + gap), y: at.y }, set(400, "soft", rtl));
 }
 
 /** The short text at 13 px, as many lines as the box has room for; an answer's name far off stands on its line. */

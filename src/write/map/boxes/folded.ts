@@ -1,3 +1,4 @@
+import { isRightToLeft } from "../../../show/map/letters/letters.ts";
 import type { Pen } from "../../pen/pen.ts";
 import { fitted, widthOf } from "../measure.ts";
 import { inward, letterSize, lineWidth, markScale } from "../sight.ts";
@@ -41,8 +42,9 @@ export function drawFolded(pen: Pen, sight: Sight, box: Frame, folded: Folded): 
   }
   const width = widthOf(line, sans, size);
   const colour = "soft";
-  const anchor = sight.mirrored ? "start" : "end";
-  pen.text(line, { x: outer, y: folded.y }, { ...sans, size, colour, anchor, rtl: false, lang: null });
+  const rtl = isRightToLeft(line);
+  const anchor = rtl === sight.mirrored ? "end" : "start";
+  pen.text(line, { x: outer, y: folded.y }, { ...sans, size, colour, anchor, rtl, lang: null });
   drawCrease(pen, sight, { x: outer, y: folded.crease ?? folded.y + 5, length: way * width }, folded.lit);
   return width;
 }

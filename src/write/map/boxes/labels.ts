@@ -113,7 +113,7 @@ function drawWords(pen: Pen, sight: Sight, front: Frame, label: FindsLabel, stat
   const middle = front.y + front.height / 2 + 4.5 / sight.scale;
   set(figureIn(label.value, value, largest, room), near ? front.y + 19 : middle, value);
   if (!near) return;
-  const under = state.was === null ? label.under : changeWords(state.standing, state.was);
+  const under = state.was === null ? label.under : sight.told(changeWords(state.standing, state.was));
   const small = Math.round(letterSize(sight, 13) * sight.scale);
   const figure = figureIn(under, sans, small, room + 10 * sight.scale);
   set(figure, front.y + 36, { ...sans });

@@ -85,7 +85,7 @@ function drawWords(pen: Pen, sight: Sight, box: Computed, state: BoxState): void
   set(value, 16, near ? middle - 3 : middle + 4.5 / sight.scale, near ? serif : sans);
   if (near)
     set(
-      state.was === null ? box.look.under : changeWords(state.standing, state.was),
+      state.was === null ? box.look.under : sight.told(changeWords(state.standing, state.was)),
       13,
       middle + 14,
       sans,

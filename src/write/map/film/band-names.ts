@@ -1,7 +1,9 @@
+import { isRightToLeft } from "../../../show/map/letters/letters.ts";
 import type { Band, Route, Scene } from "../../../show/map/scene.ts";
 import type { Pen } from "../../pen/pen.ts";
 import { rectangle } from "../boxes/shapes.ts";
 import { linesOf, widthOf } from "../measure.ts";
+import { atInnerEdge, inward } from "../sight.ts";
 import type { Frame, Sight } from "../sight.ts";
 import { bandWords } from "../words.ts";
 
@@ -39,7 +41,7 @@ interface Reach {
 }
 
 function drawInColumn(pen: Pen, sight: Sight, { name }: Band, { high, low }: Reach): void {
-  const lines = linesOf(bandWords[name], sans, { size, width: nameColumn - 24, lines: 2 });
+  const lines = linesOf(sight.told(bandWords[name]), sans, { size, width: nameColumn - 24, lines: 2 });
   const block = (leading * lines.length) / sight.scale;
   if (low - high >= block) drawLines(pen, sight, lines, { inner: 14, top: (high + low - block) / 2 });
 }
@@ -53,7 +55,7 @@ function drawWhereFree(
 ): void {
   const { window, scale, mirrored } = sight;
   const px = (screen: number): number => screen / scale;
-  const words = bandWords[name];
+  const words = sight.told(bandWords[name]);
   for (const lines of [[words], linesOf(words, sans, { size, width: 64, lines: 2 })]) {
     const width = px(Math.max(...lines.map((line) => widthOf(line, sans, size))) + 10);
     const height = px(leading * lines.length + 2);
@@ -69,16 +71,19 @@ function drawWhereFree(
 
 function drawLines(
   pen: Pen,
-  { window, scale, mirrored }: Sight,
+  sight: Sight,
   lines: readonly string[],
   { inner, top }: { readonly inner: number; readonly top: number },
 ): void {
-  const px = (screen: number): number => screen / scale;
-  const x = mirrored ? window.x + window.width - px(inner) : window.x + px(inner);
-  const anchor = mirrored ? "end" : "start";
+  const px = (screen: number): number => screen / sight.scale;
+  const x = inward(sight, sight.window, px(inner));
   lines.forEach((line, n) => {
     const at = { x, y: top + px(12 + leading * n) };
-    pen.text(line, at, { ...sans, size: px(size), colour: "soft", anchor, rtl: false, lang: null });
+    pen.text(
+      line,
+      at,
+      atInnerEdge(sight, isRightToLeft(line), { ...sans, size: px(size), colour: "soft", lang: null }),
+    );
   });
 }
 

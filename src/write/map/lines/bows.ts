@@ -1,3 +1,4 @@
+import { isRightToLeft } from "../../../show/map/letters/letters.ts";
 import type { Bow, Point } from "../../../show/map/scene.ts";
 import type { Colour, Pen } from "../../pen/pen.ts";
 import { rectangle } from "../boxes/shapes.ts";
@@ -71,7 +72,7 @@ function drawRivals(pen: Pen, sight: Sight, { from, to, crown }: Bow, tone: Tone
     { colour, width: lineWidth(sight, 2, 1.4) },
   );
   if (sight.distance === "near" && tone === "ink")
-    drawWords(pen, sight, rivalWords, { x: middle.x, y: crown - 7 });
+    drawWords(pen, sight, sight.told(rivalWords), { x: middle.x, y: crown - 7 });
 }
 
 function drawConflict(
@@ -96,5 +97,12 @@ function drawWords(pen: Pen, sight: Sight, words: string, at: Point): void {
   const width = widthOf(words, sans, size) + 4;
   const patch = { x: at.x - width / 2, y: at.y - size * 0.8, width, height: size * 1.05 };
   pen.outline(rectangle(patch), "sheet", null);
-  pen.text(words, at, { ...sans, size, colour: "red", anchor: "middle", rtl: false, lang: null });
+  pen.text(words, at, {
+    ...sans,
+    size,
+    colour: "red",
+    anchor: "middle",
+    rtl: isRightToLeft(words),
+    lang: null,
+  });
 }

@@ -1,6 +1,5 @@
 import type { Bow, PlacedBox, Route, Scene } from "../../../show/map/scene.ts";
 import type { Frame } from "../sight.ts";
-import { collisionOf } from "../words.ts";
 
 /** A route with what drawing it needs to know each time. */
 export interface Traced {
@@ -44,10 +43,8 @@ function trace(scene: Scene): TracedScene {
   const boxes = new Map(scene.boxes.map((box) => [box.id, box]));
   const of = (route: Route): Traced => {
     const [from, to] = [boxes.get(route.from) ?? null, boxes.get(route.to) ?? null];
-    const marks = [from, to].flatMap((box) =>
-      box?.look.as === "mark" ? box.look.words.lines.slice(0, 1) : [],
-    );
-    const collision = marks.map(collisionOf).find((kind) => kind !== null) ?? null;
+    const marks = [from, to].flatMap((box) => (box?.look.as === "mark" ? [box.look.collision] : []));
+    const collision = marks.find((kind) => kind !== null) ?? null;
     return { route, from, to, collision, within: around(route.points) };
   };
   return {

@@ -2,7 +2,7 @@ import type { HistoryPage as Data } from "../../../../show/judged/history/page.t
 import type { useAddress } from "../../../address.ts";
 import { YearRod } from "../../../parts/year-rod.tsx";
 import { Looks } from "../../../parts/places/looks.tsx";
-import { historyWords as words } from "../../../words/history.ts";
+import { historyWords as words } from "../../../words/judged/history.ts";
 import { HistoryStep } from "./step.tsx";
 
 interface Props {

@@ -1,5 +1,4 @@
 import { Link } from "wouter";
-import { yearText } from "../../../../base/date/year.ts";
 import type {
   ClaimChange,
   HistoryStep as Step,
@@ -9,7 +8,9 @@ import { broughtInWords, changesInWords, wasInWords } from "../../../../show/jud
 import { underLens } from "../../../address.ts";
 import { RecordLink } from "../../../parts/link.tsx";
 import { StandingMark } from "../../../parts/standing.tsx";
-import { historyWords as words } from "../../../words/history.ts";
+import { historyWords as words } from "../../../words/judged/history.ts";
+import { inReadersWords } from "../../../words/reader/said.ts";
+import { yearIn } from "../../../words/index.ts";
 
 /** One year: what came into print, which claims changed and which are new, and the ways to see the dispute as it was. */
 export function HistoryStep({ step, asOf }: { readonly step: Step; readonly asOf: number | null }) {
@@ -19,8 +20,8 @@ export function HistoryStep({ step, asOf }: { readonly step: Step; readonly asOf
   return (
     <li>
       <h2>
-        <span className="when">{year === null ? words.withoutYear : yearText(year)}</span>{" "}
-        <span className="became">{changesInWords(changes)}</span>
+        <span className="when">{year === null ? words.withoutYear : yearIn(year)}</span>{" "}
+        <span className="became">{inReadersWords(changesInWords(changes))}</span>
       </h2>
       {year === null ? (
         <p className="quiet">{words.own}</p>
@@ -53,11 +54,11 @@ function Brought({
   return (
     <li>
       {source === null || text === null ? (
-        <span>{text ?? words.noPublication}</span>
+        <span>{text === null ? words.noPublication : inReadersWords(text)}</span>
       ) : (
         <RecordLink id={source} text={text} asOf={asOf} />
       )}{" "}
-      <span className="quiet">{broughtInWords(brought)}</span>
+      <span className="quiet">{inReadersWords(broughtInWords(brought))}</span>
     </li>
   );
 }
@@ -81,7 +82,7 @@ function Changes({
             <span className="sentence">
               <RecordLink id={claim} text={text} asOf={asOf} />
             </span>
-            {was !== null && <span className="quiet">{wasInWords(was)}</span>}
+            {was !== null && <span className="quiet">{inReadersWords(wasInWords(was))}</span>}
           </li>
         ))}
       </ul>

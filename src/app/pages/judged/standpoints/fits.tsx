@@ -2,7 +2,7 @@ import type { FitLine, Named } from "../../../../show/judged/standpoints/named.t
 import { misfitInWords } from "../../../../show/judged/standpoints/wording.ts";
 import { Pieces } from "../../../parts/pieces.tsx";
 import { PageLink } from "../../../parts/link.tsx";
-import { standpointWords as words } from "../../../words/standpoints.ts";
+import { standpointWords as words } from "../../../words/judged/standpoints.ts";
 
 interface Props {
   readonly fits: readonly FitLine[];

@@ -1,7 +1,7 @@
 import type { ComponentPage, FateRow } from "../../../../show/judged/standpoints/component.ts";
 import { RecordLink } from "../../../parts/link.tsx";
 import { StandingMark } from "../../../parts/standing.tsx";
-import { standpointWords as words } from "../../../words/standpoints.ts";
+import { standpointWords as words } from "../../../words/judged/standpoints.ts";
 import { FitLists } from "./fits.tsx";
 
 interface Props {

@@ -8,7 +8,9 @@ import { RecordLink } from "../../../parts/link.tsx";
 import { useNarrow } from "../../../parts/narrow.ts";
 import { Pieces } from "../../../parts/pieces.tsx";
 import { StandingMark } from "../../../parts/standing.tsx";
-import { standpointWords as words } from "../../../words/standpoints.ts";
+import { standpointWords as words } from "../../../words/judged/standpoints.ts";
+import { inReadersWords } from "../../../words/reader/said.ts";
+import { marks } from "../../../words/reader/marks.ts";
 import { FitLists } from "./fits.tsx";
 import { WayList } from "./list.tsx";
 import { WayTable } from "./table.tsx";
@@ -48,13 +50,13 @@ export function Part({ part, place, asOf }: Props & { readonly place: number }) 
         </details>
       )}
       <p className="quiet">
-        {waysInWords(part)}
+        {inReadersWords(waysInWords(part))}
         {part.questions.length > 0 && ` ${words.bearsOn} `}
         {part.questions.map(({ id, text }, at) => (
           <span key={id}>
-            {at > 0 && ", "}
+            {at > 0 && marks.comma}
             <Link href={underLens(questionPath(id), asOf)} dir="auto">
-              {text}
+              {inReadersWords(text)}
             </Link>
           </span>
         ))}
@@ -149,7 +151,8 @@ function TooMany({ part, asOf }: Props) {
               </th>
               <td>
                 {holds === "all" && <StandingMark standing="stands" bare />}
-                {holds === "none" && <StandingMark standing="falls" bare />} {acceptedInWords[holds]}
+                {holds === "none" && <StandingMark standing="falls" bare />}{" "}
+                {inReadersWords(acceptedInWords[holds])}
               </td>
             </tr>
           ))}

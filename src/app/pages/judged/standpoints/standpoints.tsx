@@ -8,7 +8,8 @@ import type { useAddress } from "../../../address.ts";
 import { RecordLink } from "../../../parts/link.tsx";
 import { StandingMark } from "../../../parts/standing.tsx";
 import { YearRod } from "../../../parts/year-rod.tsx";
-import { standpointWords as words } from "../../../words/standpoints.ts";
+import { inReadersWords } from "../../../words/reader/said.ts";
+import { standpointWords as words } from "../../../words/judged/standpoints.ts";
 import { FitLists } from "./fits.tsx";
 import { Part } from "./part.tsx";
 
@@ -23,7 +24,7 @@ export function StandpointsPage({ page, address }: Props) {
   return (
     <>
       <h1>{words.title}</h1>
-      <p className="lead">{countInWords(page)}</p>
+      <p className="lead">{inReadersWords(countInWords(page))}</p>
       <YearRod years={page.years} asOf={asOf} toYear={toYear} />
       {page.components.length > 0 && <p className="quiet explained">{words.what}</p>}
       {page.components.map((one, place) => (
@@ -55,7 +56,7 @@ function Joint({ page, asOf }: { readonly page: Data; readonly asOf: number | nu
               <th scope="row" className="sentence">
                 <RecordLink id={id} text={text} asOf={asOf} />
               </th>
-              <td>{acceptedInWords[holds]}</td>
+              <td>{inReadersWords(acceptedInWords[holds])}</td>
               <td>{words.parts(on.map((place) => place + 1))}</td>
             </tr>
           ))}
@@ -87,7 +88,7 @@ function Settled({ page, asOf }: { readonly page: Data; readonly asOf: number | 
       {settled.map(({ standing, claims }) => (
         <details key={standing}>
           <summary>
-            <StandingMark standing={standing} bare /> {settledInWords({ standing, claims })}
+            <StandingMark standing={standing} bare /> {inReadersWords(settledInWords({ standing, claims }))}
           </summary>
           <ul className="settled">
             {claims.map((claim) => (

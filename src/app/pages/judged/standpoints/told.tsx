@@ -1,7 +1,8 @@
 import type { Way } from "../../../../show/judged/standpoints/component.ts";
 import { StandingMark } from "../../../parts/standing.tsx";
 import { dirOf } from "../../../parts/link.tsx";
-import { standpointWords as words } from "../../../words/standpoints.ts";
+import { inReadersWords } from "../../../words/reader/said.ts";
+import { standpointWords as words } from "../../../words/judged/standpoints.ts";
 
 /** The fewest things that tell an alternative from its rivals. */
 export function Told({ way }: { readonly way: Way }) {
@@ -11,8 +12,8 @@ export function Told({ way }: { readonly way: Way }) {
         {way.toldBy.map(({ id, text, fate }) => (
           <li key={id}>
             <StandingMark standing={fate} />
-            <span className="sentence" dir={dirOf(text)}>
-              {text}
+            <span className="sentence" dir={dirOf(inReadersWords(text))}>
+              {inReadersWords(text)}
             </span>
           </li>
         ))}

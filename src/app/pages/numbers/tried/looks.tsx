@@ -4,6 +4,8 @@ import type { Looks } from "../../../../show/numbers/looks.ts";
 import { pathOf, underLens } from "../../../address.ts";
 import { RecordLink } from "../../../parts/link.tsx";
 import { numberWords } from "../../../words/numbers.ts";
+import { marks } from "../../../words/reader/marks.ts";
+import { inReadersWords } from "../../../words/reader/said.ts";
 
 interface Props {
   readonly looks: Looks;
@@ -20,9 +22,9 @@ export function LooksTold({ looks: { claim, times, adjusted, others }, asOf }: P
           , {numberWords.looksBeside}{" "}
           {others.map(({ id, text }, place) => (
             <Fragment key={id}>
-              {place > 0 && "; "}
+              {place > 0 && marks.semicolon}
               <Link href={underLens(pathOf("number", id), asOf)} dir="auto">
-                {text}
+                {inReadersWords(text)}
               </Link>
             </Fragment>
           ))}

@@ -1,6 +1,9 @@
+import { withoutStop } from "../../../../link/names/label.ts";
 import type { LossLine, LossLines } from "../../../../show/numbers/tried/losses.ts";
 import { RecordLink } from "../../../parts/link.tsx";
 import { numberName, numberWords } from "../../../words/numbers.ts";
+import { marks } from "../../../words/reader/marks.ts";
+import { inReadersWords } from "../../../words/reader/said.ts";
 
 interface Props {
   readonly losses: LossLines;
@@ -17,7 +20,7 @@ export function Losses({ losses, asOf }: Props) {
   const others = tried - told.length;
   const reached = reach
     .map(({ name, low, high }) => numberWords.runs(numberName(name), low, high))
-    .join(", ");
+    .join(marks.comma);
   return (
     <section className="losses">
       <h2 className="label">{numberWords.lossesTitle}</h2>
@@ -48,7 +51,7 @@ function LossList({ lines, asOf }: { readonly lines: readonly LossLine[]; readon
   return (
     <ul>
       {lines.map((line) => (
-        <li key={line.names.map(({ text }) => text).join(" ")} className="sentence">
+        <li key={line.names.map(({ text }) => inReadersWords(text)).join(" ")} className="sentence">
           <LossTold line={line} asOf={asOf} />
         </li>
       ))}
@@ -57,27 +60,29 @@ function LossList({ lines, asOf }: { readonly lines: readonly LossLine[]; readon
 }
 
 function LossTold({ line, asOf }: { readonly line: LossLine; readonly asOf: number | null }) {
-  const numbers = line.numbers.map(({ name, value }) => numberWords.is(numberName(name), value)).join(", ");
-  const says = [...new Set(line.turned.map((one) => numberWords.thenSays(one.says)))].join(", ");
+  const numbers = line.numbers
+    .map(({ name, value }) => numberWords.is(numberName(name), inReadersWords(value)))
+    .join(marks.comma);
+  const says = [...new Set(line.turned.map((one) => numberWords.thenSays(one.says)))].join(marks.comma);
   return (
     <>
       {numberWords.without}{" "}
       {line.names.map(({ id, text }, place) => (
-        <span key={text}>
+        <span key={inReadersWords(text)}>
           {place > 0 && ` ${numberWords.sameAs} `}
           {id === null ? (
             <>
-              {numberWords.sharing} <span dir="auto">{text}</span>
+              {numberWords.sharing} <span dir="auto">{inReadersWords(text)}</span>
             </>
           ) : (
-            <RecordLink id={id} text={text} asOf={asOf} />
+            <RecordLink id={id} text={inReadersWords(text)} asOf={asOf} />
           )}
         </span>
       ))}
       {line.why !== null ? (
         <>
           {" "}
-          {numberWords.thenNothing}: {line.why.replace(/\.$/, "")}.
+          {numberWords.thenNothing}: {withoutStop(inReadersWords(line.why))}.
         </>
       ) : (
         <>

@@ -1,6 +1,9 @@
+import { withoutStop } from "../../../../link/names/label.ts";
 import type { TurnLine, Turns as Data } from "../../../../show/numbers/tried/turns.ts";
 import { RecordLink } from "../../../parts/link.tsx";
 import { numberName, numberWords } from "../../../words/numbers.ts";
+import { marks } from "../../../words/reader/marks.ts";
+import { inReadersWords } from "../../../words/reader/said.ts";
 
 interface Props {
   readonly turns: Data;
@@ -24,7 +27,7 @@ export function Turns({ turns: { tried, beaten, pending }, asOf }: Props) {
       {tried.length === 0 && pending === 0 && <p className="sentence">{numberWords.noChoice}</p>}
       <ul>
         {told.map((line) => (
-          <li key={`${line.throughout} ${line.text}`} className="sentence">
+          <li key={`${line.throughout} ${inReadersWords(line.text)}`} className="sentence">
             <Turn line={line} asOf={asOf} />
           </li>
         ))}
@@ -37,8 +40,8 @@ export function Turns({ turns: { tried, beaten, pending }, asOf }: Props) {
           {beaten.length === 1 ? numberWords.beaten : numberWords.beatenMore}{" "}
           {beaten.map(({ id, text }, place) => (
             <span key={id}>
-              {place > 0 && "; "}
-              <RecordLink id={id} text={text} asOf={asOf} />
+              {place > 0 && marks.semicolon}
+              <RecordLink id={id} text={inReadersWords(text)} asOf={asOf} />
             </span>
           ))}
           .
@@ -50,19 +53,21 @@ export function Turns({ turns: { tried, beaten, pending }, asOf }: Props) {
 }
 
 function Turn({ line, asOf }: { readonly line: TurnLine; readonly asOf: number | null }) {
-  const numbers = line.numbers.map(({ name, value }) => numberWords.is(numberName(name), value)).join(", ");
-  const says = [...new Set(line.turned.map((one) => numberWords.thenSays(one.says)))].join(", ");
+  const numbers = line.numbers
+    .map(({ name, value }) => numberWords.is(numberName(name), inReadersWords(value)))
+    .join(marks.comma);
+  const says = [...new Set(line.turned.map((one) => numberWords.thenSays(one.says)))].join(marks.comma);
   const outcome = line.turned.length > 0 ? says : numberWords.sameAsNow;
   return (
     <>
       {line.id === null ? (
         <>
-          {numberWords.withReading} <span dir="auto">{line.text}</span> {numberWords.instead}
+          {numberWords.withReading} <span dir="auto">{inReadersWords(line.text)}</span> {numberWords.instead}
         </>
       ) : (
         <>
           {line.throughout ? numberWords.withReadingsOf : numberWords.withReading}{" "}
-          <RecordLink id={line.id} text={line.text} asOf={asOf} />{" "}
+          <RecordLink id={line.id} text={inReadersWords(line.text)} asOf={asOf} />{" "}
           {line.throughout ? numberWords.throughout : numberWords.instead}
         </>
       )}
@@ -73,7 +78,7 @@ function Turn({ line, asOf }: { readonly line: TurnLine; readonly asOf: number |
       ) : (
         <>
           {" "}
-          {numberWords.thenNothing}: {line.why}.
+          {numberWords.thenNothing}: {withoutStop(inReadersWords(line.why))}.
         </>
       )}
     </>

@@ -2,7 +2,8 @@ import { useRef, useState } from "react";
 import type { FocusEvent, KeyboardEvent, MouseEvent } from "react";
 import type { Matrix, Row, RowGroup } from "../../../../show/scholars/matrix.ts";
 import type { ScholarLine } from "../../../../show/scholars/scholars.ts";
-import { heldWord, scholarWords as words } from "../../../words/scholars.ts";
+import { heldWord, scholarWords as words } from "../../../words/shown/scholars.ts";
+import { inReadersWords } from "../../../words/reader/said.ts";
 import { cellWord, cellYears } from "../stance.ts";
 import { moved } from "./moves.ts";
 import type { Place } from "./moves.ts";
@@ -124,8 +125,7 @@ function readingOf(
   const who = columns[column - 1];
   if (!line || "group" in line || !who) return null;
   const cell = line.row.cells[column - 1];
-  const claim = `“${line.row.text.replace(/[.。]$/u, "")}”`;
-  if (!cell) return `${who.name}, ${claim}: ${words.nothingRecorded}`;
-  const years = cellYears(cell);
-  return `${who.name} ${cellWord(cell)} ${claim}${years === "" ? "" : `, ${years}`}`;
+  const claim = line.row.text.replace(/[.。]$/u, "");
+  const name = inReadersWords(who.name);
+  return cell ? words.ofCell(name, cellWord(cell), claim, cellYears(cell)) : words.emptyCell(name, claim);
 }

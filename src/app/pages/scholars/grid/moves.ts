@@ -1,3 +1,5 @@
+import { alongLines } from "../../../words/reader/language.ts";
+
 /** A place in the grid: row 0 holds the scholars' names, column 0 the claims. */
 export interface Place {
   readonly row: number;
@@ -14,7 +16,7 @@ export interface Extent {
 export function moved(from: Place, key: string, ctrl: boolean, extent: Extent): Place | null {
   const lastRow = extent.headings.length - 1;
   const { row, column } = from;
-  switch (key) {
+  switch (alongLines(key)) {
     case "ArrowUp":
       return upright(from, -1, extent);
     case "ArrowDown":

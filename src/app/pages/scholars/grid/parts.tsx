@@ -1,10 +1,12 @@
 import { Link } from "wouter";
-import { yearText } from "../../../../base/date/year.ts";
 import type { Cell, Row, RowGroup } from "../../../../show/scholars/matrix.ts";
 import type { ScholarLine } from "../../../../show/scholars/scholars.ts";
 import { pathOf, questionPath, recordPath, underLens } from "../../../address.ts";
 import { StandingMark } from "../../../parts/standing.tsx";
-import { scholarWords as words } from "../../../words/scholars.ts";
+import { marks } from "../../../words/reader/marks.ts";
+import { scholarWords as words } from "../../../words/shown/scholars.ts";
+import { yearIn } from "../../../words/index.ts";
+import { inReadersWords } from "../../../words/reader/said.ts";
 import { cellWord, cellYears } from "../stance.ts";
 
 interface Seat {
@@ -49,9 +51,9 @@ function NameLink({
       tabIndex={focusedAt(0, column)}
     >
       <span className="upright" dir="auto">
-        {one.name}
+        {inReadersWords(one.name)}
       </span>
-      <span className="first">{one.years === null ? "" : yearText(one.years.first)}</span>
+      <span className="first">{one.years === null ? "" : yearIn(one.years.first)}</span>
     </Link>
   );
 }
@@ -107,7 +109,7 @@ export function RowCells({
             tabIndex={focusedAt(row, 0)}
             dir="auto"
           >
-            {line.short}
+            {inReadersWords(line.short)}
           </Link>
         </span>
       </th>
@@ -155,7 +157,10 @@ function StanceLink({
         </span>
       )}
       {cellWord(cell)}
-      <span className="unseen">, {cellYears(cell)}</span>
+      <span className="unseen">
+        {marks.comma}
+        {cellYears(cell)}
+      </span>
     </Link>
   );
 }

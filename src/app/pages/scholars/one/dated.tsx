@@ -1,9 +1,12 @@
-import { yearText } from "../../../../base/date/year.ts";
 import type { DatedLine, Point, Track } from "../../../../show/scholars/line.ts";
 import { Pieces } from "../../../parts/pieces.tsx";
 import { RecordLink } from "../../../parts/link.tsx";
 import { StandingMark } from "../../../parts/standing.tsx";
-import { heldWord, scholarWords as words, stanceWords } from "../../../words/scholars.ts";
+import { marks } from "../../../words/reader/marks.ts";
+import { heldWord, scholarWords as words, stanceWords } from "../../../words/shown/scholars.ts";
+import { choiceName } from "../../../../read/grammar/field-words.ts";
+import { inReadersWords } from "../../../words/reader/said.ts";
+import { yearIn } from "../../../words/index.ts";
 
 interface Props {
   readonly line: DatedLine;
@@ -19,7 +22,7 @@ export function DatedTracks({ line, asOf }: Props) {
           <div className="dated-years">
             {line.marks.map((year) => (
               <span key={year} style={{ insetInlineStart: `${shareOf(line.span, year)}%` }}>
-                {yearText(year)}
+                {yearIn(year)}
               </span>
             ))}
           </div>
@@ -43,12 +46,12 @@ export function DatedTracks({ line, asOf }: Props) {
               ))}
               {track.left !== null && (
                 <li>
-                  <span className="figure">{track.left.year === null ? "" : yearText(track.left.year)}</span>{" "}
+                  <span className="figure">{track.left.year === null ? "" : yearIn(track.left.year)}</span>{" "}
                   <b className="stance">{stanceWords.holds}</b>{" "}
                   <span className="sentence">
                     <RecordLink id={track.left.claim} text={track.left.text} asOf={asOf} />
                   </span>
-                  , which {words.orMeans.replace("the claim above it", "this")}
+                  {words.whichExcludes}
                 </li>
               )}
             </ol>
@@ -95,7 +98,7 @@ function Drawn({ track, line }: { readonly track: Track; readonly line: DatedLin
               className={`${side} level-${levels[place] ?? 0}`}
               style={from > 80 ? { insetInlineEnd: `${100 - from}%` } : { insetInlineStart: `${from}%` }}
             >
-              {word} {yearText(year)}
+              {word} {yearIn(year)}
             </span>
           </span>
         );
@@ -122,11 +125,11 @@ function levelsOf(places: readonly number[]): readonly number[] {
 function Said({ point, asOf }: { readonly point: Point; readonly asOf: number | null }) {
   return (
     <>
-      <span className="figure">{point.year === null ? words.undated : yearText(point.year)}</span>{" "}
+      <span className="figure">{point.year === null ? words.undated : yearIn(point.year)}</span>{" "}
       <b className="stance">
         <RecordLink id={point.position} text={stanceWords[point.stance]} asOf={asOf} />
       </b>
-      {point.certainty !== null && ` (${point.certainty})`}
+      {point.certainty !== null && ` (${inReadersWords(choiceName(point.certainty))})`}
       {point.words !== null && (
         <>
           {" "}
@@ -137,13 +140,14 @@ function Said({ point, asOf }: { readonly point: Point; readonly asOf: number | 
       )}
       {point.from.map((pieces, place) => (
         <span key={place} className="quiet">
-          {place === 0 ? " " : "; "}
+          {place === 0 ? " " : marks.semicolon}
           <Pieces pieces={pieces} asOf={asOf} />
         </span>
       ))}
       {point.via.length > 0 && (
         <span className="quiet">
-          , {words.via} <Pieces pieces={point.via} asOf={asOf} />
+          {marks.comma}
+          {words.via} <Pieces pieces={point.via} asOf={asOf} />
         </span>
       )}
     </>

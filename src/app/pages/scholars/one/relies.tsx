@@ -1,11 +1,12 @@
-import { yearText } from "../../../../base/date/year.ts";
 import type { Looked, Measured } from "../../../../show/scholars/looked.ts";
 import type { Named } from "../../../../show/scholars/named.ts";
 import type { Step } from "../../../../show/scholars/reliance.ts";
 import type { Unanswered } from "../../../../show/scholars/scholar.ts";
 import { RecordLink } from "../../../parts/link.tsx";
 import { StandingMark } from "../../../parts/standing.tsx";
-import { nearnessWords, scholarWords as words } from "../../../words/scholars.ts";
+import { nearnessWords, scholarWords as words } from "../../../words/shown/scholars.ts";
+import { marks } from "../../../words/reader/marks.ts";
+import { yearIn } from "../../../words/index.ts";
 
 interface Year {
   readonly asOf: number | null;
@@ -17,7 +18,7 @@ export function Steps({ steps, asOf }: Year & { readonly steps: readonly Step[] 
     <ul className="steps">
       {steps.map((step) => (
         <li key={step.argument.id}>
-          <span className="how figure">{step.year === null ? "" : yearText(step.year)}</span>
+          <span className="how figure">{step.year === null ? "" : yearIn(step.year)}</span>
           <div>
             <p className="sentence">
               <RecordLink id={step.argument.id} text={step.argument.text} asOf={asOf} />
@@ -116,7 +117,8 @@ export function LookedAt({ looked, asOf }: Year & { readonly looked: readonly Lo
 function Size({ size, asOf }: Year & { readonly size: Measured }) {
   return (
     <>
-      <bdi>{size.dimension}</bdi>,{" "}
+      <bdi>{size.dimension}</bdi>
+      {marks.comma}
       {size.only === null ? (
         words.times(size.count)
       ) : (
@@ -124,7 +126,7 @@ function Size({ size, asOf }: Year & { readonly size: Measured }) {
       )}
       {size.things.map((thing, place) => (
         <span key={thing.id}>
-          {place === 0 ? ` ${words.on} ` : ", "}
+          {place === 0 ? ` ${words.on} ` : marks.comma}
           <RecordLink id={thing.id} text={thing.text} asOf={asOf} />
         </span>
       ))}
@@ -138,7 +140,7 @@ export function Objections({ list, asOf }: Year & { readonly list: readonly Unan
     <ul className="steps">
       {list.map((one) => (
         <li key={one.argument.id}>
-          <span className="how figure">{yearText(one.year)}</span>
+          <span className="how figure">{yearIn(one.year)}</span>
           <div>
             <p className="sentence">
               <RecordLink id={one.argument.id} text={one.argument.text} asOf={asOf} />
@@ -148,7 +150,7 @@ export function Objections({ list, asOf }: Year & { readonly list: readonly Unan
               {one.others.length === 0 ? words.noReply : `${words.onlyOthers} `}
               {one.others.map((other, place) => (
                 <span key={other.id}>
-                  {place > 0 && ", "}
+                  {place > 0 && marks.comma}
                   <RecordLink id={other.id} text={other.text} asOf={asOf} />
                 </span>
               ))}

@@ -4,8 +4,9 @@ import type { useAddress } from "../../../address.ts";
 import { RecordLink } from "../../../parts/link.tsx";
 import { YearRod } from "../../../parts/year-rod.tsx";
 import { words as shared } from "../../../words/index.ts";
-import { scholarWords as words } from "../../../words/scholars.ts";
-import { FindingList } from "../../findings.tsx";
+import { scholarWords as words } from "../../../words/shown/scholars.ts";
+import { marks } from "../../../words/reader/marks.ts";
+import { FindingList } from "../../lists/findings.tsx";
 import { yearsText } from "../table.tsx";
 import { DatedTracks } from "./dated.tsx";
 import { LookedAt, Objections, Steps } from "./relies.tsx";
@@ -36,7 +37,7 @@ export function ScholarPage({
             <dd>
               {page.knownAs.map((name, place) => (
                 <span key={name}>
-                  {place > 0 && "; "}
+                  {place > 0 && marks.semicolon}
                   <bdi>{name}</bdi>
                 </span>
               ))}

@@ -18,7 +18,7 @@ export function bundlesOf(cut: readonly Knot[]): readonly Bundle[] {
     if (knot.kind !== "line" && knot.kind !== "attack") continue;
     for (const side of ["from", "to"] as const) {
       const { piece, at } = knot[side];
-      const key = JSON.stringify([side, knot.kind, knot.prefix, piece.box.id, at]);
+      const key = JSON.stringify([side, knot.kind, knot.joins, piece.box.id, at]);
       const end = ends.get(key) ?? { side, knots: [] };
       end.knots.push(knot);
       ends.set(key, end);

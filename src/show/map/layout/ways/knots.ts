@@ -12,8 +12,8 @@ export function knotsOf(plan: Plan, apart: readonly BowRun[], crowdedOut: Readon
     const { id } = pull.line;
     const name = `line:${id}`;
     const cut = !goesUp(pull) || crowdedOut.has(name) || isFar(from, to);
-    const prefix = pull.line.circle ? "circle: " : "";
-    return { id, name, kind: "line", from, to, cut, direct: false, prefix };
+    const joins = pull.line.circle ? "circle" : null;
+    return { id, name, kind: "line", from, to, cut, direct: false, joins };
   });
   const attacks = plan.strikes.map((strike): Knot => {
     const from: Foot = { piece: strike.from, at: strike.fromSide, port: "" };
@@ -22,14 +22,14 @@ export function knotsOf(plan: Plan, apart: readonly BowRun[], crowdedOut: Readon
     const name = `attack:${id}`;
     const cut = crowdedOut.has(name) || isFar(from, to);
     const direct = isDirect(strike) && !cut;
-    return { id, name, kind: "attack", from, to, cut, direct, prefix: "" };
+    return { id, name, kind: "attack", from, to, cut, direct, joins: null };
   });
   const distant = apart.flatMap(({ id, kind, pieces: [a, b] }, at): readonly Knot[] => {
     if (!a || !b) return [];
     const [from, to] = [a, b].map((piece): Foot => ({ piece, at: "top", port: "" }));
     if (!from || !to) return [];
-    const prefix = kind === "rivals" ? "not both: " : "disagrees: ";
-    return [{ id, name: `${kind}:${id}:${at}`, kind, from, to, cut: true, direct: false, prefix }];
+    const name = `${kind}:${id}:${at}`;
+    return [{ id, name, kind, from, to, cut: true, direct: false, joins: kind }];
   });
   return [...lines, ...attacks, ...distant];
 }

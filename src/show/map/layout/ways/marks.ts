@@ -1,3 +1,5 @@
+import { say } from "../../../../base/text/said/said.ts";
+import type { Text } from "../../../../base/text/said/said.ts";
 import { isRightToLeft, textWidth } from "../../letters/letters.ts";
 import { pieceFor, type Piece } from "../places/plan.ts";
 import { bundlesOf, inOrderOfPlace, spotOf } from "./bundles.ts";
@@ -20,13 +22,17 @@ export const markHeight = 20;
 const padding = 8;
 
 /** The marks of all that is cut, the same letter at both ends; where several lines end, one mark for them. */
-export function stubsOf(knots: readonly Knot[], heights: readonly number[]): readonly Stub[] {
+export function stubsOf(
+  knots: readonly Knot[],
+  heights: readonly number[],
+  told: (text: Text) => string,
+): readonly Stub[] {
   const bundles = inOrderOfPlace(bundlesOf(knots.filter(({ cut }) => cut)));
   return bundles.flatMap(({ knots: [first, ...rest], shared }, at): readonly Stub[] => {
     if (!first) return [];
     const letter = letterFor(at);
     const stub = (knot: Knot, side: Stub["side"], also: readonly Knot[] = []): Stub =>
-      stubFor({ knot, side, also, letter, heights });
+      stubFor({ knot, side, also, letter, heights, told });
     if (!shared) return [stub(first, "from"), stub(first, "to")];
     const far = otherOf(shared);
     return [stub(first, shared, rest), ...[first, ...rest].map((knot) => stub(knot, far))];
@@ -40,15 +46,16 @@ function otherOf(side: Stub["side"]): Stub["side"] {
 interface Cutting extends Pick<Stub, "knot" | "side" | "also"> {
   readonly letter: string;
   readonly heights: readonly number[];
+  readonly told: (text: Text) => string;
 }
 
-function stubFor({ knot, side, also, letter, heights }: Cutting): Stub {
+function stubFor({ knot, side, also, letter, heights, told }: Cutting): Stub {
   // A stub for lines of several ports meets the edge between them.
   const isOnePort = also.every((one) => one[side].port === knot[side].port);
   const foot = isOnePort ? knot[side] : { ...knot[side], port: "" };
   const other = knot[otherOf(side)].piece.box;
   const { slot } = spotOf(foot);
-  const words = `${knot.prefix}${other.title}${also.length > 0 ? ` +${also.length}` : ""}`;
+  const words = `${told(markWords(knot, other.title))}${also.length > 0 ? ` +${also.length}` : ""}`;
   const mark = pieceFor(
     {
       id: `mark:${knot.name}:${side}`,
@@ -65,11 +72,25 @@ function stubFor({ knot, side, also, letter, heights }: Cutting): Stub {
         letter,
         words: { lines: [words], rtl: isRightToLeft(words), lang: null },
         to: other.id,
+        collision: knot.joins === "circle" ? null : knot.joins,
       },
     },
     slot,
   );
   return { knot, also, side, foot, slot, mark };
+}
+
+function markWords({ joins }: Knot, title: string): Text {
+  switch (joins) {
+    case null:
+      return title;
+    case "circle":
+      return say`circle: ${title}`;
+    case "rivals":
+      return say`not both: ${title}`;
+    case "conflict":
+      return say`disagrees: ${title}`;
+  }
 }
 
 function between(heights: readonly number[], slot: number): number {

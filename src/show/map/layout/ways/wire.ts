@@ -26,8 +26,8 @@ export interface Knot {
   readonly cut: boolean;
   /** An attack that runs level between neighbours. */
   readonly direct: boolean;
-  /** What the marks' words begin with. */
-  readonly prefix: string;
+  /** What its marks say first: that it runs in a circle, or joins what cannot be right together. */
+  readonly joins: "circle" | "rivals" | "conflict" | null;
 }
 
 /** A line, an attack or a stub on its way through the tiers, from its lowest to its highest. */

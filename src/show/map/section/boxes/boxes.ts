@@ -1,5 +1,6 @@
 import type { Id } from "../../../../base/finding.ts";
-import { labelOf } from "../../../../link/names/label.ts";
+import { count, say } from "../../../../base/text/said/said.ts";
+import { labelText } from "../../../../link/names/label.ts";
 import type { Reported } from "../../../report/report.ts";
 import type { BandName, Box, Port } from "../../scene.ts";
 import type { Ranks } from "../net/ranks.ts";
@@ -15,7 +16,7 @@ import { pileLook, pileTitle } from "./label.ts";
 import { numberLook, numberValue } from "./number.ts";
 import { settingOf } from "./setting.ts";
 import { mostParts, mostPartsNarrow, thingLook } from "./thing.ts";
-import { counted, stepWords, titled } from "./words.ts";
+import { stepWords, titled } from "./words.ts";
 
 /** What boxes are made from. */
 export interface Making {
@@ -48,7 +49,8 @@ const foldHeight = 28;
 export function boxOfSketch(making: Making, sketch: Sketch, drawn: ReadonlySet<Id>): Box {
   const { field, whole, ranks } = making;
   const standing = (id: Id) => whole.judgement.standings.get(id) ?? null;
-  const words = foldWords(field, sketch, drawn, standing);
+  const folded = foldWords(field, sketch, drawn, standing);
+  const words = folded === null ? null : field.net.told(folded);
   const made = madeOf(making, sketch, words);
   const row = rowOf(ranks, sketch);
   return {
@@ -68,13 +70,13 @@ export function boxOfSketch(making: Making, sketch: Sketch, drawn: ReadonlySet<I
 function madeOf(making: Making, sketch: Sketch, words: string | null): Made {
   const { whole, field, boxOf } = making;
   const { net } = field;
-  const { graph } = net;
+  const { graph, told } = net;
   const { id, records } = sketch;
   switch (sketch.as) {
     case "claim":
       return {
         ...claimLook(net, id, making.answers.includes(id) ? "answer" : "claim", making.narrow),
-        title: labelOf(graph, id),
+        title: told(labelText(graph, id)),
       };
     case "step": {
       const step = net.steps.get(id);
@@ -82,26 +84,27 @@ function madeOf(making: Making, sketch: Sketch, words: string | null): Made {
       const premises = [...new Set(step.because.flatMap((premise) => boxOf(premise) ?? []))];
       return {
         ...beamLook(net, step, premises, making.narrow),
-        title: stepWords(net, step) || "an argument",
+        title: told(stepWords(net, step) ?? say`an argument`),
       };
     }
     case "number":
       return {
-        ...numberLook(graph, whole.derivations, id),
-        title: `${labelOf(graph, id)}: ${numberValue(graph, whole.derivations.byId.get(id))}`,
+        ...numberLook(net, whole.derivations, id),
+        title: told(say`${labelText(graph, id)}: ${numberValue(graph, whole.derivations.byId.get(id))}`),
       };
     case "pile":
       return {
         ...pileLook(net, records, making.conflicts(records)),
-        title: pileTitle(graph, records),
+        title: told(pileTitle(graph, records)),
       };
     case "thing": {
       const parts = partsSeen(making, id);
       const folded = parts.length > (making.narrow ? mostPartsNarrow : mostParts) && !making.unfolded.has(id);
       return {
         ...thingLook(net, id, folded ? [] : parts, making.narrow),
-        title: labelOf(graph, id),
-        folded: folded ? counted(parts.length, "part") : null,
+        title: told(labelText(graph, id)),
+        // More parts than are drawn are always several.
+        folded: folded ? told(say`${count(parts.length)} parts`) : null,
       };
     }
     case "fold": {

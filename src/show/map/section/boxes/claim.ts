@@ -1,5 +1,5 @@
 import type { Id } from "../../../../base/finding.ts";
-import { labelOf } from "../../../../link/names/label.ts";
+import { labelText } from "../../../../link/names/label.ts";
 import type { Measure } from "../../letters/letters.ts";
 import type { Look, Setting } from "../../scene.ts";
 import type { Net } from "../net/net.ts";
@@ -23,7 +23,7 @@ export interface Sized {
 /** A claim or an answer: its text in three lines, else its short one, else as much as ends at a word. */
 export function claimLook(net: Net, id: Id, as: "claim" | "answer", narrow: boolean): Sized {
   const record = net.graph.records.get(id);
-  const whole = record?.list === "claims" ? record.values.text : labelOf(net.graph, id);
+  const whole = record?.list === "claims" ? record.values.text : net.told(labelText(net.graph, id));
   const short = record?.values.short ?? whole;
   const width = as === "answer" && !narrow ? answerWidth : claimWidth;
   const leading = as === "answer" ? 24 : 21;

@@ -1,9 +1,11 @@
 import type { Id } from "../../../../base/finding.ts";
 import { yearText } from "../../../../base/date/year.ts";
+import { count, say } from "../../../../base/text/said/said.ts";
+import type { Text } from "../../../../base/text/said/said.ts";
 import type { Quantity } from "../../../../base/quantity.ts";
 import { formatNumber } from "../../../../base/quantity/quantity-print.ts";
 import type { Graph, MeasurementRecord } from "../../../../link/graph.ts";
-import { labelOf } from "../../../../link/names/label.ts";
+import { labelText } from "../../../../link/names/label.ts";
 import { textWidth } from "../../letters/letters.ts";
 import type { FindsLabel } from "../../scene.ts";
 import type { Net } from "../net/net.ts";
@@ -11,7 +13,7 @@ import { mostInPile } from "../open/piles.ts";
 import { roomier } from "./beam.ts";
 import type { Sized } from "./claim.ts";
 import { oneLine } from "./setting.ts";
-import { counted, labelUnder, labelValue } from "./words.ts";
+import { labelUnder, labelValue } from "./words.ts";
 
 /** A finds label in px, what its cut corner and hole take of it, and how far the next one of a pile peeps out. */
 const least = 136;
@@ -22,9 +24,11 @@ const peeping = 4;
 
 /** Labels that lie over each other; too many become one with their count and span. */
 export function pileLook(net: Net, members: readonly Id[], conflict: boolean): Sized {
-  const { graph } = net;
+  const { graph, told } = net;
   const many = members.length > mostInPile;
-  const labels = many ? [summary(graph, members)] : members.map((id) => labelOfOne(graph, id));
+  const labels = (many ? [summary(graph, members)] : members.map((id) => labelOfOne(graph, id))).map(
+    ({ id, value, under }): FindsLabel => ({ id, value: told(value), under: told(under) }),
+  );
   const width = Math.max(least, Math.min(most, Math.max(...labels.map(widthOf))));
   const over = (labels.length - 1) * peeping;
   return {
@@ -34,7 +38,14 @@ export function pileLook(net: Net, members: readonly Id[], conflict: boolean): S
   };
 }
 
-function labelOfOne(graph: Graph, id: Id): FindsLabel {
+/** A label before it is put into a language. */
+interface Unsaid {
+  readonly id: Id;
+  readonly value: Text;
+  readonly under: Text;
+}
+
+function labelOfOne(graph: Graph, id: Id): Unsaid {
   return { id, value: labelValue(graph, id), under: labelUnder(graph, id) };
 }
 
@@ -56,34 +67,37 @@ function fitted({ id, value, under }: FindsLabel, width: number): FindsLabel {
 }
 
 /** `24 diameters` over `0.97–7.41 m, 1998`. */
-function summary(graph: Graph, members: readonly Id[]): FindsLabel {
+function summary(graph: Graph, members: readonly Id[]): Unsaid {
   const records = members.flatMap((id) => {
     const record = graph.records.get(id);
     return record?.list === "measurements" ? [record] : [];
   });
   const [first] = records;
-  const name = first ? graph.dimensionName(first.values.dimension) : "label";
   const year = first ? (first.values.year ?? graph.provenance(first.id).year) : null;
-  const parts = [spanOf(records), ...(year === null ? [] : [yearText(year)])].filter((part) => part !== "");
+  const span = spanOf(records);
   return {
     id: members[0] ?? "",
-    value: counted(members.length, name, pluralOf(name)),
-    under: parts.join(", "),
+    value: first
+      ? say`${count(members.length)} ${pluralOf(graph.dimensionName(first.values.dimension))}`
+      : say`${count(members.length)} labels`,
+    under: year === null ? span : span === "" ? yearText(year) : say`${span}, ${yearText(year)}`,
   };
 }
 
-/** A dimension's name for several of it; one whose last word has an `s` already keeps it. */
+/** A dimension's name for several of it; one in other letters, or whose last word has an `s` already, keeps it. */
 function pluralOf(name: string): string {
-  if (/\s(?:of|from|to|above)\s/u.test(name) || name.endsWith("s")) return name;
+  if (/\s(?:of|from|to|above)\s/u.test(name) || otherLetters.test(name)) return name;
   return /[^aeiou]y$/u.test(name) ? `${name.slice(0, -1)}ies` : `${name}s`;
 }
 
+const otherLetters = /(?!\p{Script=Latin})\p{L}$/u;
+
 /** Smallest to largest of some measurements, as written, where they are written in one unit. */
-function spanOf(records: readonly MeasurementRecord[]): string {
+function spanOf(records: readonly MeasurementRecord[]): Text {
   const sorted = records.map((one) => one.values.value).toSorted((a, b) => a.value - b.value);
   const [low, high] = [sorted[0], sorted.at(-1)];
   if (!low || !high) return "";
-  if (low.unit !== high.unit) return `${low.text} to ${high.text}`;
+  if (low.unit !== high.unit) return say`${low.text} to ${high.text}`;
   const unit = low.unit === "1" ? "" : ` ${low.unit}`;
   const [from, to] = [numeralOf(low), numeralOf(high)];
   return from === to ? `${from}${unit}` : `${from}–${to}${unit}`;
@@ -96,8 +110,8 @@ function numeralOf({ text, value, unitSize }: Quantity): string {
 }
 
 /** What a pile is called from elsewhere. */
-export function pileTitle(graph: Graph, members: readonly Id[]): string {
-  if (members.length === 1) return labelOf(graph, members[0] ?? "");
+export function pileTitle(graph: Graph, members: readonly Id[]): Text {
+  if (members.length === 1) return labelText(graph, members[0] ?? "");
   const { value, under } = summary(graph, members);
-  return `${value}, ${under}`;
+  return say`${value}, ${under}`;
 }

@@ -1,5 +1,5 @@
 import type { Id } from "../../../../base/finding.ts";
-import { labelOf } from "../../../../link/names/label.ts";
+import { labelText } from "../../../../link/names/label.ts";
 import type { Port, ThingPart } from "../../scene.ts";
 import type { Net } from "../net/net.ts";
 import { roomier } from "./beam.ts";
@@ -32,17 +32,17 @@ export function thingLook(
   parts: readonly Id[],
   narrow = false,
 ): Sized & { readonly ports: readonly Port[] } {
-  const { graph } = net;
+  const { graph, told } = net;
   const widest = narrow ? mostNarrow : most;
   const partsInRow = narrow ? 2 : 3;
   const measure = { face: "serif", size: 16, weight: 600, width: widest - 2 * aside, lines: 3 } as const;
-  const name = settingOf(labelOf(graph, id), measure);
+  const name = settingOf(told(labelText(graph, id)), measure);
   const columns = Math.min(partsInRow, parts.length);
   const wanted = Math.max(settingWidth(name, measure), columns === partsInRow ? widest : columns * leastPart);
   const width = Math.min(widest, Math.max(least, Math.ceil((wanted + 2 * aside) / 8) * 8));
   const top = above + name.lines.length * nameLine + partGap;
   const rows = Math.ceil(parts.length / partsInRow);
-  const names = toldShort(parts.map((part) => labelOf(graph, part)));
+  const names = toldShort(parts.map((part) => told(labelText(graph, part))));
   const partWidth = columns === 0 ? 0 : (width - 2 * aside - (columns - 1) * partGap) / columns;
   const placed = parts.map((part, at): ThingPart => {
     const room = { face: "sans", size: 13, width: (partWidth - sloping) / roomier, lines: 2 } as const;

@@ -1,7 +1,9 @@
 import type { Id } from "../../../../base/finding.ts";
 import { yearText } from "../../../../base/date/year.ts";
+import { say } from "../../../../base/text/said/said.ts";
+import type { Said, Text } from "../../../../base/text/said/said.ts";
 import type { Graph } from "../../../../link/graph.ts";
-import { authorLabel, labelOf, schemeWords, withoutStop } from "../../../../link/names/label.ts";
+import { authorText, labelText, schemeText, withoutStop } from "../../../../link/names/label.ts";
 import type { Net } from "../net/net.ts";
 import type { Step } from "../net/steps.ts";
 
@@ -9,56 +11,60 @@ import type { Step } from "../net/steps.ts";
 export const apart = " · ";
 
 /** Schemes that one argues by rather than from. */
-const by: readonly string[] = ["parallel", "analogy", "function", "experiment", "authority"];
-
-/** What a beam is called: how the step goes and whose it is, `by function, Oyelaran 2004`; empty where nobody says. */
-export function stepWords(net: Net, step: Step): string {
-  const { graph } = net;
-  const author = authorLabel(graph, step.from);
-  const who = author === "the corpus" ? "" : author;
-  const how = howWords(step);
-  if (step.therefore !== null) return [how, who].filter((part) => part !== "").join(", ");
-  const target = step.against.some((id) => net.kindOf(id) === "step") ? "against this step" : "against it";
-  const said = [how, who].filter((part) => part !== "").join(", ");
-  return said === "" ? target : `${target}: ${said}`;
-}
-
-function howWords({ how, scheme }: Step): string {
-  if (how === "bearing") return "by number";
-  if (how === "testimony") return "by testimony";
-  if (scheme === null || scheme === "other") return "";
-  return by.includes(scheme) ? `by ${scheme}` : schemeWords(scheme);
-}
-
-const basisWords: Readonly<Record<string, string>> = {
-  autopsy: "on site",
-  cast: "cast",
-  replica: "replica",
-  scan: "scan",
-  photograph: "photograph",
-  drawing: "drawing",
-  report: "report",
+const by: Readonly<Record<string, Said>> = {
+  parallel: say`by parallel`,
+  analogy: say`by analogy`,
+  function: say`by function`,
+  experiment: say`by experiment`,
+  authority: say`by authority`,
 };
 
-const presentWords: Readonly<Record<string, string>> = {
-  false: "looked for",
-  unclear: "not to be told",
-  "not-reported": "passed over",
+/** What a beam is called: how the step goes and whose it is, `by function, Oyelaran 2004`; null where nobody says. */
+export function stepWords(net: Net, step: Step): Text | null {
+  const [how, who] = [howWords(step), authorText(net.graph, step.from)];
+  const said = how !== null && who !== null ? say`${how}, ${who}` : (how ?? who);
+  if (step.therefore !== null) return said;
+  const onStep = step.against.some((id) => net.kindOf(id) === "step");
+  if (said === null) return onStep ? say`against this step` : say`against it`;
+  return onStep ? say`against this step: ${said}` : say`against it: ${said}`;
+}
+
+function howWords({ how, scheme }: Step): Text | null {
+  if (how === "bearing") return say`by number`;
+  if (how === "testimony") return say`by testimony`;
+  if (scheme === null || scheme === "other") return null;
+  return by[scheme] ?? schemeText(scheme);
+}
+
+const basisWords: Readonly<Record<string, Said>> = {
+  autopsy: say`on site`,
+  cast: say`cast`,
+  replica: say`replica`,
+  scan: say`scan`,
+  photograph: say`photograph`,
+  drawing: say`drawing`,
+  report: say`report`,
+};
+
+const presentWords: Readonly<Record<string, Said>> = {
+  false: say`looked for`,
+  unclear: say`not to be told`,
+  "not-reported": say`passed over`,
 };
 
 /** When and how a label's value was got: `1998, on site`; whose it is where neither is recorded. */
-export function labelUnder(graph: Graph, id: Id): string {
+export function labelUnder(graph: Graph, id: Id): Text {
   const record = graph.records.get(id);
   const values = record?.values as
     { readonly year?: number; readonly basis?: string; readonly present?: string } | undefined;
   const year = values?.year ?? graph.provenance(id).year;
   const how = presentWords[values?.present ?? ""] ?? basisWords[values?.basis ?? ""];
-  const parts = [year === null ? undefined : yearText(year), how].filter((part) => part !== undefined);
-  return parts.length > 0 ? parts.join(", ") : authorLabel(graph, id);
+  if (year === null) return how ?? authorText(graph, id) ?? say`the corpus`;
+  return how === undefined ? yearText(year) : say`${yearText(year)}, ${how}`;
 }
 
 /** What a label says: a measurement's value as printed, what was seen or missed, what came before what, who says so. */
-export function labelValue(graph: Graph, id: Id): string {
+export function labelValue(graph: Graph, id: Id): Text {
   const record = graph.records.get(id);
   switch (record?.list) {
     case "measurements":
@@ -67,16 +73,11 @@ export function labelValue(graph: Graph, id: Id): string {
       const { short, feature, present = "true", text } = record.values;
       if (short !== undefined) return short;
       if (feature === undefined) return withoutStop(text);
-      return present === "false" ? `no ${feature}` : feature;
+      return present === "false" ? say`no ${feature}` : feature;
     }
     default:
-      return labelOf(graph, id);
+      return labelText(graph, id);
   }
-}
-
-/** A number of things with its noun: `1 claim`, `12 claims`. */
-export function counted(n: number, one: string, many: string = `${one}s`): string {
-  return `${n} ${n === 1 ? one : many}`;
 }
 
 /** What something is called where it is named from elsewhere: at most 40 characters, ending at a word. */

@@ -1,4 +1,6 @@
 import type { Id } from "../../../../base/finding.ts";
+import { inEnglish } from "../../../../base/text/said/english.ts";
+import type { Text } from "../../../../base/text/said/said.ts";
 import type { Graph } from "../../../../link/graph.ts";
 import type { Reported } from "../../../report/report.ts";
 import { withheldIn } from "../../../withhold.ts";
@@ -11,6 +13,8 @@ export type Kind = "claim" | "step" | "number" | "label";
 /** The dispute as the map draws it: what leans on what by the record alone, whatever its standing; nothing withheld. */
 export interface Net {
   readonly graph: Graph;
+  /** Puts what is written on the map into the reader's language: its room is measured. */
+  readonly told: (text: Text) => string;
   readonly kindOf: (id: Id) => Kind | null;
   readonly steps: ReadonlyMap<Id, Step>;
   /** Claims and numbers that nothing leads to from elsewhere are found here, in corpus order. */
@@ -32,7 +36,7 @@ export interface Net {
 }
 
 /** Reads the dispute's structure from a model; a lens that hides records would hide structure, so it takes the whole. */
-export function netOf(whole: Reported): Net {
+export function netOf(whole: Reported, told: Net["told"] = inEnglish): Net {
   const { graph, derivations } = whole;
   const withheld = withheldIn(graph);
   const shown = (ids: readonly Id[]): readonly Id[] => ids.filter((id) => !withheld(id));
@@ -56,6 +60,7 @@ export function netOf(whole: Reported): Net {
   for (const found of [pro, contra]) for (const list of found.values()) list.sort(byYear);
   return {
     graph,
+    told,
     kindOf: (id) => (withheld(id) ? null : steps.has(id) ? "step" : recordKind(graph, id)),
     steps,
     claims: shown(graph.list("claims").map((one) => one.id)),

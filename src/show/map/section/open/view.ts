@@ -1,4 +1,6 @@
 import type { Id } from "../../../../base/finding.ts";
+import { count, say } from "../../../../base/text/said/said.ts";
+import type { Said } from "../../../../base/text/said/said.ts";
 import type { MapView } from "../../scene.ts";
 import type { Net } from "../net/net.ts";
 import { directlyAbove, distancesFrom, universeOf } from "../net/reach.ts";
@@ -25,7 +27,7 @@ export interface Opened {
   readonly sketches: readonly Sketch[];
   /** The records in focus that the map knows; none where nothing is in focus. */
   readonly focus: readonly Id[];
-  readonly foldedByItself: string | null;
+  readonly foldedByItself: Said | null;
 }
 
 /** Opens a map as its view asks: by itself, by hand, and along the way to what is in focus. */
@@ -61,8 +63,10 @@ export function openedBy(net: Net, view: MapView): Opened {
   const common = { field, all: universe, focus: asked };
   if (drawn.length <= mostDrawn) return { ...common, sketches: drawn, foldedByItself: null };
   const kept = mostWithin(at, nearest.length);
-  const from = centre.length > 0 ? "the focus" : "the answers";
-  const foldedByItself = `Unfolded, this would be ${drawn.length} boxes; what lies farthest from ${from} is folded again.`;
+  const foldedByItself =
+    centre.length > 0
+      ? say`Unfolded, this would be ${count(drawn.length)} boxes; what lies farthest from the focus is folded again.`
+      : say`Unfolded, this would be ${count(drawn.length)} boxes; what lies farthest from the answers is folded again.`;
   return { ...common, sketches: kept, foldedByItself };
 }
 

@@ -1,0 +1,41 @@
+import type { ArabicCatalogue } from "../../../../../base/text/said/arabic.ts";
+
+/** What stands in each field of the settings. */
+export const settingsSaid: ArabicCatalogue = {
+  "The version of the corpus format; 1.": "إصدار صيغة المدوّنة؛ 1.",
+  "The corpus's title.": "عنوان المدوّنة.",
+  "The language of its texts ({0}); default {1}.": "لغة نصوصها ({0})؛ وهي {1} ما لم يُذكر غيرها.",
+  "Who made the corpus.": "من صنع المدوّنة.",
+  "The name.": "الاسم.",
+  "The {0}.": "{0} لصاحبه.",
+  "What they did.": "ما عمله.",
+  "Its version.": "إصدارها.",
+  "How to cite it.": "كيف يُحال إليها.",
+  "Bibliography files: {0}, {1}, {2}.": "ملفات المراجع: {0}، {1}، {2}.",
+  "{0} tables of measurements.": "جداول {0} فيها قياسات.",
+  "{0} tables of artefacts.": "جداول {0} فيها آثار.",
+  "A {0} style: the name of one that comes with the program, or a {1} file.":
+    "نمط {0}: اسم نمط مع البرنامج، أو ملف {1}.",
+  "What ± means.": "معنى ±.",
+  "Whether positions are arguments.": "هل تُعدّ الآراء حججًا.",
+  "What {0} adds at least.": "ما تزيده {0} على الأقل.",
+  "How well two honest people repeat a measurement.": "مدى تقارب قياسين لأمينين.",
+  "How {0} tables write numbers.": "كيف تُكتب الأعداد في جداول {0}.",
+  "What costs are counted in.": "ما تُعدّ به الكلفة.",
+  "Units of the corpus's own.": "وحدات خاصة بالمدوّنة.",
+  "Its size.": "مقدارها.",
+  "Other names.": "أسماء أخرى.",
+  "Who gave it.": "من أعطاها.",
+  "The things it was found in.": "الأشياء التي وُجدت فيها.",
+  "Dimensions with their kind and other names.": "أبعاد بأنواعها وأسمائها الأخرى.",
+  "What it measures.": "ما يقيسه.",
+  "How it is taken.": "كيف يؤخذ.",
+  "{0} allows zero and below.": "{0} يجيز الصفر وما دونه.",
+  "What it comes to exactly by other dimensions: {0}, {1}, {2}.":
+    "ما يساويه تمامًا بأبعاد أخرى: {0}، {1}، {2}.",
+  "A level for a rule: {0}, {1} or {2}.": "درجة لقاعدة: {0} أو {1} أو {2}.",
+  "Findings the scholar lives with.": "تنبيهات يرضى بها الباحث.",
+  "The rule.": "القاعدة.",
+  "The records.": "السجلات.",
+  "Ids that appear in no output.": "معرّفات لا تظهر في مُخرَج.",
+};

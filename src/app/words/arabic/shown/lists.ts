@@ -1,0 +1,20 @@
+/** Records of one kind, by the name of their list in the format, or of sources. */
+export const arabicLists: Readonly<Record<string, string>> = {
+  scholars: "باحثون",
+  questions: "مسائل",
+  claims: "دعاوى",
+  passages: "مواضع من مصادر",
+  positions: "آراء",
+  artefacts: "آثار",
+  images: "صور",
+  observations: "مشاهدات",
+  measurements: "قياسات",
+  relations: "علاقات زمنية",
+  arguments: "حجج",
+  derivations: "اشتقاقات",
+  examinations: "فحوص",
+  talks: "محاضرات",
+  searches: "عمليات بحث",
+  readings: "قراءات",
+  sources: "مصادر",
+};
