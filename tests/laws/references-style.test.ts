@@ -97,7 +97,7 @@ test.each([
   ["own.csl", undefined, /^unreadable-file Missing file `own.csl`/],
   [
     "own.csl",
-    csl("", '<link href="http://www.zotero.org/styles/apa" rel="independent-parent"/>'),
+    csl("", '<link href="https://styles.example/apa" rel="independent-parent"/>'),
     /^bad-value Unexpected dependent style.*`apa`, which comes with the program/,
   ],
   ["own.csl", "Not a style at all", /^bad-value Unexpected text outside the elements in line 1 in `own.csl`/],
