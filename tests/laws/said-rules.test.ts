@@ -8,7 +8,7 @@ import { inEnglish, inWords } from "../../src/base/text/said/english.ts";
 import { row, say } from "../../src/base/text/said/said.ts";
 import type { Text } from "../../src/base/text/said/said.ts";
 import { ruleDocs } from "../../src/judge/rules/index.ts";
-import { chained, few, quoted } from "../../src/judge/rules/tell.ts";
+import { chained, few, quoted } from "../../src/base/text/said/rows.ts";
 import { yearText } from "../../src/base/date/year.ts";
 import { yearWords } from "../../src/base/date/year-words.ts";
 import { evaluated } from "../corpora/findings-text.ts";

@@ -1,6 +1,4 @@
 import type { Id } from "../../base/finding.ts";
-import { say } from "../../base/text/said/said.ts";
-import type { Text } from "../../base/text/said/said.ts";
 import type { Derivations } from "../../derive/derive.ts";
 import type { Graph } from "../../link/graph.ts";
 import { speakerOf } from "../../link/names/spoken.ts";
@@ -30,7 +28,7 @@ export type Reason =
   | { readonly why: "absent"; readonly read: boolean }
   | { readonly why: "circle"; readonly through: readonly Id[] }
   | { readonly why: "silence-unweighed"; readonly by: Id | null }
-  | { readonly why: "not-computed"; readonly status: string; readonly said: Text };
+  | { readonly why: "not-computed"; readonly status: string };
 
 /** The claim that makes an attack one: a rival of the claim argued for, or the claim argued against; null where the attack names what it hits. */
 interface Opposed {
@@ -68,11 +66,7 @@ export function reasonOf(graph: Graph, derivations: Derivations, judgement: Judg
   if (step) return argumentReason(step, standing);
   const derived = derivations.byId.get(id);
   if (derived && derived.status !== "computed") {
-    return {
-      why: "not-computed",
-      status: derived.status,
-      said: derived.why ?? say`it is still to be computed`,
-    };
+    return { why: "not-computed", status: derived.status };
   }
   const presence = presenceOf(graph, judgement, id);
   if (presence !== "counts") return { why: "absent", read: presence !== "not-read" };

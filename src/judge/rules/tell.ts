@@ -8,8 +8,6 @@ import { authorText, labelText } from "../../link/names/label.ts";
 import { spanOf } from "../../read/record.ts";
 import type { Step } from "../../read/yaml/tree.ts";
 
-export { chained, few, quoted } from "../../base/text/said/rows.ts";
-
 /** The place of a record's value, of a bibliography entry's key, or null for what stands nowhere. */
 export function placeOf(graph: Graph, id: Id, ...path: readonly Step[]): Span | null {
   const record = graph.records.get(id);

@@ -8,7 +8,7 @@ import { folded } from "../../link/dimension.ts";
 import type { DerivationRecord, Graph } from "../../link/graph.ts";
 import { labelText } from "../../link/names/label.ts";
 import { followsIn } from "../../judge/rules/measurements/ties/follows.ts";
-import { few } from "../../judge/rules/tell.ts";
+import { few } from "../../base/text/said/rows.ts";
 import type { Plugin } from "../../plugin.ts";
 import { sizeWords } from "../artefacts/si-words.ts";
 import { withheldIn } from "../withhold.ts";

@@ -1,7 +1,7 @@
 import { formatNumber } from "../../base/quantity/quantity-print.ts";
 import { count, row, say } from "../../base/text/said/said.ts";
 import type { Hole, Row, Said, Text } from "../../base/text/said/said.ts";
-import { quoted } from "../../judge/rules/tell.ts";
+import { quoted } from "../../base/text/said/rows.ts";
 import type { NoGain, Reason } from "../../plan/plan.ts";
 
 /** The order of a plan, in one sentence (format.md 7). */

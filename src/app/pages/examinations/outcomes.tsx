@@ -2,7 +2,7 @@ import type { ReactNode } from "react";
 import { Link } from "wouter";
 import { say } from "../../../base/text/said/said.ts";
 import type { Text } from "../../../base/text/said/said.ts";
-import { quoted } from "../../../judge/rules/tell.ts";
+import { quoted } from "../../../base/text/said/rows.ts";
 import { withoutStop } from "../../../link/names/label.ts";
 import type { ClaimTurn, NumberTurn, OutcomeLine } from "../../../show/plan/outcome.ts";
 import { pathOf, supposingPath, underLens } from "../../address.ts";

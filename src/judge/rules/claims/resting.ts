@@ -4,7 +4,8 @@ import type { Hole, Said, Text } from "../../../base/text/said/said.ts";
 import { labelText } from "../../../link/names/label.ts";
 import { apart } from "../acceptance.ts";
 import type { Rule, View } from "../rule.ts";
-import { byCause, few, quotedLabel, tell } from "../tell.ts";
+import { few } from "../../../base/text/said/rows.ts";
+import { byCause, quotedLabel, tell } from "../tell.ts";
 
 /** A rule on claims that rest on exactly one thing of a sort; `says` tells one or several of them. */
 export function resting(

@@ -9,7 +9,8 @@ import { quoted } from "../../../read/yaml/split.ts";
 import { valueAt } from "../../../read/yaml/tree.ts";
 import type { Node } from "../../../read/yaml/tree.ts";
 import type { Rule, View } from "../rule.ts";
-import { byCause, chained, labels, quotedLabel, tell } from "../tell.ts";
+import { chained } from "../../../base/text/said/rows.ts";
+import { byCause, labels, quotedLabel, tell } from "../tell.ts";
 
 /** Numbers whose inputs an argument beat, with what they would be without those. */
 export const beatenInput: Rule = {

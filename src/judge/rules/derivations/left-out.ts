@@ -11,7 +11,8 @@ import type { Graph } from "../../../link/graph.ts";
 import { labelText } from "../../../link/names/label.ts";
 import { withheldIn } from "../../../link/withheld.ts";
 import type { Rule } from "../rule.ts";
-import { byCause, few, quotedLabel, tell } from "../tell.ts";
+import { few } from "../../../base/text/said/rows.ts";
+import { byCause, quotedLabel, tell } from "../tell.ts";
 import { saidAlone, saidOf } from "./saying.ts";
 import type { Saying } from "./saying.ts";
 

@@ -4,7 +4,8 @@ import type { Said } from "../../../base/text/said/said.ts";
 import type { Graph } from "../../../link/graph.ts";
 import { labelText } from "../../../link/names/label.ts";
 import type { Rule } from "../rule.ts";
-import { byCause, few, quotedLabel, tell, whose } from "../tell.ts";
+import { few } from "../../../base/text/said/rows.ts";
+import { byCause, quotedLabel, tell, whose } from "../tell.ts";
 
 /** Computations that took the mean of several readings, those that took the same means in one finding. */
 export const repeatsMerged: Rule = {

@@ -3,7 +3,8 @@ import { yearWords } from "../../../base/date/year-words.ts";
 import { count, say } from "../../../base/text/said/said.ts";
 import { apart } from "../acceptance.ts";
 import type { Rule, View } from "../rule.ts";
-import { byCause, few, labels, quotedLabel, tell } from "../tell.ts";
+import { few } from "../../../base/text/said/rows.ts";
+import { byCause, labels, quotedLabel, tell } from "../tell.ts";
 import { orderFindings } from "./orders.ts";
 
 export const anachronism: Rule = {

@@ -10,7 +10,8 @@ import type { Events } from "../../../derive/recorded/dates/events.ts";
 import type { ImpossibleOrder } from "../../dates/impossible.ts";
 import type { Said } from "../../../derive/recorded/dates/said.ts";
 import type { Judgement } from "../../judge.ts";
-import { chained, quoted, quotedLabel } from "../tell.ts";
+import { chained, quoted } from "../../../base/text/said/rows.ts";
+import { quotedLabel } from "../tell.ts";
 
 /** What an impossible order is told with. */
 export interface Telling {

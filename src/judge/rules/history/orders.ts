@@ -7,7 +7,8 @@ import type { ImpossibleOrder } from "../../dates/impossible.ts";
 import { datesSaid } from "../../dates/statements.ts";
 import type { Said } from "../../../derive/recorded/dates/said.ts";
 import type { View } from "../rule.ts";
-import { chained, tell } from "../tell.ts";
+import { chained } from "../../../base/text/said/rows.ts";
+import { tell } from "../tell.ts";
 import { orderWords, statementWords } from "./order-words.ts";
 import type { Telling } from "./order-words.ts";
 

@@ -5,7 +5,8 @@ import type { Graph, MeasurementRecord } from "../../../link/graph.ts";
 import { byText } from "../../../base/order.ts";
 import { apart } from "../acceptance.ts";
 import type { Rule } from "../rule.ts";
-import { chained, few, tell, whose } from "../tell.ts";
+import { chained, few } from "../../../base/text/said/rows.ts";
+import { tell, whose } from "../tell.ts";
 import { comparable, conflict } from "./compare.ts";
 
 export const conflictingMeasurements: Rule = {

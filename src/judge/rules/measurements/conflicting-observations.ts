@@ -5,7 +5,8 @@ import type { Graph, ObservationRecord } from "../../../link/graph.ts";
 import { authorLabel } from "../../../link/names/label.ts";
 import { apart } from "../acceptance.ts";
 import type { Rule } from "../rule.ts";
-import { byCause, few, labels, quoted, tell, whose } from "../tell.ts";
+import { few, quoted } from "../../../base/text/said/rows.ts";
+import { byCause, labels, tell, whose } from "../tell.ts";
 import { alteredBetween } from "./compare.ts";
 
 export const conflictingObservations: Rule = {

@@ -5,7 +5,8 @@ import { authorLabel, labelText } from "../../../link/names/label.ts";
 import type { Graph, MeasurementRecord } from "../../../link/graph.ts";
 import { apart } from "../acceptance.ts";
 import type { Rule } from "../rule.ts";
-import { byCause, few, tell, whose } from "../tell.ts";
+import { few } from "../../../base/text/said/rows.ts";
+import { byCause, tell, whose } from "../tell.ts";
 
 export const copiedNumber: Rule = {
   id: "copied-number",

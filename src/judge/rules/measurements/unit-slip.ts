@@ -6,7 +6,8 @@ import type { Graph } from "../../../link/graph.ts";
 import type { MeasurementRecord } from "../../../link/graph.ts";
 import { apart } from "../acceptance.ts";
 import type { Rule } from "../rule.ts";
-import { byCause, chained, tell } from "../tell.ts";
+import { chained } from "../../../base/text/said/rows.ts";
+import { byCause, tell } from "../tell.ts";
 
 const common = ["mm", "cm", "m", "in", "ft", "g", "kg"];
 const near = (a: number, b: number): boolean => Math.abs(a - b) <= 0.01 * Math.abs(b);

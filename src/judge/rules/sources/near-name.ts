@@ -7,7 +7,8 @@ import { folded } from "../../../link/dimension.ts";
 import type { Graph } from "../../../link/graph.ts";
 import { foldedName } from "../../../link/origin/people.ts";
 import type { Rule, View } from "../rule.ts";
-import { byCause, quoted, tell } from "../tell.ts";
+import { quoted } from "../../../base/text/said/rows.ts";
+import { byCause, tell } from "../tell.ts";
 
 export const nearName: Rule = {
   id: "near-name",

@@ -2,7 +2,7 @@ import { finding } from "../../../base/finding.ts";
 import { say } from "../../../base/text/said/said.ts";
 import { spanOf } from "../../../read/record.ts";
 import type { Rule } from "../rule.ts";
-import { quoted } from "../tell.ts";
+import { quoted } from "../../../base/text/said/rows.ts";
 
 export const unitHidden: Rule = {
   id: "unit-hidden",

@@ -1,7 +1,8 @@
 import { row, say } from "../../../base/text/said/said.ts";
 import { authorship, foldedName } from "../../../link/origin/people.ts";
 import type { Rule } from "../rule.ts";
-import { byCause, few, tell } from "../tell.ts";
+import { few } from "../../../base/text/said/rows.ts";
+import { byCause, tell } from "../tell.ts";
 
 export const unlistedAuthor: Rule = {
   id: "unlisted-author",

@@ -8,7 +8,7 @@ import type { Graph } from "../../../link/graph.ts";
 import { spanOf } from "../../../read/record.ts";
 import type { Step } from "../../../read/yaml/tree.ts";
 import { covers } from "../acceptance.ts";
-import { chained } from "../tell.ts";
+import { chained } from "../../../base/text/said/rows.ts";
 import type { Rule } from "../rule.ts";
 
 /** Told when all other rules have been asked: what the settings say of findings that do not exist. */

@@ -1,7 +1,7 @@
 import { count, say } from "../../../base/text/said/said.ts";
 import type { Said } from "../../../base/text/said/said.ts";
 import type { Standing } from "../../../judge/judge.ts";
-import { quoted } from "../../../judge/rules/tell.ts";
+import { quoted } from "../../../base/text/said/rows.ts";
 import type { Piece } from "../../pages/pieces.ts";
 import { words } from "../../pages/pieces.ts";
 import type { Accepted, ComponentPage } from "./component.ts";

@@ -67,7 +67,6 @@ export const numbersSaid: ArabicCatalogue = {
   from: "من",
   to: "إلى",
   "a plug-in of this corpus has not been allowed": "لم يُؤذن لإضافة من هذه المدوّنة",
-  "it is still to be computed": "لم يُحسب بعد",
   "It leans on something withheld": "يستند إلى شيء محجوب",
   "each {0} of the measurements read as {1}": "كل {0} في القياسات مقروءًا على أنه {1}",
   "the {0} of {1}": "الوحدة {0} وقدرها {1}",
