@@ -7,7 +7,7 @@ import { textEdits } from "../../read/edit/text-edits.ts";
 import type { TextChange } from "../../read/edit/text-change.ts";
 import { ownWritten } from "../../read/edit/head.ts";
 import { saysSame } from "../../read/edit/written.ts";
-import type { WrittenMap } from "../../read/edit/written.ts";
+import type { Written, WrittenMap } from "../../read/edit/written.ts";
 import { kindOf } from "../../read/grammar/kinds.ts";
 import type { MapNode } from "../../read/yaml/tree.ts";
 import type { Graph } from "../graph.ts";
@@ -17,6 +17,7 @@ import { newId, takenIn } from "./new-id.ts";
 import { placeOf } from "./place.ts";
 import { renaming } from "./renamed.ts";
 import { stepOf } from "./step.ts";
+import { inOneStep } from "./together.ts";
 
 /** What a corpus is changed from: what its files say, and their texts. */
 export interface Ground {
@@ -50,6 +51,8 @@ function doneIn(ground: Ground, texts: Texts, action: Action): Done {
       return taken(ground, texts, action);
     case "rename":
       return renamed(ground, texts, action);
+    case "together":
+      return together(ground, texts, action);
     case "setting": {
       const { path, value } = action;
       return put(texts, ground.graph.settings.file, { is: "setting", path, value }) ?? { made: [] };
@@ -66,7 +69,34 @@ function put(texts: Texts, file: string, change: TextChange, head = ""): { reado
   return null;
 }
 
-function added({ graph, files }: Ground, texts: Texts, action: Extract<Action, { do: "add" }>): Done {
+/** Several actions on the same texts: what is changed or goes from the end of a file, then what is new. */
+function together(ground: Ground, texts: Texts, { actions }: Extract<Action, { do: "together" }>): Done {
+  const startOf = (action: Action): number => {
+    if (action.do === "add") return -1;
+    const id = action.do === "change" ? action.id : action.do === "take" ? action.ids[0] : undefined;
+    return id === undefined ? -1 : (writtenRecord(ground.graph, id)?.node.start ?? -1);
+  };
+  const made: Id[] = [];
+  const sources = new Map<Id, Written>();
+  const ordered = inOneStep(ground.graph, actions).toSorted((a, b) => startOf(b) - startOf(a));
+  for (const action of ordered) {
+    const done = action.do === "add" ? added(ground, texts, action, sources) : doneIn(ground, texts, action);
+    if (!("made" in done)) return done;
+    if (action.do === "add") made.push(...done.made);
+    if (action.do === "add" && action.list === "passages")
+      for (const { id, from } of action.records)
+        if (typeof id === "string" && from !== undefined) sources.set(id, from);
+  }
+  return { made };
+}
+
+/** Adds records; `sources` are those of passages that the same step has made. */
+function added(
+  { graph, files }: Ground,
+  texts: Texts,
+  action: Extract<Action, { do: "add" }>,
+  sources: ReadonlyMap<Id, Written> = new Map(),
+): Done {
   const { list } = action;
   const needsId = kindOf(list).fields["id"]?.required === true;
   const made: Id[] = [];
@@ -77,9 +107,10 @@ function added({ graph, files }: Ground, texts: Texts, action: Extract<Action, {
       return { problem: say`Duplicate id \`${said}\`, expected another name` };
     const unnamed = needsId ? { id: newId(graph, list, others, new Set(made)), ...others } : others;
     const own: WrittenMap = isSaid ? given : unnamed;
-    const place = placeOf(graph, files, list, own);
+    const through = typeof own["from"] === "string" ? sources.get(own["from"]) : undefined;
+    const place = placeOf(graph, files, list, through === undefined ? own : { ...own, from: through });
     const file = action.file ?? place.file;
-    const record = file === place.file ? place.record : own;
+    const record = file === place.file && through === undefined ? place.record : own;
     const trouble = put(texts, file, { is: "add", list, records: [record] }, place.head);
     if (trouble) return trouble;
     if (typeof own["id"] === "string") made.push(own["id"]);

@@ -25,6 +25,14 @@ export function stepOf(graph: Graph, action: Action): Text {
     }
     case "rename":
       return say`Rename ${action.id} to ${action.to}`;
+    case "together": {
+      const [first, ...others] = action.actions;
+      if (action.called !== undefined || first === undefined) return action.called ?? say`Nothing`;
+      const begun = stepOf(graph, first);
+      if (others.length === 0) return begun;
+      if (others.length === 1) return say`${begun}, and another change`;
+      return say`${begun}, and ${count(others.length)} more changes`;
+    }
     case "setting":
       return say`Change of the setting ${action.path.join(" > ")}`;
   }
@@ -38,7 +46,20 @@ function named(graph: Graph, id: Id): Text {
 }
 
 function wordsOf(record: WrittenMap): Text {
-  for (const name of ["short", "name", "title", "text", "method", "words", "dimension", "claim", "id"]) {
+  for (const name of [
+    "short",
+    "name",
+    "title",
+    "text",
+    "method",
+    "words",
+    "quote",
+    "where",
+    "dimension",
+    "claim",
+    "at",
+    "id",
+  ]) {
     const said = record[name];
     if (typeof said === "string" && said.trim() !== "") return shortened(said.trim());
   }

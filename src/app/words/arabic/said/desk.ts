@@ -9,6 +9,14 @@ export const deskSaid: ArabicCatalogue = {
     many: "إضافة {0} سجلًا من نوع واحد: {1}",
     other: "إضافة {0} سجل من نوع واحد: {1}",
   },
+  Nothing: "لا شيء",
+  "{0}, and another change": "{0}، مع تغيير آخر",
+  "{0}, and {1} more changes": {
+    two: "{0}، مع تغييرين آخرين",
+    few: "{0}، مع {1} تغييرات أخرى",
+    many: "{0}، مع {1} تغييرًا آخر",
+    other: "{0}، مع {1} تغيير آخر",
+  },
   "Change to {0}": "تغيير {0}",
   "Take out {0}": "إخراج {0}",
   "Take out {0} records": {
