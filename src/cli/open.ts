@@ -1,5 +1,6 @@
 import { spawn } from "node:child_process";
 import { NoCorpus, readCorpusFolder } from "../host/corpus-folder.ts";
+import { memoStoreFor } from "../host/memo-store.ts";
 import { serve } from "../server/serve.ts";
 import { Stop } from "./fault.ts";
 
@@ -18,10 +19,12 @@ export async function openCorpus(
     if (error instanceof NoCorpus) throw new Stop(error.message);
     throw error;
   }
-  const server = await serve(folder, { port }).catch((error: NodeJS.ErrnoException) => {
-    if (error.code === "EADDRINUSE") throw new Stop(`The port ${port} is taken, expected a free one`);
-    throw error;
-  });
+  const server = await serve(folder, { port, memo: memoStoreFor(folder) }).catch(
+    (error: NodeJS.ErrnoException) => {
+      if (error.code === "EADDRINUSE") throw new Stop(`The port ${port} is taken, expected a free one`);
+      throw error;
+    },
+  );
   process.stdout.write(`${server.url}\n`);
   process.stderr.write("Press Ctrl + C to end.\n");
   if (options.browser) openInBrowser(server.url);

@@ -1,6 +1,6 @@
 import { mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { homedir } from "node:os";
-import { join, resolve } from "node:path";
+import { dirname, join, resolve } from "node:path";
 import { hashOf } from "../base/text/hash.ts";
 import type { Outcome } from "../derive/run.ts";
 
@@ -16,14 +16,18 @@ export interface MemoStore {
  * own: thousands of outcomes that no other question should wait for.
  */
 export function memoStoreFor(corpus: string, shelf: "all" | "losses" = "all"): MemoStore {
-  const cache = cacheFolder();
   const name = hashOf(resolve(corpus)).slice(0, 32);
-  const file = join(cache, `${name}${shelf === "losses" ? "-losses" : ""}.json`);
+  return shelf === "all"
+    ? memoStoreIn(join(cacheFolder(), `${name}.json`))
+    : memoStoreIn(join(cacheFolder(), `${name}-losses.json`), bare);
+}
+
+/** A store in a file; `kept` is what of an outcome is kept. */
+export function memoStoreIn(file: string, kept: (outcome: Outcome) => Outcome = (all) => all): MemoStore {
   return {
     load: () => {
       try {
-        const kept: unknown = JSON.parse(readFileSync(file, "utf8"));
-        return outcomesIn(kept);
+        return outcomesIn(JSON.parse(readFileSync(file, "utf8")));
       } catch {
         return new Map();
       }
@@ -31,11 +35,9 @@ export function memoStoreFor(corpus: string, shelf: "all" | "losses" = "all"): M
     save: (outcomes) => {
       const beside = `${file}.${process.pid}.part`;
       try {
-        mkdirSync(cache, { recursive: true });
-        const kept = lasting(outcomes).map(
-          ([key, outcome]) => [key, shelf === "losses" ? bare(outcome) : outcome] as const,
-        );
-        writeFileSync(beside, JSON.stringify({ version: 1, compute: Object.fromEntries(kept) }));
+        mkdirSync(dirname(file), { recursive: true });
+        const compute = Object.fromEntries(lasting(outcomes).map(([key, one]) => [key, kept(one)]));
+        writeFileSync(beside, JSON.stringify({ version: 1, compute }));
         renameSync(beside, file);
       } catch {
         rmSync(beside, { force: true });
@@ -55,7 +57,7 @@ function lasting(outcomes: ReadonlyMap<string, Outcome>): readonly (readonly [st
 }
 
 /** What a cache file holds, as far as it is what this version writes. */
-function outcomesIn(kept: unknown): Map<string, Outcome> {
+export function outcomesIn(kept: unknown): Map<string, Outcome> {
   const table = kept as { readonly version?: unknown; readonly compute?: unknown } | null;
   if (table?.version !== 1 || typeof table.compute !== "object" || table.compute === null) return new Map();
   const states = ["computed", "refused", "failed"];

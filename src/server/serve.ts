@@ -13,10 +13,12 @@ import { openDesk } from "../host/desk/desk.ts";
 import { committedFiles } from "../host/desk/git.ts";
 import { declaredInThreads } from "../host/guest/node-thread.ts";
 import type { Declared } from "../host/guest/guest.ts";
+import type { MemoStore } from "../host/memo-store.ts";
 import { allowedGuests } from "../host/permissions.ts";
 import { plugins } from "../../plugins/index.ts";
 import { allowing } from "./allow.ts";
 import { deskRoutes } from "./desk.ts";
+import { memoRoutes } from "./memo.ts";
 import { watchFolder } from "./watch.ts";
 
 /** A corpus being served: its address with the token in it, and how to end it. */
@@ -40,10 +42,12 @@ const types: Readonly<Record<string, string>> = {
   ".wasm": "application/wasm",
 };
 
-/** Serves the app and one corpus to this machine alone; port 0 takes a free one. */
+const nothingKept: MemoStore = { load: () => new Map(), save: () => undefined };
+
+/** Serves the app and one corpus to this machine alone; port 0 takes a free one, `memo` keeps outcomes of runs. */
 export async function serve(
   folder: string,
-  options: { readonly port?: number; readonly app?: URL } = {},
+  options: { readonly port?: number; readonly app?: URL; readonly memo?: MemoStore } = {},
 ): Promise<Served> {
   const app = fileURLToPath(options.app ?? new URL("./app/", import.meta.url));
   const worker = new URL("../compute-worker.js", pathToFileURL(app));
@@ -92,6 +96,7 @@ export async function serve(
     return context.body(null, 204);
   });
   deskRoutes(hono, desk, watcher.tell);
+  memoRoutes(hono, options.memo ?? nothingKept);
   hono.get("/corpus/committed", async (context) => context.json(await committedFiles(folder)));
   hono.get("/corpus/changes", (context) =>
     streamSSE(context, async (stream) => {

@@ -3,6 +3,7 @@ import type { Lens } from "../../build.ts";
 import type { Action, Prepared } from "../../link/edit/action.ts";
 import { followCorpus } from "./corpus.ts";
 import type { DeskNow, Following } from "./corpus.ts";
+import { keepOutcomes, remembering } from "./remembered.ts";
 import { compareIn } from "../pages/desk/changes/handing.ts";
 import { importIn } from "../pages/desk/import/asking.ts";
 import { formsIn, leaveAsking } from "../pages/sheet/form/asking.ts";
@@ -65,7 +66,8 @@ export function useModel(wanted: Wanted, lens: Lens): Asking {
       else if (told.tell === "prepared") {
         preparing.current.get(told.number)?.(told.prepared);
         preparing.current.delete(told.number);
-      } else if (told.tell === "planning") setKnown((before) => withProgress(before, told));
+      } else if (told.tell === "computed") keepOutcomes(told.outcomes);
+      else if (told.tell === "planning") setKnown((before) => withProgress(before, told));
       else if (told.tell !== "computing" && told.number === number.current) {
         setKnown((before) => ({ ...before, told, trouble: null }));
         setToldOf(asked.current);
@@ -79,10 +81,12 @@ export function useModel(wanted: Wanted, lens: Lens): Asking {
       preparing.current.clear();
       leaveAsking();
     };
+    // Before the files: what is remembered is not computed.
+    const remembered = remembering(thread);
     const corpus = followCorpus(
       ({ files, guests, desk: state }) => {
         setDesk(state);
-        say({ ask: "files", files, guests });
+        void remembered.then(() => say({ ask: "files", files, guests }));
       },
       (trouble) => setKnown((before) => ({ ...before, trouble })),
     );

@@ -1,4 +1,4 @@
-import type { Lens, SourceFile } from "../../build.ts";
+import type { Lens, Outcome, SourceFile } from "../../build.ts";
 import type { Declared } from "../../host/guest/guest.ts";
 import type { Action, Prepared } from "../../link/edit/action.ts";
 import type { Standing } from "../../judge/judge.ts";
@@ -20,6 +20,8 @@ export type Asked =
       /** Plug-ins of the corpus that are allowed to run. */
       readonly guests: readonly Declared[];
     }
+  /** Outcomes of earlier runs, by their keys. */
+  | { readonly ask: "remember"; readonly outcomes: readonly (readonly [string, Outcome])[] }
   | { readonly ask: "page"; readonly number: number; readonly lens: Lens; readonly wanted: Wanted }
   /** What an action at the desk comes to, as the files now are. */
   | { readonly ask: "prepare"; readonly number: number; readonly action: Action }
@@ -54,6 +56,8 @@ export type Told =
   /** How far the plan that the page is made from has come: examinations thought through, of how many. */
   | { readonly tell: "planning"; readonly number: number; readonly done: number; readonly of: number }
   | { readonly tell: "prepared"; readonly number: number; readonly prepared: Prepared }
+  /** Outcomes of the corpus's own runs that are new, once all of them are there. */
+  | { readonly tell: "computed"; readonly outcomes: readonly (readonly [string, Outcome])[] }
   /** How far a run is that is being computed, 0 to 1. */
   | { readonly tell: "computing"; readonly key: string; readonly done: number }
   | {

@@ -39,7 +39,9 @@ const tell = (told: Told): void => self.postMessage(told);
 self.onmessage = (event: MessageEvent<Asked>) => {
   const message = event.data;
   if (message.ask === "files") take(message.files, message.guests);
-  else if (message.ask === "search") {
+  else if (message.ask === "remember") {
+    for (const [key, outcome] of message.outcomes) memo.compute.set(key, outcome);
+  } else if (message.ask === "search") {
     searching = message.port;
     lendCorpus();
   } else if (message.ask === "import") {
@@ -157,6 +159,9 @@ const slow = new Set<string>();
 let waiting: ReturnType<typeof setTimeout> | undefined;
 /** Runs still to be computed for the model last built, those it needs itself first. */
 let queue: readonly Run[] = [];
+/** Keys of runs of the corpus as it stands, under no lens: their outcomes are kept for the next time. */
+let lasting = new Set<string>();
+let fresh: (readonly [string, Outcome])[] = [];
 /** Outcomes taken since the last build, and how many there may be before the next. */
 let taken = 0;
 let patience = 1;
@@ -165,6 +170,8 @@ let patience = 1;
 function computeFor(model: Model, needed: readonly Run[]): void {
   const runs = [...model.derivations.missing, ...needed, ...model.missing];
   queue = [...new Map(runs.map((run) => [run.key, run])).values()];
+  if (Object.keys(model.lens).length === 0)
+    lasting = new Set([...model.derivations.missing, ...model.missing].map((run) => run.key));
   taken = 0;
   if (running !== null && !queue.some((run) => run.key === running)) endThread();
   computeNext();
@@ -214,7 +221,12 @@ function keep(key: string, outcome: Outcome): void {
   running = null;
   clearTimeout(waiting);
   memo.compute.set(key, outcome);
+  if (lasting.has(key)) fresh.push([key, outcome]);
   queue = queue.filter((one) => one.key !== key);
+  if (queue.length === 0 && fresh.length > 0) {
+    tell({ tell: "computed", outcomes: fresh });
+    fresh = [];
+  }
   taken += 1;
   if (queue.length > 0 && taken < patience) return computeNext();
   // Building again for every one of hundreds would cost more than computing them.
