@@ -1,6 +1,6 @@
 import { chromium } from "playwright-core";
 import type { Browser, Page } from "playwright-core";
-import { inject, test } from "vitest";
+import { afterAll, inject, test } from "vitest";
 import { findChromium } from "./find-chromium.ts";
 import { flags } from "./flags.ts";
 
@@ -11,16 +11,21 @@ export async function launch(path?: string): Promise<Browser> {
   return chromium.launch({ executablePath: found.path, args: [...flags] });
 }
 
-/** A test in a page of its own browser; skipped, with the reason, where there is no Chromium. */
+/** The browser of this file's walks, started by the first of them. */
+let browser: Browser | null = null;
+afterAll(async () => browser?.close());
+
+/** A test in a window of its own, which shares nothing with another; skipped, with the reason, where there is no Chromium. */
 export function walk(title: string, body: (page: Page) => Promise<void>): void {
   test(title, async (context) => {
     const found = inject("chromium");
     if ("missing" in found) return context.skip(found.missing);
-    const browser = await launch(found.path);
+    browser ??= await launch(found.path);
+    const window = await browser.newContext({ viewport: { width: 1280, height: 800 } });
     try {
-      await body(await browser.newPage({ viewport: { width: 1280, height: 800 } }));
+      await body(await window.newPage());
     } finally {
-      await browser.close();
+      await window.close();
     }
   });
 }

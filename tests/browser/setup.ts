@@ -1,15 +1,32 @@
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
 import type { TestProject } from "vitest/node";
+import { plugins } from "../../plugins/index.ts";
+import { readCorpusFolder } from "../../src/host/corpus-folder.ts";
+import { computingHere, emptyMemo, evaluate } from "../../src/host/evaluate.ts";
+import { memoStoreIn } from "../../src/host/memo-store.ts";
 import { findChromium, installChromium, mayInstall } from "./find-chromium.ts";
 import type { Found } from "./find-chromium.ts";
 
 declare module "vitest" {
   export interface ProvidedContext {
     chromium: Found;
+    /** The file with the numbers of the demo corpus, computed once for all walks. */
+    memo: string;
   }
 }
 
-/** Finds a Chromium once for all walks, or installs one on a test machine. */
-export default function setup(project: TestProject): void {
+/** Finds a Chromium once for all walks, or installs one on a test machine, and computes the demo's numbers once. */
+export default async function setup(project: TestProject): Promise<() => void> {
   const found = findChromium();
   project.provide("chromium", "missing" in found && mayInstall() ? installChromium() : found);
+  const folder = mkdtempSync(join(tmpdir(), "variorum-memo-"));
+  project.provide("memo", join(folder, "memo.json"));
+  const memo = emptyMemo();
+  const demo = readCorpusFolder(fileURLToPath(new URL("../../demo-corpus/", import.meta.url)));
+  await evaluate(demo, plugins, memo, computingHere(plugins));
+  memoStoreIn(join(folder, "memo.json")).save(memo.compute);
+  return () => rmSync(folder, { recursive: true, force: true });
 }

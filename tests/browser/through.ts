@@ -3,7 +3,8 @@ import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { Page } from "playwright-core";
-import { expect } from "vitest";
+import { expect, inject } from "vitest";
+import { memoStoreIn } from "../../src/host/memo-store.ts";
 import { serve } from "../../src/server/serve.ts";
 
 const app = new URL("../../dist/app/", import.meta.url);
@@ -36,7 +37,7 @@ export function filesOf(files: Readonly<Record<string, unknown>>): Fill {
   };
 }
 
-/** Serves a corpus while a walk lasts; whatever the page, its policy or its console complains of fails the walk. */
+/** Serves a corpus while a walk lasts, the demo's numbers known from an earlier time; whatever the page, its policy or its console complains of fails the walk. */
 export async function through(
   page: Page,
   fill: Fill,
@@ -44,7 +45,8 @@ export async function through(
 ): Promise<void> {
   const folder = mkdtempSync(join(tmpdir(), "variorum-walk-"));
   fill(folder);
-  const served = await serve(folder, { app });
+  const memo = { ...memoStoreIn(inject("memo")), save: () => undefined };
+  const served = await serve(folder, { app, memo });
   const complaints: string[] = [];
   page.on("pageerror", (error) => complaints.push(error.message));
   page.on("dialog", (dialog) => {
