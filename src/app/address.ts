@@ -56,6 +56,7 @@ const pagesAt: Readonly<Record<string, (id: string, query: URLSearchParams) => W
       ? null
       : { page: "merge", file, answers: query.get("answers") ?? "", byLines: query.get("by") === "lines" },
   search: () => ({ page: "search" }),
+  records: () => ({ page: "records" }),
   import: () => ({ page: "import" }),
   entry: (id) => (id === "" ? null : { page: "entry", id }),
   new: (list, query) => ({ page: "form", list, record: null, presets: presetsIn(query) }),

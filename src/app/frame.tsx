@@ -35,7 +35,7 @@ export function Frame() {
   const contents = told?.tell === "page" ? told.contents : null;
   const main = useRef<HTMLElement>(null);
   const supposed = told?.tell === "page" ? told.supposed : null;
-  const name = told?.tell === "page" ? nameOf(told.page, address.path) : "";
+  const name = told?.tell === "page" ? nameOf(told.page) : "";
   const arrival = supposed?.known ? supposeWords.arrival(name) : name;
   const title =
     told?.tell === "page"
@@ -104,6 +104,7 @@ export function Frame() {
         </nav>
         <Commands />
         <LanguageChoice />
+        {told?.tell === "page" && !told.whole && <p className="computing">{words.lookingAgain}</p>}
         {contents !== null && contents.pending > 0 && (
           <p className="computing">{words.computing(contents.pending)}</p>
         )}

@@ -35,6 +35,7 @@ import "./look/desk/import.css";
 import "./look/desk/entry.css";
 import "./look/desk/workbench.css";
 import "./look/desk/workbench-fields.css";
+import "./look/reading/sheet.css";
 import "./look/sheet/languages.css";
 import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";

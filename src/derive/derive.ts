@@ -8,7 +8,7 @@ import { asksLargeP, conditionOf, holds } from "./bearing.ts";
 import type { Bearing } from "./bearing.ts";
 import { countsUnder } from "./lens.ts";
 import type { Lens } from "./lens.ts";
-import { prepare } from "./prepare.ts";
+import { preparing } from "./prepare.ts";
 import { givenUnder } from "./recorded/dates/chronicle.ts";
 import type { Prepared } from "./prepare.ts";
 import { discreet } from "./run.ts";
@@ -85,6 +85,7 @@ export function derive(
   const counts = countsUnder(graph, lens);
   const lost = new Set(lens.without ?? []);
   const sight = { graph, counts, choices: lens.instead ?? [], givenBy: givenUnder(graph, lens) };
+  const prepareOne = preparing(graph, plugins, lens);
   const byId = new Map<Id, Derived>();
   const missing = new Map<string, Run>();
   const open: Id[] = [];
@@ -103,7 +104,7 @@ export function derive(
       );
     }
     open.push(derivation.id);
-    const prepared = prepare(derivation, plugins, sight, (reference) => numberOf(reference));
+    const prepared = prepareOne(derivation, sight, (reference) => numberOf(reference));
     open.pop();
     const result = finish(derivation, prepared);
     byId.set(derivation.id, result);

@@ -37,6 +37,11 @@ export function unsupposed(given: Lens): Lens {
   return lens;
 }
 
+/** Whether a lens changes nothing of the record as it is. */
+export function isPlain({ asOf, without, instead, suppose }: Lens): boolean {
+  return asOf === undefined && suppose === undefined && !without?.length && !instead?.length;
+}
+
 /** Lists whose records go when what they came from is lost. */
 const fromSources: readonly string[] = [
   "observations",

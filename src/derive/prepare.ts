@@ -3,7 +3,8 @@ import { nearest } from "../base/nearest.ts";
 import { either } from "../base/text/said/either.ts";
 import { say } from "../base/text/said/said.ts";
 import type { Said, Text } from "../base/text/said/said.ts";
-import type { DerivationRecord } from "../link/graph.ts";
+import type { DerivationRecord, Graph } from "../link/graph.ts";
+import { measurementsChanged } from "../link/origin/changed.ts";
 import { derivationOf } from "../link/inputs.ts";
 import type { Inputs, LeftOut, Measured, Plugin } from "../plugin.ts";
 import { pairsIn } from "./pair.ts";
@@ -14,6 +15,8 @@ import { leftOutOf, recordedFor, recordedIn, sizeOf } from "./recorded/recorded.
 import type { RecordedEntry } from "./recorded/recorded.ts";
 import { notAllowed, runOf } from "./run.ts";
 import type { Run } from "./run.ts";
+import { isPlain } from "./lens.ts";
+import type { Lens } from "./lens.ts";
 import { isCensored, select } from "./select.ts";
 import type { Selected, Sight } from "./select.ts";
 import { asMap, readSettingsOf } from "./settings.ts";
@@ -33,6 +36,59 @@ export interface Prepared {
     | { readonly failed: Text }
     | { readonly withheld: Text }
     | "pending";
+}
+
+/** What was prepared for the derivations of a graph, under no lens. */
+interface PreparedBefore {
+  readonly graph: Graph;
+  readonly plugins: readonly Plugin[];
+  readonly byRecord: Map<DerivationRecord, Prepared>;
+}
+
+/** After an edit nearly every derivation computes on what it did: it is not selected again. */
+let before: PreparedBefore | null = null;
+
+type Prepare = (
+  derivation: DerivationRecord,
+  sight: Sight & { readonly givenBy: GivenBy },
+  numberOf: NumberLookup,
+) => Prepared;
+
+/** Prepares the derivations of a graph under a lens; what is known from the graph before an edit stays as it is. */
+export function preparing(graph: Graph, plugins: readonly Plugin[], lens: Lens): Prepare {
+  const fresh: Prepare = (derivation, sight, numberOf) => prepare(derivation, plugins, sight, numberOf);
+  if (!isPlain(lens) || graph.supposed !== null) return fresh;
+  if (before?.graph !== graph || before.plugins !== plugins)
+    before = { graph, plugins, byRecord: untouched(before, graph, plugins) };
+  const { byRecord } = before;
+  return (derivation, sight, numberOf) => {
+    const known = byRecord.get(derivation);
+    if (known) return known;
+    let isAlone = true;
+    const prepared = fresh(derivation, sight, (reference) => {
+      isAlone = false;
+      return numberOf(reference);
+    });
+    // What leans on another number changes with it.
+    if (isAlone) byRecord.set(derivation, prepared);
+    return prepared;
+  };
+}
+
+/** What of the preparations for an earlier graph still holds: all that no measurement is in or was left out of that changed since. */
+function untouched(
+  was: PreparedBefore | null,
+  graph: Graph,
+  plugins: readonly Plugin[],
+): PreparedBefore["byRecord"] {
+  const changed = was?.plugins === plugins ? measurementsChanged(was.graph, graph) : null;
+  if (!was || !changed) return new Map();
+  return new Map(
+    [...was.byRecord].filter(
+      ([, { used, leftOut }]) =>
+        !used.some((id) => changed.has(id)) && !leftOut.some(({ id }) => changed.has(id)),
+    ),
+  );
 }
 
 /** Selects, pairs and reads settings: everything of a derivation but the computing. */

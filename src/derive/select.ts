@@ -85,10 +85,8 @@ function described(input: { readonly [key: string]: Json }, sight: Sight): Selec
   }
   const leftOut: LeftOut[] = [];
   const groups = new Map<string, MeasurementRecord[]>();
-  for (const record of graph.list("measurements")) {
+  for (const { record, name } of measuredOn([...order.keys()], graph)) {
     const { values } = record;
-    if (!order.has(values.of)) continue;
-    const name = folded(graph.dimensionName(values.dimension));
     if (dimension.length > 0 && !dimension.includes(name)) continue;
     const why = reasonToLeaveOut(record);
     if (why !== null) leftOut.push({ id: record.id, why });
@@ -135,6 +133,34 @@ function described(input: { readonly [key: string]: Json }, sight: Sight): Selec
     });
   }
   return { selected, leftOut, merged: mergedGroups };
+}
+
+/** A measurement with the folded name of its dimension and its place among those of the corpus. */
+interface Placed {
+  readonly record: MeasurementRecord;
+  readonly name: string;
+  readonly place: number;
+}
+
+/** Every selection looks for the measurements of a few things: looking through all of them each time takes longest. */
+const byThing = new WeakMap<Graph, ReadonlyMap<Id, readonly Placed[]>>();
+
+/** The measurements of some things, in the order of the corpus. */
+function measuredOn(things: readonly Id[], graph: Graph): readonly Placed[] {
+  const all = byThing.get(graph) ?? placedIn(graph);
+  byThing.set(graph, all);
+  return things.flatMap((thing) => all.get(thing) ?? []).sort((a, b) => a.place - b.place);
+}
+
+function placedIn(graph: Graph): ReadonlyMap<Id, readonly Placed[]> {
+  const all = new Map<Id, Placed[]>();
+  for (const [place, record] of graph.list("measurements").entries()) {
+    const name = folded(graph.dimensionName(record.values.dimension));
+    const those = all.get(record.values.of);
+    if (those) those.push({ record, name, place });
+    else all.set(record.values.of, [{ record, name, place }]);
+  }
+  return all;
 }
 
 /** What comes first among several readings: single ones, sources another choice names, sources the selection names. */
@@ -184,7 +210,6 @@ export function measuredOf(record: MeasurementRecord, graph: Graph): Measured {
   const state = values.state ?? "complete";
   const common = values["shares-error"];
   const digit = values["to-nearest"]?.value ?? values.value.digit;
-  const rounding = values["to-nearest"] ? digit / Math.sqrt(12) : 0;
   const stated = values.value;
   const shared = common
     ? [...stated.shared, { with: common.with, relative: common.of.value }]
@@ -192,7 +217,7 @@ export function measuredOf(record: MeasurementRecord, graph: Graph): Measured {
   const bound = state === "preserved" && stated.form !== "at-most";
   const quantity = bound
     ? { ...stated, form: "at-least" as const, low: stated.value, high: null, u: null, digit, shared }
-    : { ...stated, u: stated.u === null ? null : Math.max(stated.u, rounding), digit, shared };
+    : { ...stated, u: ownU(record), digit, shared };
   return {
     id: record.id,
     artefact: values.of,
@@ -201,6 +226,12 @@ export function measuredOf(record: MeasurementRecord, graph: Graph): Measured {
     state,
     source: graph.provenance(record.id).sources[0] ?? null,
   };
+}
+
+/** A measurement's own standard uncertainty in SI: never less than what it was rounded to leaves open; null for bounds. */
+export function ownU({ values }: MeasurementRecord): number | null {
+  const { u } = values.value;
+  return u === null ? null : Math.max(u, (values["to-nearest"]?.value ?? 0) / Math.sqrt(12));
 }
 
 /** A value or a list of values as texts. */

@@ -53,6 +53,13 @@ export function readCorpusFolder(folder: string): readonly SourceFile[] {
   return files.sort((a, b) => byText(a.path, b.path));
 }
 
+/** One file of a corpus as it now is; null where there is none of that path, or none that is read. */
+export function fileIn(folder: string, path: string): SourceFile | null {
+  const limit = mostBytesOf(path);
+  if (limit === null || !lookAt(join(folder, path))?.isFile()) return null;
+  return fileAt(folder, path, limit);
+}
+
 /** Where a link leads; what leads nowhere stays as it is named. */
 function followed(path: string): string {
   try {

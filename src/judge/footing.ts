@@ -43,7 +43,8 @@ export function footings(graph: Graph, judgement: Judgement): ReadonlyMap<Id, Fo
           else if (record.list === "positions") found.word = true;
           else if (record.list === "observations" && record.values.present === "not-reported")
             found.silence = true;
-          else found.seen = true;
+          // Nothing says more than that.
+          else return { ...found, seen: true };
         }
       }
     }

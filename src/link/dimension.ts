@@ -1,7 +1,8 @@
 import { finding } from "../base/finding.ts";
-import type { Finding } from "../base/finding.ts";
+import type { Finding, Span } from "../base/finding.ts";
 import type { QuantityKind } from "../base/quantity.ts";
 import { isShare } from "../base/quantity/quantity-text.ts";
+import { remembered } from "../base/text/remembered.ts";
 import { kindWords } from "../base/unit/kind-words.ts";
 import { coded, say } from "../base/text/said/said.ts";
 import { spanOf } from "../read/record.ts";
@@ -22,10 +23,10 @@ export function namesOf(
   for (const one of declared) {
     for (const spelling of [one.name, ...one.also]) names.set(folded(spelling), one.name);
   }
-  for (const written of met) {
+  for (const written of new Set(met)) {
     if (!names.has(folded(written))) names.set(folded(written), written);
   }
-  return (written) => names.get(folded(written)) ?? written;
+  return remembered((written) => names.get(folded(written)) ?? written);
 }
 
 /** The kind of each dimension: declared, or that of most of its measurements. */
@@ -60,15 +61,15 @@ export function valueTrouble(
   anySign: boolean,
 ): Finding | null {
   const { value, "shares-error": shares, "to-nearest": nearest } = record.values;
-  const at = spanOf(record, "value");
+  const at = (): Span => spanOf(record, "value");
   if (kind !== undefined && value.kind !== kind) {
     const message = say`Unexpected ${kindWords[value.kind]} \`${value.text}\`, expected a ${kindWords[kind]} for ${name}`;
-    return finding("bad-value", message, at, { about: [record.id] });
+    return finding("bad-value", message, at(), { about: [record.id] });
   }
   const signed = value.kind === "length" || value.kind === "mass";
   if (signed && !anySign && !(value.value > 0)) {
     const message = say`Unexpected \`${value.text}\`, expected a ${kindWords[value.kind]} above 0`;
-    return finding("bad-value", message, at, { about: [record.id] });
+    return finding("bad-value", message, at(), { about: [record.id] });
   }
   if (shares !== undefined && !isShare(shares.of)) {
     const message = say`Unexpected share \`${shares.of.text}\`, expected one such as ${coded("1 %")}`;

@@ -13,6 +13,7 @@ import { nameRecords } from "./names/name.ts";
 import { authorship } from "./origin/people.ts";
 import { provenanceOf } from "./origin/provenance.ts";
 import { partsOf } from "./parts.ts";
+import { checkedAgain } from "./references/again.ts";
 import { checkReferences } from "./references/check.ts";
 import { misplacedSettings } from "./references/settings.ts";
 import { tiesIn } from "./ties/ties.ts";
@@ -26,7 +27,10 @@ export function link(reading: Reading): Graph {
   findings.push(...names.findings);
   const kept = withoutDangling(names.records, sources, names, findings);
 
-  const met = listIn(kept, "measurements");
+  const lists = listsOf(kept);
+  const listIn = <L extends ListName>(list: L): readonly Linked<L>[] =>
+    (lists.get(list) ?? []) as unknown as readonly Linked<L>[];
+  const met = listIn("measurements");
   const dimensionName = namesOf(
     settings.dimensions,
     met.map((record) => record.values.dimension),
@@ -40,6 +44,11 @@ export function link(reading: Reading): Graph {
     findings.push(trouble);
     kept.delete(record.id);
   }
+  if (met.some(({ id }) => !kept.has(id)))
+    lists.set(
+      "measurements",
+      met.filter(({ id }) => kept.has(id)),
+    );
   const kindOf = (name: string): QuantityKind | null => kinds.get(name) ?? null;
   const tied = tiesIn(settings, {
     met: met.map((record) => record.values.dimension),
@@ -49,29 +58,25 @@ export function link(reading: Reading): Graph {
   findings.push(...tied.findings);
   const featureName = namesOf(
     [],
-    listIn(kept, "observations").flatMap((record) => record.values.feature ?? []),
+    listIn("observations").flatMap((record) => record.values.feature ?? []),
   );
 
-  const parts = partsOf(listIn(kept, "artefacts"), findings);
-  const authors = authorship(listIn(kept, "scholars"));
+  const parts = partsOf(listIn("artefacts"), findings);
+  const authors = authorship(listIn("scholars"));
+  const authorsKnown = new Map<Id, readonly Id[]>();
   const authorsOf = (key: Id): readonly Id[] => {
     const source = sources.get(key);
-    return source ? authors(source).scholars : [];
+    const known = authorsKnown.get(key) ?? (source ? authors(source).scholars : []);
+    authorsKnown.set(key, known);
+    return known;
   };
-  const lists = new Map<ListName, AnyLinked[]>();
-  for (const record of kept.values()) {
-    const list = lists.get(record.list);
-    if (list) list.push(record);
-    else lists.set(record.list, [record]);
-  }
-
   return {
     settings,
     sources,
     records: kept,
     spoilt: reading.spoilt,
     leftOut: [...names.records.values()].filter((one) => !kept.has(one.id)),
-    list: <L extends ListName>(list: L) => (lists.get(list) ?? []) as unknown as readonly Linked<L>[],
+    list: listIn,
     provenance: provenanceOf(kept, sources, authorsOf),
     authorsOf,
     wholeOf: parts.wholeOf,
@@ -80,7 +85,7 @@ export function link(reading: Reading): Graph {
     dimensionKind: kindOf,
     ties: tied.ties,
     featureName,
-    rivalsOf: rivals(listIn(kept, "claims"), listIn(kept, "questions")),
+    rivalsOf: rivals(listIn("claims"), listIn("questions")),
     pluginFiles: reading.pluginFiles,
     citationStyle: reading.citationStyle ?? { shipped: defaultStyle },
     findings: [...findings, ...misplacedSettings(settings, kept, sources)],
@@ -88,8 +93,14 @@ export function link(reading: Reading): Graph {
   };
 }
 
-function listIn<L extends ListName>(records: ReadonlyMap<Id, AnyLinked>, list: L): readonly Linked<L>[] {
-  return [...records.values()].filter((record) => record.list === list) as unknown as readonly Linked<L>[];
+function listsOf(records: ReadonlyMap<Id, AnyLinked>): Map<ListName, readonly AnyLinked[]> {
+  const lists = new Map<ListName, AnyLinked[]>();
+  for (const record of records.values()) {
+    const list = lists.get(record.list);
+    if (list) list.push(record);
+    else lists.set(record.list, [record]);
+  }
+  return lists;
 }
 
 function uniqueSources(all: readonly Source[], findings: Finding[]): ReadonlyMap<Id, Source> {
@@ -113,12 +124,14 @@ function withoutDangling(
   const kept = new Map(named);
   const lost = new Set<Id>();
   const known = { names, sources, lost };
+  const checkFirst = checkedAgain(known);
   for (let round = 0, again = true; again; round++) {
     again = false;
     // Only the first round tells: later ones meet nothing but what was lost in the rounds before.
     const said: Finding[] = round === 0 ? findings : [];
+    const check = round === 0 ? checkFirst : checkReferences;
     for (const record of kept.values()) {
-      const checked = checkReferences(record, known, said);
+      const checked = check(record, known, said);
       const whole =
         checked?.list === "derivations" && round === 0 ? inputReferences(checked, known, said) : true;
       if (checked && whole) {

@@ -1,4 +1,5 @@
 import type { Id } from "../base/finding.ts";
+import { atOnce } from "../judge/resting/at-once.ts";
 import { byText } from "../base/order.ts";
 import { derive } from "../derive/derive.ts";
 import type { Run } from "../derive/run.ts";
@@ -36,11 +37,7 @@ export const candidateLimit = 200;
 
 /** Makes the plan at one go. */
 export function planOf(bench: PlanBench): PlanFound {
-  const steps = planning(bench);
-  for (;;) {
-    const step = steps.next();
-    if (step.done === true) return step.value;
-  }
+  return atOnce(planning(bench));
 }
 
 /** Makes the plan in slices: yields after each examination, so that the caller can show how far it is, or leave it. */

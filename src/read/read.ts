@@ -1,6 +1,5 @@
 import { finding } from "../base/finding.ts";
 import type { Finding, Span } from "../base/finding.ts";
-import { hashOf } from "../base/text/hash.ts";
 import { byText } from "../base/order.ts";
 import { coded, say } from "../base/text/said/said.ts";
 import { readBibliography } from "./bibliography/read.ts";
@@ -28,11 +27,14 @@ export interface Reading {
   readonly findings: readonly Finding[];
 }
 
-/** What was read of a file, kept by the hash of its path, its text and the settings that bear on reading. */
-export type ReadMemo = Map<
-  string,
-  FileRecords | { readonly sources: readonly Source[]; readonly findings: readonly Finding[] }
->;
+/** What a file says. */
+type FileRead = FileRecords | { readonly sources: readonly Source[]; readonly findings: readonly Finding[] };
+
+/** What was read of each file, with the settings that bear on reading: its last texts, and what they say. */
+export type ReadMemo = Map<string, readonly { readonly text: string; readonly read: FileRead }[]>;
+
+/** So many texts of a file are remembered: as it is, as it was before a step, and as two that are compared have it. */
+const lastTexts = 4;
 
 const yamlFile = /\.ya?ml$/;
 
@@ -52,7 +54,7 @@ export function readCorpus(
   if (trouble) return { findings: [trouble] };
   const marks = unmerged(main);
   if (marks) return { findings: marks.findings };
-  const { settings, findings: said } = readSettings(main);
+  const { settings, findings: said } = settingsIn(main);
   if (!settings) return { findings: said };
 
   const manner = mannerOf(settings);
@@ -139,20 +141,24 @@ export function readCorpus(
   return { settings, sources, records, spoilt, pluginFiles, citationStyle: style, findings };
 }
 
-function remembered<
-  T extends FileRecords | { readonly sources: readonly Source[]; readonly findings: readonly Finding[] },
->(
-  memo: ReadMemo,
-  file: SourceFile,
-  manner: string,
-  read: () => T,
-): FileRecords | { readonly sources: readonly Source[]; readonly findings: readonly Finding[] } {
-  const key = hashOf(`${manner}\n${file.path}\n${file.text}`);
-  const known = memo.get(key);
-  if (known) return known;
-  const fresh = read();
-  memo.set(key, fresh);
-  return fresh;
+function remembered(memo: ReadMemo, file: SourceFile, manner: string, read: () => FileRead): FileRead {
+  const key = `${manner}\n${file.path}`;
+  const texts = memo.get(key) ?? [];
+  const known = texts.find(({ text }) => text === file.text);
+  if (known && known === texts[0]) return known.read;
+  const last = known ?? { text: file.text, read: read() };
+  // What was asked for longest ago goes first.
+  memo.set(key, [last, ...texts.filter((one) => one !== known)].slice(0, lastTexts));
+  return last.read;
+}
+
+/** Settings that are the same object say that nothing else is read in another way. */
+const settingsRead = new WeakMap<SourceFile, ReturnType<typeof readSettings>>();
+
+function settingsIn(main: SourceFile): ReturnType<typeof readSettings> {
+  const known = settingsRead.get(main) ?? readSettings(main);
+  settingsRead.set(main, known);
+  return known;
 }
 
 /** What of the settings changes how a file is read. */

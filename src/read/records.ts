@@ -16,10 +16,80 @@ import type { AnyRecord, FileRecords, Spoilt } from "./record.ts";
 import type { SourceFile } from "./source-file.ts";
 import { isEmpty, valueAt } from "./yaml/tree.ts";
 import type { Entry, MapNode, Node } from "./yaml/tree.ts";
+import { large, moved, piecesOf, readPiece } from "./yaml/pieces.ts";
 import { readYaml } from "./yaml/text.ts";
 
 /** Reads a file of records: a map of lists, each named after its kind. */
 export function readRecords(file: SourceFile, context: QuantityContext): FileRecords {
+  return (file.text.length < large ? null : readInPieces(file, context)) ?? readWhole(file, context);
+}
+
+/** An item as it was read, and the record as it last stood in its file. */
+interface ItemRead {
+  readonly tree: MapNode;
+  readonly start: number;
+  readonly record: AnyRecord;
+}
+
+/** An edit of a large file changes an item or two: the others are not read again. Kept for each file as it was read last. */
+const itemsRead = new WeakMap<QuantityContext, Map<string, ReadonlyMap<string, ItemRead>>>();
+
+/** Reads a file item by item, as `readWhole` does; null where items have something to tell, or cannot be read by themselves. */
+export function readInPieces({ path, text }: SourceFile, context: QuantityContext): FileRecords | null {
+  const found = piecesOf(text);
+  if (!found) return null;
+  const { source, pieces } = found;
+  const files = itemsRead.get(context) ?? new Map<string, ReadonlyMap<string, ItemRead>>();
+  itemsRead.set(context, files);
+  const [before, now] = [files.get(path), new Map<string, ItemRead>()];
+  const decoder = decoderFor(path, context);
+  const head = source ? `${text.slice(source.value.start, source.value.end)} ${source.keyStart}` : "";
+  const records: AnyRecord[] = [];
+  const spoilt: Spoilt[] = [];
+  for (const piece of pieces) {
+    const { list, start, end } = piece;
+    const key = `${head}\n${list}\n${text.slice(start, end)}`;
+    const known = now.get(key) ?? before?.get(key);
+    if (known) {
+      const record = known.start === start ? known.record : placed(known, start, source);
+      now.set(key, { ...known, start, record });
+      records.push(record);
+      continue;
+    }
+    const tree = readPiece(path, text, piece);
+    if (!tree) {
+      files.set(path, now);
+      return null;
+    }
+    const told = decoder.findings.length;
+    const read = readRecord(list, moved(tree, start), source, path, decoder);
+    if (!("list" in read)) spoilt.push(read);
+    else {
+      records.push(read);
+      if (decoder.findings.length === told) now.set(key, { tree, start, record: read });
+    }
+  }
+  files.set(path, now);
+  return { records, spoilt, findings: decoder.findings };
+}
+
+function placed({ tree, record }: ItemRead, start: number, source: Entry | null): AnyRecord {
+  const { list, id, values, file } = record;
+  let node: MapNode | null = null;
+  return {
+    list,
+    id,
+    values,
+    file,
+    get node() {
+      node ??= withSource(moved(tree, start), source, "from" in kindOf(list).fields);
+      return node;
+    },
+  } as AnyRecord;
+}
+
+/** Reads a file of records as one text. */
+export function readWhole(file: SourceFile, context: QuantityContext): FileRecords {
   const yaml = readYaml(file.path, file.text, mendIn(context));
   if (!yaml.root) return { records: [], spoilt: idsIn(file.text), findings: yaml.findings };
   const decoder = decoderFor(file.path, context);

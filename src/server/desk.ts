@@ -7,6 +7,7 @@ import type { Desk } from "../host/desk/desk.ts";
 import { isDraftName, largestDraft } from "../host/desk/drafts.ts";
 import { CannotWrite, Stale } from "../host/desk/refusal.ts";
 import { largestTable } from "../read/source-file.ts";
+import type { Reading } from "./reading.ts";
 
 const hash = z.string().regex(/^[0-9a-f]{64}$/);
 const name = z.string().trim().min(1).max(500);
@@ -35,14 +36,25 @@ const draftBody = bodyLimit({ maxSize: largestDraft, onError: tooLarge });
 
 /**
  * The addresses by which a corpus is changed; `tell` has every window read it again. Once its body is read, each
- * request is worked off without a pause, so that those of two windows come one after the other.
+ * request is worked off without a pause, so that those of two windows come one after the other. Who says in `have`
+ * which state of the files it has is told with the answer what changed since.
  */
-export function deskRoutes(hono: Hono, desk: Desk, tell: () => void): void {
+export function deskRoutes(hono: Hono, desk: Desk, reading: Reading, tell: () => void): void {
   const changing = (context: Context, one: () => Readonly<Record<string, unknown>>): Response => {
     try {
       const answer = one();
-      tell();
-      return context.json({ ...answer, desk: desk.state() });
+      reading.some(
+        desk
+          .steps()
+          .at(-1)
+          ?.files.map(({ file }) => file) ?? [],
+      );
+      const have = context.req.query("have");
+      const since = have === undefined ? null : reading.since(have);
+      const corpus = since === null || since.whole ? {} : { corpus: since };
+      // Behind the answer: whoever made the change then knows of it already.
+      setImmediate(tell);
+      return context.json({ ...answer, desk: desk.state(), ...corpus });
     } catch (error) {
       return refusal(context, error);
     }

@@ -8,7 +8,7 @@ import type { ServerType } from "@hono/node-server";
 import { Hono } from "hono";
 import { streamSSE } from "hono/streaming";
 import { say } from "../base/text/said/said.ts";
-import { NoCorpus, readCorpusFolder } from "../host/corpus-folder.ts";
+import { NoCorpus } from "../host/corpus-folder.ts";
 import { openDesk } from "../host/desk/desk.ts";
 import { committedFiles } from "../host/desk/git.ts";
 import { declaredInThreads } from "../host/guest/node-thread.ts";
@@ -19,6 +19,8 @@ import { plugins } from "../../plugins/index.ts";
 import { allowing } from "./allow.ts";
 import { deskRoutes } from "./desk.ts";
 import { memoRoutes } from "./memo.ts";
+import type { Reading } from "./reading.ts";
+import { readingOf } from "./reading.ts";
 import { watchFolder } from "./watch.ts";
 
 /** A corpus being served: its address with the token in it, and how to end it. */
@@ -28,12 +30,13 @@ export interface Served {
 }
 
 const policy =
-  "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; font-src 'self'; img-src 'self' data:; " +
+  "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; font-src 'self'; img-src 'self' data: blob:; " +
   "worker-src 'self'; connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 
 const types: Readonly<Record<string, string>> = {
   ".html": "text/html; charset=utf-8",
   ".js": "text/javascript; charset=utf-8",
+  ".mjs": "text/javascript; charset=utf-8",
   ".css": "text/css; charset=utf-8",
   ".woff2": "font/woff2",
   ".woff": "font/woff",
@@ -55,7 +58,16 @@ export async function serve(
   const token = randomBytes(16).toString("hex");
   const desk = openDesk(folder);
   const watcher = watchFolder(folder);
-  watcher.onChange(desk.notice);
+  const reading = readingOf(folder, randomBytes(6).toString("hex"));
+  const windows = new Set<() => void>();
+  const tell = (): void => {
+    for (const window of windows) window();
+  };
+  watcher.onChange(() => {
+    desk.notice();
+    readAgain(reading);
+    tell();
+  });
   const hono = new Hono();
   let host = "";
 
@@ -65,7 +77,8 @@ export async function serve(
       context.req.header("host") === host && (origin === undefined || origin === `http://${host}`);
     if (!fromHere) return context.text("This address serves its own pages only.", 403);
     await next();
-    context.header("Content-Security-Policy", policy);
+    if (!context.res.headers.has("Content-Security-Policy"))
+      context.header("Content-Security-Policy", policy);
     context.header("X-Content-Type-Options", "nosniff");
     context.header("Referrer-Policy", "no-referrer");
     context.header("Cache-Control", "no-store");
@@ -80,10 +93,11 @@ export async function serve(
   });
   hono.get("/corpus/files", async (context) => {
     try {
-      const files = readCorpusFolder(folder);
+      const files = reading.again();
+      const told = reading.since(context.req.query("have"));
       const state = desk.state();
       const guests = await declaredInThreads(worker, allowedGuests(folder, files, plugins), asked);
-      return context.json({ files, guests, desk: state });
+      return context.json({ ...told, guests, desk: state });
     } catch (error) {
       if (error instanceof NoCorpus) return context.json({ files: [], gone: error.said });
       throw error;
@@ -92,19 +106,21 @@ export async function serve(
   hono.post("/corpus/allow", async (context) => {
     const refused = await allowing(folder, context.req);
     if (refused !== null) return context.json({ message: refused }, 409);
+    reading.renew();
     watcher.tell();
     return context.body(null, 204);
   });
-  deskRoutes(hono, desk, watcher.tell);
+  deskRoutes(hono, desk, reading, tell);
   memoRoutes(hono, options.memo ?? nothingKept);
   hono.get("/corpus/committed", async (context) => context.json(await committedFiles(folder)));
   hono.get("/corpus/changes", (context) =>
     streamSSE(context, async (stream) => {
       const ended = new Promise<void>((resolve) => stream.onAbort(resolve));
-      const stop = watcher.onChange(() => void stream.writeSSE({ event: "change", data: "" }));
+      const window = (): void => void stream.writeSSE({ event: "change", data: reading.version() });
+      windows.add(window);
       await stream.writeSSE({ event: "ready", data: "" });
       await ended;
-      stop();
+      windows.delete(window);
     }),
   );
   hono.get("*", (context) => {
@@ -138,6 +154,15 @@ export async function serve(
       await closed;
     },
   };
+}
+
+/** Reads the folder so that what is told of it is what it now holds; that it is no corpus any more is said to who asks. */
+function readAgain(reading: Reading): void {
+  try {
+    reading.again();
+  } catch (error) {
+    if (!(error instanceof NoCorpus)) throw error;
+  }
 }
 
 /** The path of an address, its signs decoded; null where they are written wrongly. */

@@ -122,6 +122,21 @@ describe("several actions in one step", () => {
     });
   });
 
+  test("leave a text alone that only looks like a reference", () => {
+    const texts = [`B ${madeBefore(0)}`, madeBefore(7), `${madeBefore(0)} p. 3`];
+    const action: Action = {
+      do: "together",
+      actions: [{ do: "add", list: "claims", records: texts.map((text) => ({ text })) }],
+    };
+    const { after } = done(corpus({}), action);
+    const { model } = build(
+      [...corpus({}), ...Object.entries(after).map(([path, text]) => ({ path, text }))],
+      [],
+      { read: new Map(), compute: new Map() },
+    );
+    expect(model?.graph.list("claims").map(({ values }) => values.text)).toEqual(texts);
+  });
+
   test("may not refer to what comes later", () => {
     const action: Action = {
       do: "together",

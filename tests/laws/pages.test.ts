@@ -6,7 +6,7 @@ import type { Checked, Model } from "../../src/build.ts";
 import { readCorpusFolder } from "../../src/host/corpus-folder.ts";
 import { computingHere, emptyMemo, evaluate } from "../../src/host/evaluate.ts";
 import { inEnglish } from "../../src/base/text/said/english.ts";
-import { contentsOf } from "../../src/show/pages/contents.ts";
+import { contentsOf, indexOf } from "../../src/show/pages/contents.ts";
 import { dateWords } from "../../src/show/pages/date-words.ts";
 import { findingLines } from "../../src/show/pages/findings.ts";
 import { outlinePage } from "../../src/show/pages/outline.ts";
@@ -30,8 +30,7 @@ beforeAll(async () => {
 const sheet = (id: string) => sheetOf(model, checked.findings, texts, id);
 
 test("everything in the index has a sheet, and every link on a sheet leads to one", () => {
-  const contents = contentsOf(model, checked.findings, 0);
-  const ids = contents.kinds.flatMap((kind) => kind.entries.map((entry) => entry.id));
+  const ids = indexOf(model).flatMap((kind) => kind.entries.map((entry) => entry.id));
   expect(ids.length).toBeGreaterThan(300);
   for (const id of ids) {
     const page = sheet(id);
@@ -78,6 +77,7 @@ describe("what is withheld is in no output", () => {
   const outputs = (): string =>
     JSON.stringify([
       contentsOf(model, checked.findings, 0),
+      indexOf(model),
       findingLines(model.graph, checked.findings, texts),
       outlinePage(model),
       [...model.graph.records.keys(), ...model.graph.sources.keys()].map(sheet),

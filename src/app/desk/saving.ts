@@ -1,7 +1,8 @@
 import type { FileChange } from "../../base/text/edit.ts";
 import type { Id } from "../../base/finding.ts";
 import type { Action, Clash, Prepared } from "../../link/edit/action.ts";
-import { against, send } from "../model/corpus.ts";
+import { against, sendChange } from "../model/corpus.ts";
+import type { Answer } from "../model/corpus.ts";
 import { inReadersWords } from "../words/reader/said.ts";
 import { deskWords } from "../words/desk/desk.ts";
 
@@ -11,10 +12,10 @@ export type Saved =
   | { readonly clashes: readonly Clash[]; readonly gone: boolean }
   | { readonly problem: string };
 
-/** The ways to the model that saving takes: what an action comes to, and the files read again. */
+/** The ways to the model that saving takes: what an action comes to, and the files read again, as an answer tells them. */
 export interface Ways {
   readonly prepare: (action: Action) => Promise<Prepared>;
-  readonly readAgain: () => Promise<void>;
+  readonly readAgain: (answer: Answer) => Promise<void>;
 }
 
 /** How often an action is prepared anew where somebody else writes at the same moment. */
@@ -29,8 +30,8 @@ export async function saved({ prepare, readAgain }: Ways, action: Action): Promi
     const { made, changes } = prepared;
     const step = inReadersWords(prepared.step);
     if (changes.length === 0) return { done: true, step, made };
-    const answer = await send("edit", { step, changes });
-    await readAgain();
+    const answer = await sendChange("edit", { step, changes });
+    await readAgain(answer);
     if (answer.status === 200) return { done: true, step, made };
     if (answer.status !== 409) return { problem: against(answer.text) };
   }
@@ -43,15 +44,15 @@ export async function savedChanges(
   step: string,
   changes: readonly FileChange[],
 ): Promise<Saved> {
-  const answer = await send("edit", { step, changes });
-  await readAgain();
+  const answer = await sendChange("edit", { step, changes });
+  await readAgain(answer);
   return answer.status === 200 ? { done: true, step, made: [] } : { problem: against(answer.text) };
 }
 
 /** Takes the last step back, or does it again; its name, or why it could not be done. */
 export async function stepped({ readAgain }: Ways, way: "undo" | "redo"): Promise<Saved> {
-  const answer = await send(way, {});
-  await readAgain();
+  const answer = await sendChange(way, {});
+  await readAgain(answer);
   if (answer.status !== 200) return { problem: against(answer.text) };
   const { step } = JSON.parse(answer.text) as { readonly step: string };
   return { done: true, step, made: [] };

@@ -10,18 +10,26 @@ import { inReadersWords } from "../words/reader/said.ts";
 /** What can be done at the desk, in the reader's words. */
 export type DeskNow = Worded<DeskState>;
 
-interface Fetched {
+/** What changed of the files since a version, or all of them. */
+interface Told {
+  readonly version: string;
+  readonly whole: boolean;
   readonly files: readonly SourceFile[];
-  /** Plug-ins of the corpus that are allowed to run. */
-  readonly guests?: readonly Declared[];
-  readonly desk: DeskState;
-  readonly gone?: Text;
+  readonly gone: readonly string[];
 }
 
-/** What the corpus's folder now holds. */
+type Fetched =
+  | (Told & { readonly guests: readonly Declared[]; readonly desk: DeskState })
+  | { readonly files: readonly []; readonly gone: Text };
+
+/** What the corpus's folder now holds, all of it or as far as it changed. */
 export interface Found {
+  readonly whole: boolean;
   readonly files: readonly SourceFile[];
-  readonly guests: readonly Declared[];
+  /** Paths of files that went. */
+  readonly gone: readonly string[];
+  /** Plug-ins of the corpus that are allowed to run; null where they are those they were. */
+  readonly guests: readonly Declared[] | null;
   readonly desk: DeskNow;
 }
 
@@ -35,37 +43,93 @@ function token(): string {
   return sessionStorage.getItem("token") ?? "";
 }
 
+/** Asks the program for something below the corpus's address. */
+export function asked(path: string, init: RequestInit = {}): Promise<Response> {
+  return fetch(path, { ...init, headers: { "x-variorum-token": token() } });
+}
+
+const onlookers = new Set<() => void>();
+
+/** Has something looked at again whenever a file in the corpus's folder changes; gives the way to end that. */
+export function onChange(look: () => void): () => void {
+  onlookers.add(look);
+  return () => void onlookers.delete(look);
+}
+
 /** Follows the corpus on disk: its files now, and again whenever one of them changes. */
 export function followCorpus(onFiles: (found: Found) => void, onTrouble: (why: string) => void): Following {
   const key = token();
-  let asked = 0;
-  let shown = 0;
-  const read = async (): Promise<void> => {
-    const turn = (asked += 1);
-    const answer = await fetch("/corpus/files", { headers: { "x-variorum-token": key } });
-    if (!answer.ok) return onTrouble(against(await answer.text()));
-    const { files, guests = [], desk, gone } = (await answer.json()) as Fetched;
-    // Of two readings under way the later may come first; the earlier is then of the past.
-    if (turn < shown) return;
-    shown = turn;
-    if (gone === undefined) onFiles({ files, guests, desk: worded(desk, inReadersWords) });
-    else onTrouble(inReadersWords(gone));
+  /** What was said against the corpus is said until all of it is told again. */
+  let trouble = false;
+  have = null;
+  const complain = (why: string): void => {
+    trouble = true;
+    onTrouble(why);
   };
-  const again = (): void => void read().catch(() => onTrouble(deskWords.ended));
+  const take = (told: Told, guests: readonly Declared[] | null, desk: DeskState): void => {
+    // Of two readings under way the later may come first; the earlier is then of the past.
+    if (have !== null && isEarlier(told.version, have)) return;
+    const isKnown = told.version === have && !trouble;
+    have = told.version;
+    trouble = false;
+    const { whole, files, gone } = isKnown ? { whole: false, files: [], gone: [] } : told;
+    onFiles({ whole, files, gone, guests, desk: worded(desk, inReadersWords) });
+  };
+  const read = async (): Promise<void> => {
+    const since = have === null || trouble ? "" : `?have=${have}`;
+    const answer = await fetch(`/corpus/files${since}`, { headers: { "x-variorum-token": key } });
+    if (!answer.ok) return complain(against(await answer.text()));
+    const fetched = (await answer.json()) as Fetched;
+    if ("version" in fetched) return take(fetched, fetched.guests, fetched.desk);
+    complain(inReadersWords(fetched.gone));
+  };
+  const again = (): void => {
+    void read().catch(() => complain(deskWords.ended));
+    for (const look of onlookers) look();
+  };
+  const changed = ({ data }: MessageEvent<string>): void => {
+    if (data !== have || trouble) return again();
+    for (const look of onlookers) look();
+  };
   const changes = new EventSource(`/corpus/changes?token=${encodeURIComponent(key)}`);
   // `ready` comes at the start and after every break: files may have changed in between.
   changes.addEventListener("ready", again);
-  changes.addEventListener("change", again);
+  changes.addEventListener("change", changed);
   changes.onerror = () => {
     if (changes.readyState === EventSource.CLOSED) again();
   };
-  return { stop: () => changes.close(), read: () => read().catch(() => onTrouble(deskWords.ended)) };
+  return {
+    stop: () => changes.close(),
+    read: async (answer) => {
+      const { corpus, desk } = (answer && writtenIn(answer)) ?? {};
+      if (corpus && desk) take(corpus, null, desk);
+      else await read().catch(() => complain(deskWords.ended));
+    },
+  };
+}
+
+/** The version of the corpus's files that this window has; null before it has any. */
+let have: string | null = null;
+
+/** Versions are counted up by the program that serves the corpus; those of another are not compared. */
+function isEarlier(one: string, other: string): boolean {
+  const [[whose, turn], [whoElse, otherTurn]] = [one.split("."), other.split(".")];
+  return whose === whoElse && Number(turn) < Number(otherTurn);
+}
+
+/** What the program says of the files with its answer to a change of them; nothing where it refused it. */
+function writtenIn({ status, text }: Answer): {
+  readonly corpus?: Told;
+  readonly desk?: DeskState;
+} | null {
+  return status === 200 ? (JSON.parse(text) as { readonly corpus?: Told; readonly desk?: DeskState }) : null;
 }
 
 /** A corpus that is followed: how to end it, and how to read it at once after something was written. */
 export interface Following {
   readonly stop: () => void;
-  readonly read: () => Promise<void>;
+  /** With the program's answer to a change, which tells what changed, nothing more is asked for. */
+  readonly read: (answer?: Answer) => Promise<void>;
 }
 
 /** What the program answered: its status and body; status 0 where it was ended. */
@@ -88,6 +152,11 @@ export async function send(
   } catch {
     return { status: 0, text: deskWords.ended };
   }
+}
+
+/** Sends a change of the corpus's files; the answer tells what they now say, for `read` of who follows them. */
+export function sendChange(way: "edit" | "undo" | "redo" | "back", body: unknown): Promise<Answer> {
+  return send(have === null ? way : `${way}?have=${have}`, body);
 }
 
 /** Asks that a plug-in of the corpus be allowed, as the file with this hash; why it was not, or null when it was. */

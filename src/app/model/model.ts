@@ -2,7 +2,7 @@ import { useCallback, useEffect, useRef, useState } from "react";
 import type { Lens } from "../../build.ts";
 import type { Action, Prepared } from "../../link/edit/action.ts";
 import { followCorpus } from "./corpus.ts";
-import type { DeskNow, Following } from "./corpus.ts";
+import type { Answer, DeskNow, Following } from "./corpus.ts";
 import { keepOutcomes, remembering } from "./remembered.ts";
 import { compareIn } from "../pages/desk/changes/handing.ts";
 import { importIn } from "../pages/desk/import/asking.ts";
@@ -26,8 +26,8 @@ export interface Asking extends Known {
   readonly desk: DeskNow | null;
   /** Asks what an action comes to, as the files now are. */
   readonly prepare: (action: Action) => Promise<Prepared>;
-  /** Reads the files at once. */
-  readonly readAgain: () => Promise<void>;
+  /** Reads the files at once, as an answer to a change of them tells them. */
+  readonly readAgain: (answer: Answer) => Promise<void>;
 }
 
 /** The page of examinations with how far its plan has come; any other page stays as it is. */
@@ -84,9 +84,9 @@ export function useModel(wanted: Wanted, lens: Lens): Asking {
     // Before the files: what is remembered is not computed.
     const remembered = remembering(thread);
     const corpus = followCorpus(
-      ({ files, guests, desk: state }) => {
+      ({ desk: state, ...found }) => {
         setDesk(state);
-        void remembered.then(() => say({ ask: "files", files, guests }));
+        void remembered.then(() => say({ ask: "files", ...found }));
       },
       (trouble) => setKnown((before) => ({ ...before, trouble })),
     );
@@ -116,7 +116,7 @@ export function useModel(wanted: Wanted, lens: Lens): Asking {
     [],
   );
 
-  const readAgain = useCallback(async () => following.current?.read(), []);
+  const readAgain = useCallback(async (answer: Answer) => following.current?.read(answer), []);
 
   return { ...known, waiting: toldOf !== asking, desk, prepare, readAgain };
 }

@@ -49,7 +49,7 @@ export function Page({ page, contents, address }: Props) {
 }
 
 function shown({ page, contents, address }: Props): ReactNode {
-  const { asOf, toYear, path } = address;
+  const { asOf, toYear } = address;
   switch (page.page) {
     case "question":
       return page.data && <QuestionPage question={page.data} asOf={asOf} toYear={toYear} />;
@@ -124,12 +124,10 @@ function shown({ page, contents, address }: Props): ReactNode {
     case "import":
       return <ImportPage page={page.data} asOf={asOf} />;
     case "search":
-      return <SearchPage contents={contents} address={address} />;
+      return <SearchPage index={page.data} address={address} />;
+    case "records":
+      return <RecordsPage index={page.data} asOf={asOf} />;
     case "contents":
-      return path.startsWith("/records") ? (
-        <RecordsPage contents={contents} asOf={asOf} />
-      ) : (
-        <QuestionsPage contents={contents} asOf={asOf} />
-      );
+      return <QuestionsPage contents={contents} asOf={asOf} />;
   }
 }

@@ -35,7 +35,9 @@ export const words = told(
     records: "Records",
     findings: "Findings",
     reading: "Reading the corpus …",
+    lookingAgain: "Looking for findings again",
     computing: (n: number) => (n === 1 ? "Computing one number" : `Computing ${n} numbers`),
+    toAnswers: "The answers as they stand",
     answersExclusive: "Answers that cannot both be right",
     answersOpen: "Answers that may be right together",
     answer: "Answer",
@@ -94,7 +96,7 @@ export const words = told(
     },
     filter: "Filter by words",
     none: "Nothing fits these words.",
-    changed: "Changed on disk:",
+    changed: "What stands otherwise now:",
     changedNothing: "The files changed; no standing did.",
     was: (text: string, was: string | null, is: string | null) =>
       `${text}: ${was === null ? "was not there" : `was ${was}`}, ${is === null ? "now gone" : `now ${is}`}`,

@@ -16,9 +16,13 @@ export type { PageData, Wanted } from "./pages.ts";
 export type Asked =
   | {
       readonly ask: "files";
+      /** Whether these are all the files; else those that changed or came. */
+      readonly whole: boolean;
       readonly files: readonly SourceFile[];
-      /** Plug-ins of the corpus that are allowed to run. */
-      readonly guests: readonly Declared[];
+      /** Paths of files that went. */
+      readonly gone: readonly string[];
+      /** Plug-ins of the corpus that are allowed to run; null where they are those they were. */
+      readonly guests: readonly Declared[] | null;
     }
   /** Outcomes of earlier runs, by their keys. */
   | { readonly ask: "remember"; readonly outcomes: readonly (readonly [string, Outcome])[] }
@@ -52,6 +56,8 @@ export type Told =
       readonly page: PageData;
       /** Null where nothing is supposed. */
       readonly supposed: SupposedTold | null;
+      /** Otherwise what the rules find, and what claims rest on, is of the corpus before its last change; the page is told again. */
+      readonly whole: boolean;
     }
   /** How far the plan that the page is made from has come: examinations thought through, of how many. */
   | { readonly tell: "planning"; readonly number: number; readonly done: number; readonly of: number }

@@ -1,7 +1,5 @@
-import { build } from "../../build.ts";
 import { say } from "../../base/text/said/said.ts";
-import type { Checked, Lens, Memo, Model, Outcome, Run, SourceFile } from "../../build.ts";
-import type { Declared } from "../../host/guest/guest.ts";
+import type { Lens, Memo, Model, Outcome, Run, SourceFile, Stood } from "../../build.ts";
 import { endedBy, notTried, patience as guestPatience } from "../../host/guest/work.ts";
 import type { Done, Work } from "../../host/guest/work.ts";
 import type { Action, Prepared } from "../../link/edit/action.ts";
@@ -19,6 +17,7 @@ import { serveForms } from "./forms.ts";
 import { serveImport } from "../pages/desk/import/serving.ts";
 import { guestNamed, plugins, takeGuests } from "./plugins.ts";
 import type { CorpusRead, Desk } from "./desk.ts";
+import { modelsBeside } from "./models/models.ts";
 import { plansBeside, turnsByMessage } from "./planning/plans.ts";
 import type { Corpus } from "./search/messages.ts";
 import { takeHanded } from "../pages/desk/changes/compared.ts";
@@ -26,11 +25,13 @@ import { putOnBench } from "./workbench.ts";
 
 const memo: Memo = { read: new Map(), compute: new Map() };
 const plans = plansBeside(memo.compute, turnsByMessage());
+const models = modelsBeside(memo, () => plugins, turnsByMessage());
 let files: readonly SourceFile[] = [];
 let texts: ReadonlyMap<string, string> = new Map();
-let built = new Map<string, Checked<Model>>();
 let asked: Extract<Asked, { readonly ask: "page" }> | null = null;
 let searching: MessagePort | null = null;
+/** The files that the worker that searches has. */
+let lent: readonly SourceFile[] = [];
 
 const corpus = (): CorpusRead => ({ files, ...memo });
 
@@ -38,19 +39,20 @@ const tell = (told: Told): void => self.postMessage(told);
 
 self.onmessage = (event: MessageEvent<Asked>) => {
   const message = event.data;
-  if (message.ask === "files") take(message.files, message.guests);
+  if (message.ask === "files") take(message);
   else if (message.ask === "remember") {
     for (const [key, outcome] of message.outcomes) memo.compute.set(key, outcome);
   } else if (message.ask === "search") {
     searching = message.port;
+    lent = [];
     lendCorpus();
   } else if (message.ask === "import") {
     serveImport(message.port, () => {
-      const { model } = modelUnder({});
-      return model && { graph: model.graph, files };
+      const stood = stoodUnder({});
+      return stood && { graph: stood.graph, files };
     });
   } else if (message.ask === "forms") {
-    serveForms(message.port, () => modelUnder({}).model?.graph ?? null);
+    serveForms(message.port, () => stoodUnder({})?.graph ?? null);
   } else if (message.ask === "prepare") {
     tell({ tell: "prepared", number: message.number, prepared: preparedFor(message.action) });
   } else if (message.ask === "compare") {
@@ -66,63 +68,89 @@ self.onmessage = (event: MessageEvent<Asked>) => {
 };
 
 /** New files: everything is built again, and the standings that are now others are told. */
-function take(next: readonly SourceFile[], guests: readonly Declared[]): void {
-  const before = files.length > 0 ? modelUnder({}) : null;
+function take({ whole, files: fresh, gone, guests }: Extract<Asked, { readonly ask: "files" }>): void {
+  // A file that did not change stays the same object: it is neither hashed nor read again.
+  const next = whole ? fresh : merged(files, fresh, gone);
+  const before = files.length > 0 ? stoodUnder({}) : null;
+  const others = guests !== null && takeGuests(guests);
+  if (next === files && !others) return;
+  if (others) lent = [];
   files = next;
-  takeGuests(guests);
   texts = new Map(files.map((file) => [file.path, file.text]));
-  built = new Map();
+  models.take(files);
   plans.forget();
   patience = 1;
-  const after = modelUnder({});
-  if (before?.model && after.model)
-    tell({ tell: "changed", changes: changesBetween(before.model, after.model) });
+  const after = stoodUnder({});
+  if (before && after) tell({ tell: "changed", changes: changesBetween(before, after) });
   answer();
-  lendCorpus();
+}
+
+/** Some files with those that changed or came in their places, and without those that went; the same where nothing did. */
+function merged(
+  before: readonly SourceFile[],
+  fresh: readonly SourceFile[],
+  gone: readonly string[],
+): readonly SourceFile[] {
+  if (fresh.length === 0 && gone.length === 0) return before;
+  const byPath = new Map(before.map((file) => [file.path, file]));
+  for (const path of gone) byPath.delete(path);
+  for (const file of fresh) byPath.set(file.path, file);
+  return [...byPath.values()];
+}
+
+/** How long nothing is asked before the worker that searches gets a changed corpus, in ms, unless somebody is searching. */
+const quiet = 700;
+let lending: ReturnType<typeof setTimeout> | undefined;
+
+/** To say the whole corpus again takes long, and a form would wait for it. */
+function lendSoon(): void {
+  clearTimeout(lending);
+  lending = setTimeout(lendCorpus, asked?.wanted.page === "search" ? 0 : quiet);
 }
 
 /** The whole corpus, under no lens, to the worker that searches it; once somebody wanted to search. */
 function lendCorpus(): void {
-  if (!searching || files.length === 0) return;
-  const { model } = modelUnder({});
-  const corpus: Corpus = model ? searchDocuments(model.graph, plugins, texts) : [];
+  if (!searching || files.length === 0 || lent === files) return;
+  lent = files;
+  const stood = stoodUnder({});
+  const corpus: Corpus = stood ? searchDocuments(stood.graph, plugins, texts) : [];
   searching.postMessage(corpus);
 }
 
 /** What an action comes to in the record as it is, whatever year or outcome is looked at. */
 function preparedFor(action: Action): Prepared {
-  const { model } = modelUnder({});
-  return model
-    ? prepared({ graph: model.graph, files: texts }, action)
+  const stood = stoodUnder({});
+  return stood
+    ? prepared({ graph: stood.graph, files: texts }, action)
     : { problem: "The corpus cannot be read" };
 }
 
-function modelUnder(lens: Lens): Checked<Model> {
-  const key = JSON.stringify(lens);
-  const known = built.get(key);
-  if (known) return known;
-  const fresh = build(files, plugins, memo, lens);
-  built.set(key, fresh);
-  return fresh;
+function stoodUnder(lens: Lens): Stood | null {
+  const stood = models.stood(lens);
+  return "graph" in stood ? stood : null;
 }
 
 function answer(): void {
   plans.stop();
   if (!asked || files.length === 0) return;
   const { number, lens, wanted } = asked;
-  const { model, findings } = modelUnder(lens);
+  const shown = models.shown(lens, answer);
+  if (shown === null) return;
+  const { model, findings } = models.now(lens);
   if (!model) {
     const merge = wanted.page === "merge" ? mergePage(texts, null, wanted) : null;
     return tell({ tell: "unreadable", number, findings: findingLines(null, findings, texts), merge });
   }
   const contents = contentsOf(model, findings, model.missing.length);
-  const under = (other: Lens): Model => modelUnder(other).model ?? model;
+  const under = (other: Lens): Model => models.now(other).model ?? model;
   const needed: Run[] = [];
   const need = (runs: readonly Run[]): void => void needed.push(...runs);
   const planning: Desk["plans"] = {
     made: plans.made,
     make: (of) =>
-      plans.make(of, { progress: (how) => tell({ tell: "planning", number, ...how }), done: answer }),
+      shown === "meanwhile"
+        ? plans.before(of)
+        : plans.make(of, { progress: (how) => tell({ tell: "planning", number, ...how }), done: answer }),
   };
   tell({
     tell: "page",
@@ -133,13 +161,16 @@ function answer(): void {
       wanted,
     ),
     supposed: supposedTold(model, under),
+    whole: shown === "whole",
   });
   // What a supposition changes is told beside the record without it.
   if (lens.suppose !== undefined) need(under(unsupposed(lens)).derivations.missing);
-  computeFor(model, needed);
+  const isMore = model.derivations.missing.length + needed.length > 0;
+  if (shown === "whole" || isMore) computeFor(model, needed);
+  if (shown === "whole") lendSoon();
 }
 
-function changesBetween(before: Model, after: Model): readonly Change[] {
+function changesBetween(before: Stood, after: Stood): readonly Change[] {
   const claims = new Set(
     [...before.graph.list("claims"), ...after.graph.list("claims")].map((one) => one.id),
   );
@@ -231,6 +262,6 @@ function keep(key: string, outcome: Outcome): void {
   if (queue.length > 0 && taken < patience) return computeNext();
   // Building again for every one of hundreds would cost more than computing them.
   patience *= 2;
-  built = new Map();
+  models.renumber();
   answer();
 }

@@ -12,6 +12,7 @@ import { numbersPage } from "../../show/numbers/numbers.ts";
 import { formPage } from "../../show/desk/forms/page.ts";
 import type { FormWanted } from "../../show/desk/forms/page.ts";
 import { entryPage } from "../../show/desk/import/entry.ts";
+import { indexOf } from "../../show/pages/contents.ts";
 import { findingLines } from "../../show/pages/findings.ts";
 import { outlinePage } from "../../show/pages/outline.ts";
 import { questionPage } from "../../show/pages/question.ts";
@@ -24,7 +25,7 @@ import { changesAt } from "../pages/desk/changes/compared.ts";
 import type { Desk } from "./desk.ts";
 import { plugins } from "./plugins.ts";
 import { examinationsAt, withDeciders, withOutcomes } from "./planning/pages.ts";
-import { withResting } from "./resting.ts";
+import { withResting } from "./models/resting.ts";
 import { workbenchAt } from "./workbench.ts";
 
 interface OfOne {
@@ -37,7 +38,8 @@ const histories = rememberedHistories();
 /** Every page by its name: what it is asked for, and the data it is shown with. */
 export const pages = {
   contents: () => null,
-  search: () => null,
+  records: ({ model }: Desk) => indexOf(model),
+  search: ({ model }: Desk) => indexOf(model),
   // Another object whenever the corpus is: then what is to come in is held against it again.
   import: () => ({}),
   entry: ({ under, texts }: Desk, { id }: OfOne) => entryPage(under({}).graph, texts, id),

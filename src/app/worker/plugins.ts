@@ -8,10 +8,12 @@ export let plugins: readonly Plugin[] = own;
 
 let guests: readonly Declared[] = [];
 
-/** Takes the plug-ins of the corpus that are allowed now, as they declared themselves. */
-export function takeGuests(next: readonly Declared[]): void {
+/** Takes the plug-ins of the corpus that are allowed now, as they declared themselves; false where they are those before. */
+export function takeGuests(next: readonly Declared[]): boolean {
+  if (JSON.stringify(next) === JSON.stringify(guests)) return false;
   guests = next;
   plugins = [...own, ...next.map(standInFor)];
+  return true;
 }
 
 /** The guest of that name; null for one of the program's own plug-ins. */

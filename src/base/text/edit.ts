@@ -100,12 +100,27 @@ function touch(a: Edit, b: Edit): boolean {
 export function changeTo(file: string, was: string | null, is: string | null): FileChange {
   const madeFor = was === null ? null : hashOf(was);
   if (is === null) return { file, madeFor, edits: [], gone: true };
-  const before = was ?? "";
-  const most = Math.min(before.length, is.length);
-  let start = 0;
-  while (start < most && before[start] === is[start]) start++;
-  let tail = 0;
-  while (tail < most - start && before[before.length - 1 - tail] === is[is.length - 1 - tail]) tail++;
-  const text = is.slice(start, is.length - tail);
-  return { file, madeFor, edits: [{ file, start, end: before.length - tail, text }] };
+  const { start, end, text } = differing(was ?? "", is);
+  return { file, madeFor, edits: [{ file, start, end, text }] };
 }
+
+/** The stretch of a text in which another differs, and what that has in its place. */
+export function differing(
+  was: string,
+  is: string,
+): { readonly start: number; readonly end: number; readonly text: string } {
+  const most = Math.min(was.length, is.length);
+  // Whole stretches are compared at once: a file may have millions of signs.
+  let start = 0;
+  while (start < most && was.slice(start, start + stretch) === is.slice(start, start + stretch))
+    start += stretch;
+  start = Math.min(start, most);
+  while (start < most && was[start] === is[start]) start++;
+  const ending = (text: string, tail: number): string => text.slice(-tail - stretch, text.length - tail);
+  let tail = 0;
+  while (tail + stretch <= most - start && ending(was, tail) === ending(is, tail)) tail += stretch;
+  while (tail < most - start && was[was.length - 1 - tail] === is[is.length - 1 - tail]) tail++;
+  return { start, end: was.length - tail, text: is.slice(start, is.length - tail) };
+}
+
+const stretch = 1024;

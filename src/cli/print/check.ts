@@ -5,6 +5,7 @@ import { reasonOf } from "../../judge/explain/reason.ts";
 import { sentenceOf } from "../../judge/explain/sentence.ts";
 import { labelOf } from "../../link/names/label.ts";
 import { placesIn } from "../../show/place.ts";
+import { withheldIn } from "../../show/withhold.ts";
 import { many } from "./fix.ts";
 import { frameOf } from "./frame.ts";
 import { levelWord, paint, standingMark } from "./paint.ts";
@@ -35,11 +36,13 @@ export function findingsText(
 /** The questions with their answers: standing, and why in one sentence. */
 export function questionsText(model: Model): readonly string[] {
   const { graph, judgement, derivations } = model;
+  const withheld = withheldIn(graph);
   const out: string[] = [];
   for (const question of graph.list("questions")) {
+    if (withheld(question.id)) continue;
     out.push(paint.bold(question.values.text));
     for (const claim of question.values.answers) {
-      if (!judgement.listed(claim)) continue;
+      if (!judgement.listed(claim) || withheld(claim)) continue;
       const standing = judgement.standings.get(claim) ?? "unsupported";
       out.push(`  ${standingMark(standing)}  ${labelOf(graph, claim)}`);
       out.push(`       ${sentenceOf(graph, reasonOf(graph, derivations, judgement, claim))}`);

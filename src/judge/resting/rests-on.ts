@@ -1,4 +1,5 @@
 import type { Id } from "../../base/finding.ts";
+import { atOnce } from "./at-once.ts";
 import type { Run } from "../../derive/run.ts";
 import type { Judged } from "./judged.ts";
 import { finest } from "./loss-sets.ts";
@@ -15,6 +16,11 @@ export interface Resting {
 
 /** Tries every single loss that could matter to a claim that stands; a claim that does not rests on nothing. */
 export function restsOn(judged: Judged, claims: readonly Id[]): Resting {
+  return atOnce(restingOn(judged, claims));
+}
+
+/** The same in slices: yields after each claim. */
+export function* restingOn(judged: Judged, claims: readonly Id[]): Generator<void, Resting> {
   const numbers = numbersOf(judged);
   const single = (claim: Id): readonly Id[] => {
     if (judged.judgement.standings.get(claim) !== "stands") return [];
@@ -26,5 +32,10 @@ export function restsOn(judged: Judged, claims: readonly Id[]): Resting {
       judged.graph,
     ).flat();
   };
-  return { restsOn: new Map(claims.map((claim) => [claim, single(claim)])), missing: numbers.missing() };
+  const found = new Map<Id, readonly Id[]>();
+  for (const claim of claims) {
+    found.set(claim, single(claim));
+    yield;
+  }
+  return { restsOn: found, missing: numbers.missing() };
 }

@@ -2,6 +2,7 @@ import type { Finding } from "../../base/finding.ts";
 import { byText } from "../../base/order.ts";
 import { inEnglish } from "../../base/text/said/english.ts";
 import { count, say } from "../../base/text/said/said.ts";
+import { isPlain } from "../../derive/lens.ts";
 import type { Run } from "../../derive/run.ts";
 import type { Graph } from "../../link/graph.ts";
 import { withheldIn, withheldSpans } from "../../link/withheld.ts";
@@ -11,18 +12,23 @@ import { byCause } from "./tell.ts";
 import { ruleDocs, rules } from "./index.ts";
 import { unusedSettings } from "./sources/unused-acceptance.ts";
 
-/** All that the rules have to say, at the levels the scholar gave them, with what was accepted marked so. */
-export function findingsOf(view: View): {
-  readonly findings: readonly Finding[];
-  readonly missing: readonly Run[];
-} {
+/** All that the rules have to say, and the runs that they would need to say more; yields after each rule. */
+export function* findingIn(view: View): Generator<
+  void,
+  {
+    readonly findings: readonly Finding[];
+    readonly missing: readonly Run[];
+  }
+> {
   const findings: Finding[] = [];
   const missing: Run[] = [];
   const recorded: View = { ...view, graph: view.graph.supposed?.before ?? view.graph };
   for (const rule of rules) {
-    const found = rule.find(rule.ofTheRecord ? recorded : view);
+    const seen = rule.ofTheRecord ? recorded : view;
+    const found = rule.finding ? yield* rule.finding(seen) : rule.find(seen);
     findings.push(...found.findings);
     missing.push(...(found.missing ?? []));
+    yield;
   }
   // What is accepted is only known to be unused once every number is there, of the record as it is.
   if (missing.length === 0 && view.derivations.missing.length === 0 && isPlain(view.lens)) {
@@ -37,10 +43,6 @@ const names = {
   // Some entries of a bibliography that cannot be read whole are only noted.
   errors: ruleDocs.filter(({ id, level }) => level === "error" && id !== "bad-value").map(({ id }) => id),
 };
-
-function isPlain({ asOf, without, instead, suppose }: View["lens"]): boolean {
-  return [asOf, suppose].every((one) => one === undefined) && !without?.length && !instead?.length;
-}
 
 /** Findings of any room as they are told: those of one cause together, at the levels and with the acceptances of the settings. */
 export function settled(findings: readonly Finding[], graph: Graph): readonly Finding[] {

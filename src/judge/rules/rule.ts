@@ -22,6 +22,8 @@ export interface Rule {
   readonly ofTheRecord?: true;
   /** Findings, and runs that it would need and the memo does not have. */
   readonly find: (view: View) => Found;
+  /** The same in slices, of a rule that takes long. */
+  readonly finding?: (view: View) => Generator<void, Found>;
 }
 
 /** What a rule found, and the runs it would need to find more. */

@@ -19,14 +19,20 @@ export type RecordAction =
   /** Records go; with `seen`, a single one, and only where it still says that. */
   | { readonly do: "take"; readonly ids: readonly Id[]; readonly seen?: WrittenMap };
 
+/**
+ * Several changes as one step, which is taken back as one; `called` names it, else its first does. A record that it adds is
+ * referred to by `madeBefore`.
+ */
+export interface Together {
+  readonly do: "together";
+  readonly actions: readonly RecordAction[];
+  readonly called?: Text;
+}
+
 /** Something a scholar does to the corpus, in the terms of its records. */
 export type Action =
   | RecordAction
-  /**
-   * Several as one step, which is taken back as one; `called` names it, else its first does. A record that it adds is
-   * referred to by `madeBefore`.
-   */
-  | { readonly do: "together"; readonly actions: readonly RecordAction[]; readonly called?: Text }
+  | Together
   /** Another id, in the record and in every reference to it. */
   | { readonly do: "rename"; readonly id: Id; readonly to: Id }
   /** A setting of `corpus.yaml`. */

@@ -100,6 +100,7 @@ function added(
   const { list } = action;
   const needsId = kindOf(list).fields["id"]?.required === true;
   const made: Id[] = [];
+  const byFile = new Map<string, { readonly head: string; readonly records: WrittenMap[] }>();
   for (const given of action.records) {
     const { id: said, ...others } = given;
     const isSaid = typeof said === "string" && said !== "";
@@ -110,10 +111,15 @@ function added(
     const through = typeof own["from"] === "string" ? sources.get(own["from"]) : undefined;
     const place = placeOf(graph, files, list, through === undefined ? own : { ...own, from: through });
     const file = action.file ?? place.file;
-    const record = file === place.file && through === undefined ? place.record : own;
-    const trouble = put(texts, file, { is: "add", list, records: [record] }, place.head);
-    if (trouble) return trouble;
+    const goal = byFile.get(file) ?? { head: place.head, records: [] };
+    byFile.set(file, goal);
+    goal.records.push(file === place.file && through === undefined ? place.record : own);
     if (typeof own["id"] === "string") made.push(own["id"]);
+  }
+  // A file is written once, however many of the records go into it.
+  for (const [file, { head, records }] of byFile) {
+    const trouble = put(texts, file, { is: "add", list, records }, head);
+    if (trouble) return trouble;
   }
   return { made };
 }

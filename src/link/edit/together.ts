@@ -7,8 +7,8 @@ import type { Graph } from "../graph.ts";
 import type { RecordAction } from "./action.ts";
 import { newId } from "./new-id.ts";
 
-/** The sign by which `madeBefore` names a record that has no id yet. */
-const named = /\u{1}(\d+)\u{1}/gu;
+/** The sign by which `madeBefore` names a record that has no id yet; within a text, or of more than there are, it is a text. */
+const named = /^\u{1}(\d+)\u{1}$/u;
 
 /**
  * The actions of one step, each record that they add under the id that it will have, and every reference to one by that
@@ -17,7 +17,8 @@ const named = /\u{1}(\d+)\u{1}/gu;
 export function inOneStep(graph: Graph, actions: readonly RecordAction[]): readonly RecordAction[] {
   const referred = referredTo(actions);
   const ids: Id[] = [];
-  const resolve = (values: WrittenMap): WrittenMap => resolvedMap(values, ids);
+  const count = actions.reduce((sum, one) => sum + (one.do === "add" ? one.records.length : 0), 0);
+  const resolve = (values: WrittenMap): WrittenMap => resolvedMap(values, { ids, count });
   const added = actions.flatMap((action): readonly RecordAction[] => {
     if (action.do !== "add") return [];
     const records = action.records.map((given) => {
@@ -51,8 +52,10 @@ function identified(
 function referredTo(actions: readonly RecordAction[]): ReadonlySet<number> {
   const found = new Set<number>();
   const look = (value: Written): void => {
-    if (typeof value === "string") for (const [, n] of value.matchAll(named)) found.add(Number(n));
-    else for (const one of isList(value) ? value : Object.values(value)) look(one);
+    if (typeof value === "string") {
+      const n = named.exec(value)?.[1];
+      if (n !== undefined) found.add(Number(n));
+    } else for (const one of isList(value) ? value : Object.values(value)) look(one);
   };
   for (const action of actions) {
     if (action.do === "add") action.records.forEach(look);
@@ -61,16 +64,22 @@ function referredTo(actions: readonly RecordAction[]): ReadonlySet<number> {
   return found;
 }
 
-function resolvedMap(values: WrittenMap, ids: readonly Id[]): WrittenMap {
-  return Object.fromEntries(Object.entries(values).map(([name, value]) => [name, resolved(value, ids)]));
+/** The ids that records of a step have so far, and how many it adds in all. */
+interface Made {
+  readonly ids: readonly Id[];
+  readonly count: number;
 }
 
-function resolved(value: Written, ids: readonly Id[]): Written {
+function resolvedMap(values: WrittenMap, made: Made): WrittenMap {
+  return Object.fromEntries(Object.entries(values).map(([name, value]) => [name, resolved(value, made)]));
+}
+
+function resolved(value: Written, made: Made): Written {
   if (typeof value !== "string")
-    return isList(value) ? value.map((one) => resolved(one, ids)) : resolvedMap(value, ids);
-  return value.replace(named, (_, n: string) => {
-    const id = ids[Number(n)];
-    if (id === undefined || id === "") throw new Error(`A step refers to its record ${n} before it adds it`);
-    return id;
-  });
+    return isList(value) ? value.map((one) => resolved(one, made)) : resolvedMap(value, made);
+  const n = named.exec(value)?.[1];
+  if (n === undefined || Number(n) >= made.count) return value;
+  const id = made.ids[Number(n)];
+  if (id === undefined || id === "") throw new Error(`A step refers to its record ${n} before it adds it`);
+  return id;
 }

@@ -1,5 +1,6 @@
 import { finding } from "../../base/finding.ts";
 import type { Finding, Id } from "../../base/finding.ts";
+import { remembered } from "../../base/text/remembered.ts";
 import { say } from "../../base/text/said/said.ts";
 import type { Source } from "../../read/bibliography/read.ts";
 import { spanOf } from "../../read/record.ts";
@@ -24,27 +25,51 @@ export function nameRecords(
     const key = record.list === "passages" ? record.values.from?.[0]?.key : undefined;
     if (record.id !== null && key !== undefined) passages.set(record.id, key);
   }
-  const named = new Map<Id, AnyLinked>();
+  const given = new Map<Id, AnyRecord>();
   const findings: Finding[] = [];
+  for (const record of records) {
+    if (record.id === null) continue;
+    if (given.has(record.id) || sources.has(record.id)) findings.push(duplicate(record, record.id));
+    else given.set(record.id, record);
+  }
+  const named = new Map<Id, AnyLinked>();
   const made = new Map<Id, number>();
-
   for (const record of records) {
     if (record.id !== null) {
-      if (named.has(record.id) || sources.has(record.id)) findings.push(duplicate(record, record.id));
-      else named.set(record.id, { ...record, id: record.id, named: true } as AnyLinked);
+      if (given.get(record.id) === record) named.set(record.id, linkedAs(record, record.id));
+      continue;
     }
-  }
-  for (const record of records) {
-    if (record.id !== null) continue;
     const base = madeNameOf(record, (key) => passages.get(key) ?? key);
     const count = (made.get(base) ?? 0) + 1;
     made.set(base, count);
     let id = count === 1 ? base : `${base}#${count}`;
-    while (named.has(id)) id = `${id}#`;
-    named.set(id, { ...record, id, named: false } as AnyLinked);
+    while (given.has(id) || named.has(id)) id = `${id}#`;
+    named.set(id, linkedAs(record, id));
   }
   const lost = new Set(spoilt.map((one) => one.id).filter((id) => id !== "" && !named.has(id)));
-  return { records: inOrder(records, named), lost, findings };
+  return { records: named, lost, findings };
+}
+
+/** A record that is read once and goes by the name it had is the same object again, so that what was kept for it is found. */
+const linkedBefore = new WeakMap<AnyRecord, AnyLinked>();
+
+function linkedAs(record: AnyRecord, id: Id): AnyLinked {
+  const before = linkedBefore.get(record);
+  if (before?.id === id) return before;
+  const { list, values, file } = record;
+  const fresh = {
+    list,
+    id,
+    named: record.id !== null,
+    values,
+    file,
+    // Of a record that only moved with its text the places are found when they are asked for.
+    get node() {
+      return record.node;
+    },
+  } as AnyLinked;
+  linkedBefore.set(record, fresh);
+  return fresh;
 }
 
 /**
@@ -64,24 +89,14 @@ export function madeNameOf(
   return `${list}${key}`;
 }
 
-function inName(words: string): string {
-  return words
+const inName = remembered((words) =>
+  words
     .normalize("NFC")
     .toLowerCase()
-    .replace(/[^\p{L}\p{N}]+/gu, "-");
-}
+    .replace(/[^\p{L}\p{N}]+/gu, "-"),
+);
 
 function duplicate(record: AnyRecord, id: Id): Finding {
   const message = say`Duplicate id \`${id}\`, expected another name; the first is kept`;
   return finding("duplicate-id", message, spanOf(record, "id"), { about: [id] });
-}
-
-/** Named records in the order of the corpus. */
-function inOrder(
-  records: readonly AnyRecord[],
-  named: ReadonlyMap<Id, AnyLinked>,
-): ReadonlyMap<Id, AnyLinked> {
-  const place = new Map(records.map((record, index) => [record.node, index]));
-  const sorted = [...named].sort((a, b) => (place.get(a[1].node) ?? 0) - (place.get(b[1].node) ?? 0));
-  return new Map(sorted);
 }

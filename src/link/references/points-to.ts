@@ -1,5 +1,5 @@
 import { finding } from "../../base/finding.ts";
-import type { Finding, Id } from "../../base/finding.ts";
+import type { Finding, Id, Span } from "../../base/finding.ts";
 import { nearestAmong } from "../../base/nearest.ts";
 import { row, say } from "../../base/text/said/said.ts";
 import type { Text } from "../../base/text/said/said.ts";
@@ -36,19 +36,19 @@ export function pointsTo(
   findings: Finding[],
 ): boolean {
   const { names, sources, lost } = known;
-  const at = spanOf(record, ...path);
+  const at = (): Span => spanOf(record, ...path);
   const about = [record.id];
   const target = names.records.get(id);
   if (target && !lost.has(id)) {
     if ((to as readonly string[]).includes(target.list)) return true;
     const message = say`Unexpected ${kindWords[target.list]} \`${id}\`, expected ${expected(to)}`;
-    findings.push(finding("unknown-reference", message, at, { about }));
+    findings.push(finding("unknown-reference", message, at(), { about }));
     return false;
   }
   if (sources.has(id)) {
     if (to.includes("sources")) return true;
     const message = say`Unexpected source \`${id}\`, expected ${expected(to)}`;
-    findings.push(finding("unknown-reference", message, at, { about }));
+    findings.push(finding("unknown-reference", message, at(), { about }));
     return false;
   }
   if (lost.has(id) || names.lost.has(id)) return false;
@@ -59,7 +59,7 @@ export function pointsTo(
       ? null
       : { label: say`Write ${meant}`, edits: [{ file: record.file, ...written, text: meant }] };
   const message = say`Unknown id \`${id}\`, expected ${suchAs(expected(to), near)}`;
-  findings.push(finding("unknown-reference", message, at, { about, fix }));
+  findings.push(finding("unknown-reference", message, at(), { about, fix }));
   return false;
 }
 

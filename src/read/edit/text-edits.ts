@@ -6,12 +6,14 @@ import { listNames } from "../grammar/kinds.ts";
 import { settingsFields } from "../grammar/settings.ts";
 import type { ListName } from "../grammar/field.ts";
 import type { SourceFile } from "../source-file.ts";
+import { alone, large, piecesOf, readPiece } from "../yaml/pieces.ts";
 import { masked } from "../yaml/split.ts";
 import { readYaml } from "../yaml/text.ts";
 import type { YamlText } from "../yaml/text.ts";
 import type { Desk, Manner } from "./change/desk.ts";
 import { setAt } from "./change/set.ts";
 import { handOf, quotesIn } from "./hand/hand.ts";
+import type { Hand } from "./hand/hand.ts";
 import { columnOf } from "./hand/lines.ts";
 import { withAt } from "./hand/order.ts";
 import { overLines } from "./hand/typed.ts";
@@ -42,8 +44,39 @@ const manners: readonly Manner[] = [
  * would say another thing there too, or their lines would have to change.
  */
 export function textEdits(file: SourceFile, change: TextChange): readonly Edit[] | CannotChange {
+  if (file.path.endsWith(".csv")) return tableEdits(file, change);
+  const inItem = file.text.length >= large && change.is === "field" ? editsInItem(file, change) : null;
+  return inItem ?? editsIn(file, change);
+}
+
+/** So many records of a large file tell how its writer writes. */
+const enough = 50;
+
+/** The edits of a change to a record of a large file, worked out on that record alone; null where they cannot be. */
+function editsInItem(
+  { path, text }: SourceFile,
+  change: Extract<TextChange, { readonly is: "field" }>,
+): readonly Edit[] | null {
+  const pieces = piecesOf(text)?.pieces ?? [];
+  const piece = pieces.find(({ start, end }) => start <= change.record && change.record < end);
+  if (!piece || !readPiece(path, text, piece)) return null;
+  const { lead, text: own } = alone(text, piece);
+  const by = piece.start - lead;
+  const sample = text.slice(0, pieces[Math.min(enough, pieces.length) - 1]?.end);
+  const hand = handOf(sample, sitesIn(sample).root);
+  const made = editsIn({ path, text: own }, { ...change, record: change.record - by }, hand);
+  if ("problem" in made) return null;
+  const after = edited(own, made);
+  if (after.endsWith("\n") !== own.endsWith("\n") || piecesOf(after)?.pieces.length !== 1) return null;
+  return made.map((one) => ({ ...one, start: one.start + by, end: one.end + by }));
+}
+
+function editsIn(
+  file: SourceFile,
+  change: TextChange,
+  known: Hand | null = null,
+): readonly Edit[] | CannotChange {
   const { path, text } = file;
-  if (path.endsWith(".csv")) return tableEdits(file, change);
   const before = readYaml(path, text);
   if (!before.root)
     return { problem: say`Unexpected file \`${path}\` that cannot be read, expected it mended first` };
@@ -53,8 +86,9 @@ export function textEdits(file: SourceFile, change: TextChange): readonly Edit[]
   if (start !== undefined && !place)
     throw new Error(`unexpected place ${start}, expected a record of ${path}`);
   const wanted = intended(before, change, place);
+  const hand = known ?? handOf(text, sites.root);
   for (const manner of manners) {
-    const made = written(file, sites, change, place, manner);
+    const made = written(file, { sites, hand }, change, place, manner);
     if ("problem" in made || readsAs(file, made, wanted, before)) return made;
   }
   throw new Error(`unexpected reading of ${path} after a change, expected what was meant`);
@@ -63,7 +97,7 @@ export function textEdits(file: SourceFile, change: TextChange): readonly Edit[]
 /** The edits of a change written in one manner, in the order of their places. */
 function written(
   { path, text }: SourceFile,
-  sites: Sites,
+  { sites, hand }: { readonly sites: Sites; readonly hand: Hand },
   change: TextChange,
   place: RecordSite | null,
   manner: Manner,
@@ -72,7 +106,7 @@ function written(
   const problems: Text[] = [];
   const desk: Desk = {
     text,
-    hand: handOf(text, sites.root),
+    hand,
     quotes: place ? quotesIn(place.item.value) : null,
     manner,
     put: (start, end, put) => {

@@ -13,7 +13,13 @@ export interface IndexEntry {
   readonly standing: Standing | null;
 }
 
-/** What the app's frame shows: the title, the questions, how many findings, and everything by kind. */
+/** The records of one kind, or the sources. */
+export interface IndexKind {
+  readonly name: string;
+  readonly entries: readonly IndexEntry[];
+}
+
+/** What the app's frame shows: the title, the questions, and how many findings. */
 export interface Contents {
   readonly title: string;
   readonly language: string;
@@ -25,12 +31,31 @@ export interface Contents {
   }[];
   readonly findings: number;
   readonly pending: number;
-  readonly kinds: readonly { readonly name: string; readonly entries: readonly IndexEntry[] }[];
 }
 
 /** The contents of a corpus under the model's lens. */
 export function contentsOf(model: Reported, findings: readonly Finding[], pending: number): Contents {
   const { graph, judgement, lens } = model;
+  const withheld = withheldIn(graph);
+  const questions = graph.list("questions").filter(({ id }) => !withheld(id));
+  return {
+    title: graph.settings.title,
+    language: graph.settings.language,
+    asOf: lens.asOf ?? null,
+    questions: questions.map(({ id, values }) => ({
+      id,
+      text: values.text,
+      answers: values.answers
+        .filter((claim) => judgement.listed(claim) && !withheld(claim))
+        .map((claim) => judgement.standings.get(claim) ?? "unsupported"),
+    })),
+    findings: shownFindings(graph, findings).filter((one) => one.accepted === null).length,
+    pending,
+  };
+}
+
+/** Everything in a corpus by kind, under the model's lens. */
+export function indexOf({ graph, judgement }: Pick<Reported, "graph" | "judgement">): readonly IndexKind[] {
   const withheld = withheldIn(graph);
   const entry = (id: Id): IndexEntry => ({
     id,
@@ -42,24 +67,10 @@ export function contentsOf(model: Reported, findings: readonly Finding[], pendin
     const shown = list === "claims" ? records.filter((one) => judgement.listed(one.id)) : records;
     return shown.length > 0 ? [{ name: plural(list), entries: shown.map((one) => entry(one.id)) }] : [];
   });
-  return {
-    title: graph.settings.title,
-    language: graph.settings.language,
-    asOf: lens.asOf ?? null,
-    questions: graph.list("questions").map(({ id, values }) => ({
-      id,
-      text: values.text,
-      answers: values.answers
-        .filter((claim) => judgement.listed(claim))
-        .map((claim) => judgement.standings.get(claim) ?? "unsupported"),
-    })),
-    findings: shownFindings(graph, findings).filter((one) => one.accepted === null).length,
-    pending,
-    kinds: [
-      ...kinds,
-      { name: "sources", entries: [...graph.sources.keys()].filter((key) => !withheld(key)).map(entry) },
-    ],
-  };
+  return [
+    ...kinds,
+    { name: "sources", entries: [...graph.sources.keys()].filter((key) => !withheld(key)).map(entry) },
+  ];
 }
 
 function plural(list: (typeof listNames)[number]): string {

@@ -6,6 +6,7 @@ import { speakerOf } from "../../link/names/spoken.ts";
 import { outlineOf } from "./branch.ts";
 import type { Branch } from "./branch.ts";
 import type { Reported } from "../report/report.ts";
+import { withheldIn } from "../withhold.ts";
 
 /** A branch of the outline in words. */
 export interface OutlineLine {
@@ -22,7 +23,9 @@ export interface OutlineLine {
 /** The whole graph as an outline: questions, answers, arguments, evidence, things; then claims that answer nothing. */
 export function outlinePage(model: Reported): readonly OutlineLine[] {
   const { graph, judgement } = model;
-  const listed = (claim: Id): boolean => judgement.counts(claim) && judgement.listed(claim);
+  const withheld = withheldIn(graph);
+  const listed = (claim: Id): boolean =>
+    judgement.counts(claim) && judgement.listed(claim) && !withheld(claim);
   const line = (branch: Branch): OutlineLine => ({
     id: branch.id,
     text: labelText(graph, branch.id),
@@ -33,7 +36,8 @@ export function outlinePage(model: Reported): readonly OutlineLine[] {
     under: branch.under.map(line),
   });
   const answering = new Set<Id>();
-  const questions = graph.list("questions").map(({ id, values }): OutlineLine => {
+  const asked = graph.list("questions").filter(({ id }) => !withheld(id));
+  const questions = asked.map(({ id, values }): OutlineLine => {
     const answers = values.answers.filter(listed);
     for (const claim of answers) answering.add(claim);
     const under = answers.map((claim) => line(outlineOf(graph, judgement, claim)));

@@ -44,8 +44,10 @@ export interface QuestionPage {
 export function questionPage(model: Reported, id: Id): QuestionPage | null {
   const { graph, judgement, derivations } = model;
   const question = graph.records.get(id);
-  if (question?.list !== "questions") return null;
-  const { answers, text, exclusive = true } = question.values;
+  const withheld = withheldIn(graph);
+  if (question?.list !== "questions" || withheld(id)) return null;
+  const { text, exclusive = true } = question.values;
+  const answers = question.values.answers.filter((claim) => !withheld(claim));
   const listed = answers.filter((claim) => judgement.counts(claim) && judgement.listed(claim));
   return {
     id,
@@ -69,11 +71,14 @@ export function claimText(graph: Graph, claim: Id): string {
   return record?.list === "claims" ? record.values.text : labelOf(graph, claim);
 }
 
-/** Everybody who held a claim: since the first position that holds it, until the first later one that does not. */
+/** Everybody who held a claim: since the first position that holds it, until the first later one that does not; of positions that may be shown. */
 export function holdersOf(graph: Graph, judgement: Judgement, claim: Id): readonly Holder[] {
-  const all = stances(graph, judgement.counts)
+  const withheld = withheldIn(graph);
+  const all = stances(graph, (id) => judgement.counts(id) && !withheld(id))
     .filter(
-      (one) => one.claim === claim || (one.stance === "holds" && graph.rivalsOf(claim).includes(one.claim)),
+      (one) =>
+        !withheld(one.scholar) &&
+        (one.claim === claim || (one.stance === "holds" && graph.rivalsOf(claim).includes(one.claim))),
     )
     .sort((a, b) => byYear("first")(a.year, b.year));
   const scholars = [

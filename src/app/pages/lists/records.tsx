@@ -1,5 +1,5 @@
 import { useRef, useState } from "react";
-import type { Contents } from "../../../show/pages/contents.ts";
+import type { IndexKind } from "../../../show/pages/contents.ts";
 import { useActions } from "../../parts/actions.tsx";
 import { RecordLink } from "../../parts/link.tsx";
 import { StandingMark } from "../../parts/standing.tsx";
@@ -19,17 +19,17 @@ function folded(text: string): string {
 
 /** Everything in the corpus by kind, narrowed by words. */
 export function RecordsPage({
-  contents,
+  index,
   asOf,
 }: {
-  readonly contents: Contents;
+  readonly index: readonly IndexKind[];
   readonly asOf: number | null;
 }) {
   const [filter, setFilter] = useState("");
   const field = useRef<HTMLInputElement>(null);
   useActions(words.records, [{ name: words.filter, key: "f", run: () => field.current?.focus() }]);
   const wanted = folded(filter).split(/\s+/).filter(Boolean);
-  const kinds = contents.kinds
+  const kinds = index
     .map((kind) => ({
       ...kind,
       entries: kind.entries.filter((entry) => {
@@ -41,7 +41,7 @@ export function RecordsPage({
   return (
     <>
       <h1>{words.records}</h1>
-      {contents.kinds.every((kind) => kind.entries.length === 0) && <Empty {...empty.records} />}
+      {index.every((kind) => kind.entries.length === 0) && <Empty {...empty.records} />}
       <NewRecords asOf={asOf} />
       <ToImport asOf={asOf} />
       <DraftList />

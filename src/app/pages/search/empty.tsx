@@ -1,5 +1,5 @@
 import { Link } from "wouter";
-import type { Contents } from "../../../show/pages/contents.ts";
+import type { IndexKind } from "../../../show/pages/contents.ts";
 import type { Found } from "../../../show/search/found.ts";
 import { underLens } from "../../address.ts";
 import { searchWords as words } from "../../words/search.ts";
@@ -9,10 +9,10 @@ import { searchPath } from "./field.tsx";
 
 /** Before anything is typed: what can be found, and how much of it there is. */
 export function NothingYet({
-  contents,
+  index,
   asOf,
 }: {
-  readonly contents: Contents;
+  readonly index: readonly IndexKind[];
   readonly asOf: number | null;
 }) {
   return (
@@ -29,7 +29,7 @@ export function NothingYet({
       <p className="quiet">{words.together}</p>
       <h2 className="label">{words.inThisCorpus}</h2>
       <p className="stock">
-        {contents.kinds.map((kind) => (
+        {index.map((kind) => (
           <span key={kind.name}>
             {listWords(kind.name)} <span className="count">{kind.entries.length}</span>
           </span>

@@ -1,6 +1,7 @@
+import { useMemo } from "react";
 import type { KeyboardEvent } from "react";
 import { Link } from "wouter";
-import type { Contents } from "../../../show/pages/contents.ts";
+import type { IndexKind } from "../../../show/pages/contents.ts";
 import type { Hit, HitGroup, Stretch } from "../../../show/search/found.ts";
 import { recordPath, underLens } from "../../address.ts";
 import { dirOf } from "../../parts/link.tsx";
@@ -17,15 +18,16 @@ interface Props {
   readonly group: HitGroup;
   readonly text: string;
   readonly only: string | null;
-  readonly contents: Contents;
+  readonly index: readonly IndexKind[];
   readonly asOf: number | null;
   readonly onKey: (event: KeyboardEvent) => void;
 }
 
 /** What was found of one kind. */
-export function Group({ group, text, only, contents, asOf, onKey }: Props) {
-  const entries = new Map(
-    contents.kinds.flatMap((kind) => kind.entries.map((entry) => [entry.id, entry] as const)),
+export function Group({ group, text, only, index, asOf, onKey }: Props) {
+  const entries = useMemo(
+    () => new Map(index.flatMap((kind) => kind.entries.map((entry) => [entry.id, entry] as const))),
+    [index],
   );
   const later = (hit: Hit): boolean =>
     asOf !== null && (!entries.has(hit.id) || (hit.year !== null && hit.year > asOf));
@@ -92,11 +94,7 @@ function own({ said }: Hit): string | null {
   return said === undefined || language === "en" ? null : inReadersWords(said);
 }
 
-function Standing({
-  standing,
-}: {
-  readonly standing: Contents["kinds"][number]["entries"][number]["standing"];
-}) {
+function Standing({ standing }: { readonly standing: IndexKind["entries"][number]["standing"] }) {
   return standing === null ? null : <StandingMark standing={standing} />;
 }
 

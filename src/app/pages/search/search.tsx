@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from "react";
 import type { KeyboardEvent } from "react";
-import type { Contents } from "../../../show/pages/contents.ts";
+import type { IndexKind } from "../../../show/pages/contents.ts";
 import type { Found } from "../../../show/search/found.ts";
 import type { useAddress } from "../../address.ts";
 import { useActions } from "../../parts/actions.tsx";
@@ -12,7 +12,7 @@ import { Group } from "./hits.tsx";
 import { useFound } from "./searching.ts";
 
 interface Props {
-  readonly contents: Contents;
+  readonly index: readonly IndexKind[];
   readonly address: ReturnType<typeof useAddress>;
 }
 
@@ -21,7 +21,7 @@ const few = 6;
 const many = 200;
 
 /** The search: a field, and what the whole corpus has of its words, by kind, the best first. */
-export function SearchPage({ contents, address }: Props) {
+export function SearchPage({ index, address }: Props) {
   const { asOf, query, toLook } = address;
   const given = query.get("q") ?? "";
   const kind = query.get("in");
@@ -80,7 +80,7 @@ export function SearchPage({ contents, address }: Props) {
         )}
         {asOf !== null && <p className="quiet">{words.wholeCorpus(yearIn(asOf))}</p>}
       </output>
-      {text.trim() === "" && <NothingYet contents={contents} asOf={asOf} />}
+      {text.trim() === "" && <NothingYet index={index} asOf={asOf} />}
       {found && <Unknown found={found} asOf={asOf} />}
       <div ref={list}>
         {(text.trim() !== "" || kind !== null) &&
@@ -92,7 +92,7 @@ export function SearchPage({ contents, address }: Props) {
                 group={group}
                 text={text}
                 only={kind}
-                contents={contents}
+                index={index}
                 asOf={asOf}
                 onKey={onKey}
               />

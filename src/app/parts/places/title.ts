@@ -19,22 +19,22 @@ import { inReadersWords } from "../../words/reader/said.ts";
 import type { PageData } from "../../worker/pages.ts";
 
 /** What a page is called when one arrives at it: what is looked at, and the room it is looked at in. */
-export function nameOf(page: PageData, path: string): string {
-  return named(page, path).join(" · ");
+export function nameOf(page: PageData): string {
+  return named(page).join(" · ");
 }
 
 /** The window's title: what is looked at, as of which year, then the corpus. */
-export function titleOf(page: PageData, { title }: Contents, { path, query, asOf }: Address): string {
+export function titleOf(page: PageData, { title }: Contents, { query, asOf }: Address): string {
   const sought = page.page === "search" ? (query.get("q")?.trim() ?? "") : "";
   return [
     ...(sought === "" ? [] : [sought]),
-    ...named(page, path),
+    ...named(page),
     ...(asOf === null ? [] : [`${words.asKnownIn} ${yearIn(asOf)}`]),
     title,
   ].join(" · ");
 }
 
-function named(page: PageData, path: string): readonly string[] {
+function named(page: PageData): readonly string[] {
   switch (page.page) {
     case "question":
       return [page.data?.text ?? words.notThere];
@@ -69,7 +69,7 @@ function named(page: PageData, path: string): readonly string[] {
       return question ? [question.text, mapWords.title] : [mapWords.title];
     }
     case "contents":
-      return [path.startsWith("/records") ? words.records : words.questions];
+      return [words.questions];
     default:
       return [rooms[page.page]];
   }
@@ -87,4 +87,5 @@ const rooms = {
   findings: words.findings,
   changes: changesWords.changes,
   search: searchWords.search,
+  records: words.records,
 } as const;

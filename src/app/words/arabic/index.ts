@@ -18,10 +18,12 @@ export const arabicWords = {
   records: "السجلات",
   findings: "التنبيهات",
   reading: "تُقرأ المدوّنة …",
+  lookingAgain: "يُبحث عن التنبيهات من جديد",
   computing: (n: number) =>
     n === 1
       ? "يُحسب عدد واحد"
       : arabicCount(n, { two: "يُحسب عددان", few: "تُحسب # أعداد", many: "يُحسب # عددًا", other: "يُحسب # عدد" }),
+  toAnswers: "الأجوبة وأحوالها",
   answersExclusive: "أجوبة لا يصح اثنان منها معًا",
   answersOpen: "أجوبة قد تصح معًا",
   answer: "الجواب",
@@ -104,7 +106,7 @@ export const arabicWords = {
   },
   filter: "تصفية بالكلمات",
   none: "لا شيء يوافق هذه الكلمات.",
-  changed: "تغيّر على القرص:",
+  changed: "ما تغيّرت حاله:",
   changedNothing: "تغيّرت الملفات؛ ولم يتغيّر حال شيء.",
   was: (text: string, was: string | null, is: string | null) =>
     `${apart(text)}: ${was === null ? "لم يكن موجودًا" : `حاله من قبل: ${standingIn(was)}`}؛ ${is === null ? "وزال الآن" : `والآن: ${standingIn(is)}`}`,

@@ -53,6 +53,9 @@ export const formWords = told(
           : n === 1
             ? "One fits."
             : `${n} fit.`,
+    record: (singular: string, name: string) =>
+      `Record ${/^[aeiou]/u.test(singular) ? "an" : "a"} ${singular}: ${name}`,
+    recordKeys: "Arrow down and Enter record it.",
     unknown: "not in the corpus",
     takeAway: "Take away",
     takeAwayOne: (label: string) => `Take away ${label}`,

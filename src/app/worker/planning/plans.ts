@@ -13,6 +13,8 @@ export interface Plans {
   readonly made: (model: Model) => Plan | null;
   /** Begins the plan of a model, or goes on with it, unless it is made. */
   readonly make: (model: Model, told: Hearing) => Planning;
+  /** The plan before of a model that is not whole yet; none is begun for it. */
+  readonly before: (model: Model) => Planning;
   /** Nothing more is done until a plan is asked for again; what is half done is kept. */
   readonly stop: () => void;
   /** Plans of other files are not shown any more. */
@@ -48,6 +50,11 @@ export function plansBeside(memo: Memo["compute"], turns: Turns): Plans {
       before.set(key, found.plan);
       return { plan: found.plan, progress: null, missing: found.missing };
     },
+    before: ({ lens }) => ({
+      plan: before.get(JSON.stringify(lens)) ?? null,
+      progress: { done: 0, of: 0 },
+      missing: [],
+    }),
     stop: slices.stop,
     forget: () => {
       before = new Map();

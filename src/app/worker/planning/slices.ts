@@ -16,8 +16,8 @@ export interface Slices<Thing extends object, Result> {
   /** What a work came to; null where it is not done. */
   readonly made: (thing: Thing) => Result | null;
   readonly progress: (thing: Thing) => Progress;
-  /** Does a slice at once, and the others one by one: tells after each how far it has come, or that it is done. */
-  readonly work: (thing: Thing, told: Told) => void;
+  /** Does a slice at once, of so many ms, and the others one by one: tells after each how far it has come, or that it is done. */
+  readonly work: (thing: Thing, told: Told, first?: number) => void;
   /** No slice is begun any more until a work is asked for; then it goes on from where it was. */
   readonly stop: () => void;
 }
@@ -53,8 +53,8 @@ export function inSlices<Thing extends object, Result>(
     works.set(thing, fresh);
     return fresh;
   };
-  const advance = (work: Work<Result>): void => {
-    const end = now() + slice;
+  const advance = (work: Work<Result>, most = slice): void => {
+    const end = now() + most;
     while (work.result === null && now() < end) {
       const step = work.steps.next();
       if (step.done === true) work.result = { is: step.value };
@@ -74,10 +74,10 @@ export function inSlices<Thing extends object, Result>(
   return {
     made: (thing) => works.get(thing)?.result?.is ?? null,
     progress: (thing) => works.get(thing)?.progress ?? { done: 0, of: 0 },
-    work: (thing, told) => {
+    work: (thing, told, first) => {
       const work = workOn(thing);
       turn += 1;
-      advance(work);
+      advance(work, first);
       if (work.result === null) goOn(work, told);
     },
     stop: () => {

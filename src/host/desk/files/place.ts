@@ -8,21 +8,31 @@ const written = /\.(ya?ml|bib|ris|json|csv)$/;
 const endings = [".yaml", ".yml", ".csv", ".bib", ".ris", ".json"] as const;
 
 /**
- * Where a file of a corpus stands on the disk, as the corpus names it; refused where the reader would pass it over,
- * where it leads out of the corpus, or into another one. Links are not followed.
+ * Where a file of a corpus that the desk writes stands on the disk, as the corpus names it; refused where the reader
+ * would pass it over, where it leads out of the corpus, or into another one. Links are not followed.
  */
 export function placeIn(disk: Disk, folder: string, file: string): string {
-  const parts = file.split("/");
-  if (!parts.every(isPlain) || file.length > 1024)
-    throw new CannotWrite(nothingWritten(say`Unexpected name \`${file}\`, expected one that a corpus reads`));
+  checkName(file);
   if (!written.test(file)) {
     throw new CannotWrite(
       nothingWritten(say`Unexpected ending of \`${file}\`, expected ${row(endings, "or")}`),
     );
   }
+  return pathIn(disk, folder, file);
+}
+
+/** The same of a file with any ending. */
+export function pathIn(disk: Disk, folder: string, file: string): string {
+  checkName(file);
+  const parts = file.split("/");
   for (const count of parts.keys()) if (count > 0) checkFolder(disk, folder, parts.slice(0, count).join("/"));
   if (parts.length > 1 && parts.at(-1) === "corpus.yaml") throw anotherCorpus(parts.slice(0, -1).join("/"));
   return join(folder, ...parts);
+}
+
+function checkName(file: string): void {
+  if (!file.split("/").every(isPlain) || file.length > 1024)
+    throw new CannotWrite(nothingWritten(say`Unexpected name \`${file}\`, expected one that a corpus reads`));
 }
 
 function isPlain(part: string): boolean {

@@ -1,3 +1,4 @@
+import type { Finding } from "../../../base/finding.ts";
 import { row, say } from "../../../base/text/said/said.ts";
 import type { Hole, Said } from "../../../base/text/said/said.ts";
 import { bearingOn } from "../../../derive/bearing.ts";
@@ -9,7 +10,9 @@ import type { Choice } from "../../../derive/lens.ts";
 import { formatSI } from "../../../base/quantity/quantity-print.ts";
 import type { Graph } from "../../../link/graph.ts";
 import { labelText } from "../../../link/names/label.ts";
-import type { Rule, View } from "../rule.ts";
+import { withheldIn } from "../../../link/withheld.ts";
+import { atOnce } from "../../resting/at-once.ts";
+import type { Found, Rule, View } from "../rule.ts";
 import { quotedLabel, tell } from "../tell.ts";
 import { saidAlone, saidOf } from "./saying.ts";
 
@@ -19,19 +22,28 @@ export const verdictDependsOnDisputedMeasurement: Rule = {
   level: "warning",
   title: say`What a number says of a claim changes with the readings that are used.`,
   doc: say`The derivation was run again with each source's readings throughout, and with each single reading, where several sources measured the same dimension; and with each other size that goes by the name of its unit, or of a unit that measurements are written in. The readings that turn the verdict are worth a second look at the thing before anything else.`,
-  find: (view) => {
-    const missing = new Map<string, Run>();
-    const findings = [...view.derivations.byId.values()].flatMap((derived) => {
-      const trials = trialsOf(view, derived, (id) => view.judgement.standings.get(id) === "stands");
-      for (const run of trials.flatMap((trial) => trial.missing)) missing.set(run.key, run);
-      const turning = trials.filter((trial) => trial.turned.size > 0);
-      return turning.length === 0 ? [] : [told(view, derived, turning)];
-    });
-    return { findings, missing: [...missing.values()] };
-  },
+  find: (view) => atOnce(finding(view)),
+  finding,
 };
 
-function told({ graph }: View, derived: Derived, turning: readonly Trial[]) {
+function* finding(view: View): Generator<void, Found> {
+  const missing = new Map<string, Run>();
+  const findings: Finding[] = [];
+  for (const derived of view.derivations.byId.values()) {
+    const trials = trialsOf(view, derived, (id) => view.judgement.standings.get(id) === "stands");
+    for (const run of trials.flatMap((trial) => trial.missing)) missing.set(run.key, run);
+    const turning = trials.filter((trial) => trial.turned.size > 0);
+    if (turning.length > 0) findings.push(told(view, derived, turning));
+    yield;
+  }
+  return { findings, missing: [...missing.values()] };
+}
+
+function told({ graph }: View, derived: Derived, all: readonly Trial[]) {
+  const withheld = withheldIn(graph);
+  // What may not be told keeps nothing else from being told.
+  const open = all.filter(({ choice: { use } }) => use === undefined || !withheld(use));
+  const turning = open.length > 0 ? open : all;
   const claims = [...new Set(turning.flatMap(({ turned }) => [...turned.keys()]))];
   const whole = turning.filter(({ choice }) => choice.use === undefined);
   const shown = whole.length > 0 ? whole : turning;

@@ -10,7 +10,8 @@ import type { InCommon } from "../../../derive/trials/leave-out.ts";
 import type { Graph } from "../../../link/graph.ts";
 import { labelText } from "../../../link/names/label.ts";
 import { withheldIn } from "../../../link/withheld.ts";
-import type { Rule } from "../rule.ts";
+import { atOnce } from "../../resting/at-once.ts";
+import type { Found, Rule, View } from "../rule.ts";
 import { few } from "../../../base/text/said/rows.ts";
 import { byCause, quotedLabel, tell } from "../tell.ts";
 import { saidAlone, saidOf } from "./saying.ts";
@@ -22,18 +23,23 @@ export const verdictDependsOnOne: Rule = {
   level: "note",
   title: say`What a number says of a claim changes when one artefact, source or survey is left out.`,
   doc: say`The derivation was run again without each artefact, each source, and each survey or instrument whose readings share an error; searches then draw a thousand sets, and all of theirs where p comes near a limit. What turns the verdict carries it: say so, and look at that one again first. Where too little would be left to compute on there is no other verdict, and nothing is said.`,
-  find: (view) => {
-    const missing = new Map<string, Run>();
-    const stands = (id: Id): boolean => view.judgement.standings.get(id) === "stands";
-    const findings = [...view.derivations.byId.values()].flatMap((derived): readonly Finding[] => {
-      const { each } = lossesOf(view, derived, stands);
-      for (const run of each.flatMap((loss) => loss.missing)) missing.set(run.key, run);
-      const turning = each.flatMap((loss) => turningIn(view.graph, loss));
-      return turning.length === 0 ? [] : [told(view.graph, derived, turning)];
-    });
-    return { findings, missing: [...missing.values()] };
-  },
+  find: (view) => atOnce(finding(view)),
+  finding,
 };
+
+function* finding(view: View): Generator<void, Found> {
+  const missing = new Map<string, Run>();
+  const stands = (id: Id): boolean => view.judgement.standings.get(id) === "stands";
+  const findings: Finding[] = [];
+  for (const derived of view.derivations.byId.values()) {
+    const { each } = lossesOf(view, derived, stands);
+    for (const run of each.flatMap((loss) => loss.missing)) missing.set(run.key, run);
+    const turning = each.flatMap((loss) => turningIn(view.graph, loss));
+    if (turning.length > 0) findings.push(told(view.graph, derived, turning));
+    yield;
+  }
+  return { findings, missing: [...missing.values()] };
+}
 
 /** Something without which a number, computed all the same, says something else. */
 interface Turning {

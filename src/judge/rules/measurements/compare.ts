@@ -1,6 +1,7 @@
 import type { Id } from "../../../base/finding.ts";
 import { parseEdtf } from "../../../base/date/edtf.ts";
 import { ofThings } from "../../../derive/lens.ts";
+import { ownU } from "../../../derive/select.ts";
 import type { Graph, MeasurementRecord, ObservationRecord } from "../../../link/graph.ts";
 import type { View } from "../rule.ts";
 
@@ -9,7 +10,7 @@ export const altering: readonly string[] = ["loss", "restoration", "conservation
 
 /** Measurements of one dimension of one artefact between the same landmarks that can be compared at all. */
 export function comparable(
-  view: Pick<View, "graph" | "judgement">,
+  view: Pick<View, "graph"> & { readonly judgement: Pick<View["judgement"], "counts"> },
 ): readonly (readonly MeasurementRecord[])[] {
   const { graph, judgement } = view;
   const groups = new Map<string, MeasurementRecord[]>();
@@ -44,7 +45,7 @@ export function apart(a: MeasurementRecord, b: MeasurementRecord, graph: Graph):
   const [low, high] = [boundOf(a), boundOf(b)];
   const r = graph.settings.reproducibility;
   const [va, vb] = [a.values.value.value, b.values.value.value];
-  const allowed = 2 * Math.hypot(a.values.value.u ?? 0, b.values.value.u ?? 0, r * va, r * vb);
+  const allowed = 2 * Math.hypot(ownU(a) ?? 0, ownU(b) ?? 0, r * va, r * vb);
   if (low === "value" && high === "value") return { by: Math.abs(va - vb), allowed };
   if (low !== "value" && high !== "value") {
     if (low === high) return null;

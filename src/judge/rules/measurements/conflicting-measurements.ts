@@ -3,7 +3,7 @@ import type { Said } from "../../../base/text/said/said.ts";
 import { authorLabel, labelText } from "../../../link/names/label.ts";
 import type { Graph, MeasurementRecord } from "../../../link/graph.ts";
 import { byText } from "../../../base/order.ts";
-import { apart } from "../acceptance.ts";
+import { apart, foundIn } from "../acceptance.ts";
 import type { Rule } from "../rule.ts";
 import { chained, few } from "../../../base/text/said/rows.ts";
 import { tell, whose } from "../tell.ts";
@@ -18,13 +18,17 @@ export const conflictingMeasurements: Rule = {
     const { graph } = view;
     const side = apart(graph, "conflicting-measurements");
     const causes = new Map<string, (readonly MeasurementRecord[])[]>();
-    for (const group of comparable(view)) {
-      const clashing = group.filter((one) =>
-        group.some((other) => other !== one && conflict(one, other, graph)),
-      );
-      if (clashing.length === 0) continue;
+    const all = comparable(view).flatMap((group) =>
+      foundIn(
+        graph,
+        group,
+        (some) => clashingIn(graph, some),
+        (found) => found.map(({ id }) => id),
+      ),
+    );
+    for (const clashing of all) {
       const who = [...new Set(clashing.map((one) => authorLabel(graph, one.id)))].sort(byText);
-      const cause = `${graph.dimensionName(clashing[0]?.values.dimension ?? "")}\n${who.join("\n")}\n${side(clashing[0]?.id ?? "")}`;
+      const cause = `${graph.dimensionName(clashing[0]?.values.dimension ?? "")}\n${who.join("\n")}\n${side(clashing[0]?.id ?? "", ...clashing.map(({ id }) => id))}`;
       causes.set(cause, [...(causes.get(cause) ?? []), clashing]);
     }
     const findings = [...causes].map(([cause, groups]) => {
@@ -40,6 +44,15 @@ export const conflictingMeasurements: Rule = {
     return { findings };
   },
 };
+
+/** Those of some readings that another of them conflicts with; nothing where there are none. */
+function clashingIn(
+  graph: Graph,
+  group: readonly MeasurementRecord[],
+): readonly (readonly MeasurementRecord[])[] {
+  const clashing = group.filter((one) => group.some((other) => other !== one && conflict(one, other, graph)));
+  return clashing.length === 0 ? [] : [clashing];
+}
 
 /** One thing with its readings and whose they are. */
 function disagreement(graph: Graph, group: readonly MeasurementRecord[]): Said {

@@ -3,7 +3,7 @@ import { count, row, say } from "../../../base/text/said/said.ts";
 import type { Row } from "../../../base/text/said/said.ts";
 import type { Graph, ObservationRecord } from "../../../link/graph.ts";
 import { authorLabel } from "../../../link/names/label.ts";
-import { apart } from "../acceptance.ts";
+import { apart, foundIn } from "../acceptance.ts";
 import type { Rule } from "../rule.ts";
 import { few, quoted } from "../../../base/text/said/rows.ts";
 import { byCause, labels, tell, whose } from "../tell.ts";
@@ -22,29 +22,21 @@ export const conflictingObservations: Rule = {
       const key = `${[...of].sort().join(" ")}\n${graph.featureName(feature)}`;
       groups.set(key, [...(groups.get(key) ?? []), record]);
     }
-    const disagreeing = [...groups.values()].flatMap((group): readonly Disagreement[] => {
-      const seen = group.filter((one) => (one.values.present ?? "true") === "true");
-      const missed = group.filter((one) => one.values.present === "false");
-      const pairs = seen.flatMap((one) =>
-        missed.filter((other) => !alteredBetween(one, other, graph)).map((other) => [one, other] as const),
-      );
-      const [first] = pairs;
-      if (!first) return [];
-      const both = [...new Set(pairs.flat())];
-      const who = (list: readonly ObservationRecord[]): Row =>
-        authorsOf(
-          graph,
-          list.filter((one) => both.includes(one)),
-        );
-      return [{ first: first[0], both, seen: who(seen), missed: who(missed) }];
-    });
+    const disagreeing = [...groups.values()].flatMap((group) =>
+      foundIn(
+        graph,
+        group,
+        (some) => disagreeingIn(graph, some),
+        ({ both }) => both.map(({ id }) => id),
+      ),
+    );
     const side = apart(graph, "conflicting-observations");
-    const findings = byCause(disagreeing, ({ first, seen, missed }) =>
+    const findings = byCause(disagreeing, ({ first, both, seen, missed }) =>
       [
         graph.featureName(first.values.feature ?? ""),
         inEnglish(say`${seen}`),
         inEnglish(say`${missed}`),
-        side(first.id),
+        side(first.id, ...both.map(({ id }) => id)),
       ].join("\n"),
     ).map((group) => {
       const [{ first, seen, missed }] = group;
@@ -66,6 +58,23 @@ interface Disagreement {
   readonly both: readonly ObservationRecord[];
   readonly seen: Row;
   readonly missed: Row;
+}
+
+function disagreeingIn(graph: Graph, group: readonly ObservationRecord[]): readonly Disagreement[] {
+  const seen = group.filter((one) => (one.values.present ?? "true") === "true");
+  const missed = group.filter((one) => one.values.present === "false");
+  const pairs = seen.flatMap((one) =>
+    missed.filter((other) => !alteredBetween(one, other, graph)).map((other) => [one, other] as const),
+  );
+  const [first] = pairs;
+  if (!first) return [];
+  const both = [...new Set(pairs.flat())];
+  const who = (list: readonly ObservationRecord[]): Row =>
+    authorsOf(
+      graph,
+      list.filter((one) => both.includes(one)),
+    );
+  return [{ first: first[0], both, seen: who(seen), missed: who(missed) }];
 }
 
 /** Whose some observations are, each once. */

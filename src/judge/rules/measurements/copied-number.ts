@@ -3,7 +3,7 @@ import { count, row, say } from "../../../base/text/said/said.ts";
 import type { Row } from "../../../base/text/said/said.ts";
 import { authorLabel, labelText } from "../../../link/names/label.ts";
 import type { Graph, MeasurementRecord } from "../../../link/graph.ts";
-import { apart } from "../acceptance.ts";
+import { apart, foundIn } from "../acceptance.ts";
 import type { Rule } from "../rule.ts";
 import { few } from "../../../base/text/said/rows.ts";
 import { byCause, tell, whose } from "../tell.ts";
@@ -22,7 +22,14 @@ export const copiedNumber: Rule = {
       const key = `${values.of}\n${graph.dimensionName(values.dimension)}\n${values.between ?? ""}`;
       groups.set(key, [...(groups.get(key) ?? []), record]);
     }
-    const figures = [...groups.values()].flatMap((group) => figuresIn(group, graph));
+    const figures = [...groups.values()].flatMap((group) =>
+      foundIn(
+        graph,
+        group,
+        (some) => figuresIn(some, graph),
+        (same) => same.map(({ id }) => id),
+      ),
+    );
     const whoOf = (same: (typeof figures)[number]): Row =>
       row([...new Map(same.map(({ id }) => [authorLabel(graph, id), whose(graph, id)])).values()]);
     const dimensionOf = ([first]: (typeof figures)[number]): string =>
@@ -30,7 +37,8 @@ export const copiedNumber: Rule = {
     const side = apart(graph, "copied-number");
     const findings = byCause(
       figures,
-      (same) => `${dimensionOf(same)}\n${inEnglish(say`${whoOf(same)}`)}\n${side(same[0].id)}`,
+      (same) =>
+        `${dimensionOf(same)}\n${inEnglish(say`${whoOf(same)}`)}\n${side(same[0].id, ...same.map(({ id }) => id))}`,
     ).map((cause) => {
       const [same] = cause;
       const things = cause.map((one) => {

@@ -1,6 +1,6 @@
 import type { Edit } from "../../../base/finding.ts";
 import { edited, inPlace } from "../../../base/text/edit.ts";
-import { row as inRow, say } from "../../../base/text/said/said.ts";
+import { coded, row as inRow, say } from "../../../base/text/said/said.ts";
 import type { SourceFile } from "../../source-file.ts";
 import { readTable } from "../../table/csv.ts";
 import type { Cell, Row, Table } from "../../table/csv.ts";
@@ -56,10 +56,7 @@ function textsFor(
   const has = (name: string): boolean => names.includes(name);
   const missing = Object.keys(fields).filter((name) => !has(name) && fields[name] !== null);
   if (missing.length > 0) {
-    const what = inRow(
-      missing.map((name) => `\`${name}\``),
-      "comma",
-    );
+    const what = inRow(missing.map(coded), "comma");
     const problem =
       missing.length === 1
         ? say`Missing column ${what} in \`${path}\`, expected it in the head line`

@@ -2,6 +2,7 @@ import type { Id } from "../../../base/finding.ts";
 import { comparable, conflict } from "../../../judge/rules/measurements/compare.ts";
 import type { MeasurementRecord } from "../../../link/graph.ts";
 import type { Reported } from "../../report/report.ts";
+import { withheldIn } from "../../withhold.ts";
 import type { Attack, Box, Line, Rivals } from "../scene.ts";
 import type { Ranks } from "./net/ranks.ts";
 import { wholeOf } from "./net/reach.ts";
@@ -89,8 +90,9 @@ export function rivalsOf({ field, boxes }: Tying): readonly Rivals[] {
     for (const a of claims) for (const b of claims) told.add(`${a}\n${b}`);
     found.push({ id, boxes: claims });
   };
+  const withheld = withheldIn(net.graph);
   for (const { id, values } of net.graph.list("questions")) {
-    if (values.exclusive === false) continue;
+    if (values.exclusive === false || withheld(id)) continue;
     tell(
       id,
       [...new Set(values.answers)].filter((claim) => boxes.has(claim)),

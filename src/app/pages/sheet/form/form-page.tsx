@@ -42,11 +42,14 @@ function Form({ page, at }: { readonly page: Page; readonly at: string }) {
     { name: words.move, key: "Alt+↑ Alt+↓", run: null, own: true },
   ]);
   useEffect(() => {
-    const page = own.current;
+    const form = own.current;
+    const page = form?.closest("main");
     const onKey = (event: KeyboardEvent): void => {
       if (event.key !== "Enter" || !(event.ctrlKey || event.metaKey) || event.isComposing) return;
+      // One who has just come to the page is still at its head; what stands beside the form has this key to itself.
+      if (event.target !== page && !(event.target instanceof Node && form?.contains(event.target))) return;
       event.preventDefault();
-      page?.requestSubmit();
+      form?.requestSubmit();
     };
     page?.addEventListener("keydown", onKey);
     return () => page?.removeEventListener("keydown", onKey);

@@ -10,11 +10,7 @@ import { editPath, newPath } from "./paths.ts";
 /** What is often made next to a record of a kind: its list, the field that names the record, and what to call it. */
 const beside: Readonly<Record<string, readonly (readonly [list: string, field: string, name: string])[]>> = {
   question: [["claims", "answer-to", words.asAnswer]],
-  claim: [
-    ["positions", "claim", words.newOne("position")],
-    ["arguments", "therefore", words.argumentFor],
-    ["arguments", "against", words.argumentAgainst],
-  ],
+  claim: [["positions", "claim", words.newOne("position")]],
   artefact: [
     ["measurements", "of", words.newOne("measurement")],
     ["observations", "of", words.newOne("observation")],

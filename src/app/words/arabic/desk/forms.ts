@@ -56,6 +56,8 @@ export const arabicForms = {
               many: "يوافق: #.",
               other: "يوافق: #.",
             }),
+  record: (singular: string, name: string) => `سجّل ${kindName(singular)}: ${apart(name)}`,
+  recordKeys: "يسجّله السهم إلى أسفل ثم مفتاح الإدخال.",
   unknown: "ليس في المدوّنة",
   takeAway: "أزل",
   takeAwayOne: (label: string) => `أزل ${apart(label)}`,

@@ -9,6 +9,10 @@ export const hostSaid: ArabicCatalogue = {
   "The folder cannot be opened, expected one that may be read": "تعذّر فتح المجلد؛ والمتوقَّع: مجلد تجوز قراءته",
   "The file cannot be opened, expected one that may be read": "تعذّر فتح الملف؛ والمتوقَّع: ملف تجوز قراءته",
   "Unexpected size of more than {0}, expected {1}": "غير متوقَّع: حجم يزيد على {0}؛ والمتوقَّع: {1}",
+  "Unexpected size of more than {0}, expected a smaller file":
+    "غير متوقَّع: حجم يزيد على {0}؛ والمتوقَّع: ملف أصغر",
+  "Unexpected place `{0}`, expected one in `{1}` or `{2}`":
+    "غير متوقَّع: الموضع `{0}`؛ والمتوقَّع: موضع في `{1}` أو `{2}`",
   "a smaller plug-in": "إضافة أصغر",
   "a smaller style": "نمط أصغر",
   "Unexpected {0}, expected a file saved as {1}": "غير متوقَّع: {0}؛ والمتوقَّع: ملف محفوظ بترميز {1}",

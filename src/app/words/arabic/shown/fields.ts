@@ -85,7 +85,7 @@ export const arabicFieldNames: Readonly<Record<string, string>> = {
   scheme: "نوع الحجة",
   screened: "نُظر فيه",
   sees: "يُرى",
-  selector: "المحدِّد",
+  selector: "في الورقة",
   shape: "الهيئة",
   "shares error": "خطأ مشترك",
   short: "الاسم المختصر",

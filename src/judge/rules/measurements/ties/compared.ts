@@ -1,5 +1,6 @@
 import type { Id } from "../../../../base/finding.ts";
 import { commonError } from "../../../../base/outcome/propagation.ts";
+import { ownU } from "../../../../derive/select.ts";
 import type { Selected } from "../../../../derive/select.ts";
 import type { Graph } from "../../../../link/graph.ts";
 import type { Measured } from "../../../../plugin.ts";
@@ -62,7 +63,7 @@ const dust = 1e-9;
 function errorOfBound(graph: Graph, { measured, ids }: Given): number {
   if (measured.quantity.u !== null) return 0;
   const records = ids.map((id) => graph.records.get(id));
-  return Math.max(...records.map((one) => (one?.list === "measurements" ? (one.values.value.u ?? 0) : 0)));
+  return Math.max(...records.map((one) => (one?.list === "measurements" ? (ownU(one) ?? 0) : 0)));
 }
 
 /** What is taken of each dimension; null where of one there is nothing. */

@@ -4,4 +4,8 @@ import { fieldNamesSaid } from "./fields.ts";
 import { pagesSaid } from "./pages.ts";
 
 /** What pages and forms show of records. */
-export const shownSaid: ArabicCatalogue = { ...fieldNamesSaid, ...choicesSaid, ...pagesSaid };
+export const shownSaid: ArabicCatalogue = {
+  ...fieldNamesSaid,
+  ...choicesSaid,
+  ...pagesSaid,
+};

@@ -1,0 +1,103 @@
+import { NoCorpus, fileIn, readCorpusFolder } from "../host/corpus-folder.ts";
+import type { SourceFile } from "../read/source-file.ts";
+
+/** What a corpus's files are, told to somebody who may have some of them. */
+export interface FilesTold {
+  /** Names this state of the files: who has it asks for what changed since. */
+  readonly version: string;
+  /** Whether these are all the files; else those that changed or came. */
+  readonly whole: boolean;
+  readonly files: readonly SourceFile[];
+  /** Paths of files that went. */
+  readonly gone: readonly string[];
+}
+
+/** The files of a corpus as they were last read, so that only what changed is told again. */
+export interface Reading {
+  readonly version: () => string;
+  /** Reads all of the folder again; throws `NoCorpus` where it is none. */
+  readonly again: () => readonly SourceFile[];
+  /** Reads a few files again that are known to have changed. */
+  readonly some: (paths: readonly string[]) => void;
+  /** What changed since a version; everything where that is none of this program's, or not given. */
+  readonly since: (version: string | undefined) => FilesTold;
+  /** Has everybody ask again, though no file changed. */
+  readonly renew: () => void;
+}
+
+/** Follows the files in a folder; `session` names the program, since it counts from 1 each time. */
+export function readingOf(folder: string, session: string): Reading {
+  let turn = 0;
+  let now = new Map<string, { readonly file: SourceFile; readonly turn: number }>();
+  const went = new Map<string, number>();
+
+  const put = (file: SourceFile): void => {
+    const known = now.get(file.path);
+    if (known && known.file.text === file.text && sameProblem(known.file, file)) return;
+    now.set(file.path, { file, turn });
+    went.delete(file.path);
+  };
+  const drop = (path: string): void => {
+    if (now.delete(path)) went.set(path, turn);
+  };
+  /** A turn in which nothing changed leaves the version as it was. */
+  const inTurn = (change: () => void): void => {
+    turn += 1;
+    change();
+    const isNew = [...now.values()].some((one) => one.turn === turn) || [...went.values()].includes(turn);
+    if (!isNew) turn -= 1;
+  };
+  const inOrder = (): readonly SourceFile[] => [...now.values()].map((one) => one.file);
+
+  return {
+    version: () => `${session}.${turn}`,
+    again: () => {
+      try {
+        const files = readCorpusFolder(folder);
+        inTurn(() => {
+          const paths = new Set(files.map((file) => file.path));
+          for (const path of now.keys()) if (!paths.has(path)) drop(path);
+          for (const file of files) put(file);
+        });
+        // In the order of the folder, whenever a file came.
+        now = new Map(files.flatMap(({ path }) => [[path, now.get(path)] as const]).filter(isThere));
+        return inOrder();
+      } catch (error) {
+        if (error instanceof NoCorpus) turn += 1;
+        throw error;
+      }
+    },
+    some: (paths) =>
+      inTurn(() => {
+        for (const path of paths) {
+          const file = fileIn(folder, path);
+          if (file) put(file);
+          else drop(path);
+        }
+      }),
+    since: (version) => {
+      const [whose, since = ""] = version?.split(".") ?? [];
+      const whole = whose !== session || !/^\d+$/.test(since) || Number(since) > turn;
+      const from = whole ? -1 : Number(since);
+      return {
+        version: `${session}.${turn}`,
+        whole,
+        files: [...now.values()].filter((one) => one.turn > from).map((one) => one.file),
+        gone: whole ? [] : [...went].filter(([, at]) => at > from).map(([path]) => path),
+      };
+    },
+    renew: () => {
+      turn += 1;
+    },
+  };
+}
+
+type Entry = readonly [string, { readonly file: SourceFile; readonly turn: number }];
+
+function isThere(entry: readonly [string, Entry[1] | undefined]): entry is Entry {
+  return entry[1] !== undefined;
+}
+
+function sameProblem(one: SourceFile, other: SourceFile): boolean {
+  return JSON.stringify(one.problem) === JSON.stringify(other.problem);
+}
