@@ -1,5 +1,6 @@
-import { readFileSync } from "node:fs";
+import { readFileSync, readdirSync } from "node:fs";
 import { createRequire } from "node:module";
+import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import react from "@vitejs/plugin-react";
 import { defineConfig } from "vite";
@@ -41,13 +42,31 @@ function interpreter(): Plugin {
   };
 }
 
+/** What papers are read with beside the scripts, and asks for by name: tables of signs, fonts, colours and decoders. */
+function paperReading(): Plugin {
+  const parts = { cmaps: "signs", standard_fonts: "fonts", iccs: "colours", wasm: "decoders" } as const;
+  return {
+    name: "paper-reading",
+    applyToEnvironment: (environment) => environment.name === "client",
+    generateBundle() {
+      const packed = dirname(createRequire(import.meta.url).resolve("pdfjs-dist/package.json"));
+      for (const [from, to] of Object.entries(parts)) {
+        for (const name of readdirSync(join(packed, from))) {
+          const source = readFileSync(join(packed, from, name));
+          this.emitFile({ type: "asset", fileName: `papers/${to}/${name}`, source });
+        }
+      }
+    },
+  };
+}
+
 /** Two bundles: the app for the browser, the command line with its compute worker for Node. */
 export default defineConfig({
   root: path("src/app"),
   publicDir: false,
   clearScreen: false,
   logLevel: "warn",
-  plugins: [react(), packageList(), interpreter()],
+  plugins: [react(), packageList(), interpreter(), paperReading()],
   resolve: { alias: withoutNetwork },
   worker: { format: "es" },
   builder: { sharedPlugins: true },

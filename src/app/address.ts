@@ -31,6 +31,7 @@ const pagesAt: Readonly<Record<string, (id: string, query: URLSearchParams) => W
       narrow: query.has("narrow"),
     },
   }),
+  literature: () => ({ page: "literature" }),
   outline: () => ({ page: "outline" }),
   artefacts: (_, query) => ({
     page: "artefacts",
@@ -58,6 +59,7 @@ const pagesAt: Readonly<Record<string, (id: string, query: URLSearchParams) => W
   search: () => ({ page: "search" }),
   records: () => ({ page: "records" }),
   import: () => ({ page: "import" }),
+  paper: (id) => (id === "" ? null : { page: "paper", id }),
   entry: (id) => (id === "" ? null : { page: "entry", id }),
   new: (list, query) => ({ page: "form", list, record: null, presets: presetsIn(query) }),
   edit: (id) => (id === "" ? null : { page: "form", list: null, record: id, presets: [] }),
@@ -121,6 +123,9 @@ export const recordPath = (id: string): string => pathOf("record", id);
 
 /** The path of a question's page. */
 export const questionPath = (id: string): string => pathOf("question", id);
+
+/** The path of a source's papers. */
+export const paperPath = (key: string): string => pathOf("paper", key);
 
 /** The path of the merge of a file. */
 export const mergePath = (file: string): string => pathOf("merge", file);

@@ -20,6 +20,7 @@ import { mapWords } from "./words/shown/map.ts";
 import { changesWords } from "./words/desk/changes.ts";
 import { deskWords } from "./words/desk/desk.ts";
 import { words } from "./words/index.ts";
+import { literatureWords } from "./words/reading/literature.ts";
 import { numberWords } from "./words/numbers.ts";
 import { scholarWords } from "./words/shown/scholars.ts";
 import { standpointWords } from "./words/judged/standpoints.ts";
@@ -62,7 +63,8 @@ export function Frame() {
     </li>
   );
   const { page } = address.wanted;
-  const records = /^\/(?:record|new|edit|import|entry)/.test(address.path);
+  const literature = /^\/(?:literature|import|entry|paper)/.test(address.path);
+  const records = /^\/(?:record|new|edit)/.test(address.path);
   return (
     <DeskProvider value={desk}>
       <a
@@ -87,6 +89,7 @@ export function Frame() {
             {room(mapPath(address.wanted), mapWords.title, null, page === "map")}
             {room("/outline", words.outline, null, page === "outline")}
             {room("/artefacts", artefactWords.artefacts, null, page === "artefacts" || page === "artefact")}
+            {room("/literature", literatureWords.title, null, literature)}
             {room(
               "/numbers",
               numberWords.numbers,

@@ -18,6 +18,7 @@ import { allowedGuests } from "../host/permissions.ts";
 import { plugins } from "../../plugins/index.ts";
 import { allowing } from "./allow.ts";
 import { deskRoutes } from "./desk.ts";
+import { enclosedRoutes } from "./enclosed.ts";
 import { memoRoutes } from "./memo.ts";
 import type { Reading } from "./reading.ts";
 import { readingOf } from "./reading.ts";
@@ -111,6 +112,7 @@ export async function serve(
     return context.body(null, 204);
   });
   deskRoutes(hono, desk, reading, tell);
+  enclosedRoutes(hono, folder, watcher.tell);
   memoRoutes(hono, options.memo ?? nothingKept);
   hono.get("/corpus/committed", async (context) => context.json(await committedFiles(folder)));
   hono.get("/corpus/changes", (context) =>

@@ -134,8 +134,7 @@ describe("where a new record is put", () => {
 
   test("no file is called after a key with signs that mean something to a disk", () => {
     const [name = ""] = Object.keys(done(corpus(habit), passage("press:x/y")));
-    expect(name).toMatch(/^[a-z/-]+\.yaml$/);
-    expect(Object.keys(habit)).toContain(name);
+    expect(name).toBe("passages.yaml");
   });
 
   test("a head in quotes is one, too: what has no source is not put below it", () => {

@@ -56,6 +56,8 @@ const browser = [
   "zod",
   "cytoscape",
   "lunr",
+  "pdfjs-dist",
+  "pdfjs-dist/",
   "@jitl/quickjs-wasmfile-release-sync/",
 ];
 

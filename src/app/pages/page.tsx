@@ -9,6 +9,7 @@ import { ArtefactsPage } from "./artefacts/list.tsx";
 import { ChangesPage } from "./desk/changes/changes.tsx";
 import { EntryPage } from "./desk/import/entry.tsx";
 import { ImportPage } from "./desk/import/import.tsx";
+import { LiteraturePage } from "./desk/literature/literature.tsx";
 import { MergePage } from "./desk/changes/merge.tsx";
 import { ExaminationsPage } from "./examinations/examinations.tsx";
 import { FindingsPage } from "./lists/findings.tsx";
@@ -28,6 +29,7 @@ import { WorkbenchPage } from "./desk/workbench/workbench.tsx";
 import { StandpointsPage } from "./judged/standpoints/standpoints.tsx";
 
 const MapPage = lazy(async () => ({ default: (await import("../map/map-page.tsx")).MapPage }));
+const PaperPage = lazy(async () => ({ default: (await import("./papers/paper-page.tsx")).PaperPage }));
 const FormPage = lazy(async () => ({ default: (await import("./sheet/form/form-page.tsx")).FormPage }));
 
 interface Props {
@@ -61,6 +63,8 @@ function shown({ page, contents, address }: Props): ReactNode {
           <MapPage page={page.data} address={address} />
         </Suspense>
       );
+    case "literature":
+      return <LiteraturePage page={page.data} address={address} />;
     case "outline":
       return <OutlinePage lines={page.data} asOf={asOf} />;
     case "artefacts":
@@ -114,6 +118,14 @@ function shown({ page, contents, address }: Props): ReactNode {
         page.data && (
           <Suspense fallback={<p className="quiet">{words.reading}</p>}>
             <FormPage page={page.data} />
+          </Suspense>
+        )
+      );
+    case "paper":
+      return (
+        page.data && (
+          <Suspense fallback={<p className="quiet">{words.reading}</p>}>
+            <PaperPage data={page.data} address={address} />
           </Suspense>
         )
       );

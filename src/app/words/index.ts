@@ -118,6 +118,7 @@ export const fieldWords: Readonly<Record<string, string>> = told(
   {
     lang: "language",
     at: "place",
+    selector: "in the paper",
     present: "seen or not",
     plugin: "computed by",
     looks: "times looked at",

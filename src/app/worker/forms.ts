@@ -13,6 +13,8 @@ import type { FormAsked } from "../../show/desk/forms/filled/asked.ts";
 import { recordOf } from "../../show/desk/forms/filled/found.ts";
 import type { Help } from "../../show/desk/forms/layout.ts";
 import { choicesFor, textsUsed } from "../../show/desk/forms/offered/choices.ts";
+import { quantitiesIn } from "../../show/desk/papers/capture/quantities.ts";
+import type { QuantityIn } from "../../show/desk/papers/capture/quantities.ts";
 import { referringTo } from "../../show/desk/forms/offered/referring.ts";
 import type { Referring } from "../../show/desk/forms/offered/referring.ts";
 import type { Choices } from "../../show/desk/forms/offered/choices.ts";
@@ -30,6 +32,8 @@ export interface FormQuestions {
   readonly rename: (wanted: { readonly id: Id; readonly to: string }) => Text | null;
   /** What names a record: what would be left hanging without it, and what follows when it gets another name. */
   readonly referring: (wanted: { readonly id: Id }) => Referring;
+  /** The quantities that stand in some words. */
+  readonly quantities: (wanted: { readonly text: string }) => readonly QuantityIn[];
   /** What a record says now, as its form would show it; null where it is gone. */
   readonly seen: (wanted: { readonly list: ListName; readonly id: Id }) => WrittenMap | null;
   /** What a record without an id of its own is called, told by what it says; null where there is none. */
@@ -70,6 +74,7 @@ function answersFrom(graph: Graph): FormQuestions {
     choose: ({ from, text, most }) =>
       from.from === "used" ? textsUsed(graph, from, text, most) : choicesFor(graph, from.to, text, most),
     referring: ({ id }) => referringTo(graph, id),
+    quantities: ({ text }) => quantitiesIn(text, graph.settings.quantities),
     rename: ({ id, to }) => troubleWithName(graph, id, to),
     seen: (wanted) => {
       const record = withheldIn(graph)(wanted.id) ? null : recordOf(graph, wanted);

@@ -9,9 +9,11 @@ import type { MapView } from "../../show/map/scene.ts";
 import { wholeWords } from "../../show/map/whole.ts";
 import { numberPage } from "../../show/numbers/number.ts";
 import { numbersPage } from "../../show/numbers/numbers.ts";
+import { literaturePage } from "../../show/desk/literature/page.ts";
 import { formPage } from "../../show/desk/forms/page.ts";
 import type { FormWanted } from "../../show/desk/forms/page.ts";
 import { entryPage } from "../../show/desk/import/entry.ts";
+import { paperPage } from "../../show/desk/papers/page.ts";
 import { indexOf } from "../../show/pages/contents.ts";
 import { findingLines } from "../../show/pages/findings.ts";
 import { outlinePage } from "../../show/pages/outline.ts";
@@ -52,6 +54,7 @@ export const pages = {
     return { ...page, ...wholeWords(desk.under(ofAllYears(desk.model.lens)).graph, page, told) };
   },
   outline: ({ model }: Desk) => outlinePage(model),
+  literature: ({ under }: Desk) => literaturePage(under({}).graph),
   artefacts: ({ model }: Desk, { draw }: { readonly draw: readonly string[] }) => artefactsPage(model, draw),
   artefact: ({ model }: Desk, { id }: OfOne) => artefactPage(model, id),
   numbers: ({ model }: Desk) => numbersPage(model, plugins),
@@ -68,6 +71,7 @@ export const pages = {
   examinations: (desk: Desk) => examinationsAt(desk),
   changes: (desk: Desk, { of }: { readonly of: string }) => changesAt(desk, of),
   form: ({ under, texts }: Desk, wanted: FormWanted) => formPage(under({}).graph, texts, wanted),
+  paper: (desk: Desk, { id }: OfOne) => paperPage(desk, id),
   merge: ({ under, texts }: Desk, asked: MergeAsked) => mergePage(texts, under({}).graph, asked),
   findings: ({ model, findings, texts }: Desk) => findingLines(model.graph, findings, texts),
 } as const;

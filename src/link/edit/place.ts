@@ -29,8 +29,8 @@ export function placeOf(
   const bySource = new Map([...heads].map(([path, key]) => [key, path] as const).toReversed());
   const own = cited === null || !("from" in kindOf(list).fields) ? undefined : bySource.get(cited);
   if (own !== undefined) return { file: own, record: withoutHead(record, cited), head: "" };
-  // What names no source would get that of the head without anybody having said so.
-  const headed = new Set("from" in kindOf(list).fields && cited === null ? heads.keys() : []);
+  // A file that is from one source is not the place of what is from another, or from none.
+  const headed = new Set("from" in kindOf(list).fields ? heads.keys() : []);
   const like = mostLike(graph, list, record, headed);
   const folder = folderOfSources(bySource);
   const fresh =
@@ -68,9 +68,14 @@ function isListOf(value: Written): value is readonly Written[] {
   return typeof value !== "string" && isList(value);
 }
 
-/** The source that the head of each file names, where one does. */
+const known = new WeakMap<ReadonlyMap<string, string>, ReadonlyMap<string, string>>();
+
+/** The source that the head of each file names, where one does; looked up once for all records of a step. */
 function headsOf(files: ReadonlyMap<string, string>): ReadonlyMap<string, string> {
+  const before = known.get(files);
+  if (before) return before;
   const found = new Map<string, string>();
+  known.set(files, found);
   for (const [file, text] of files) {
     const head = headOf(file, text);
     if (head) found.set(file, head.key);

@@ -8,6 +8,7 @@ import type { Citation, Field, Fields } from "../../read/grammar/field.ts";
 import { choiceName, fieldName } from "../../read/grammar/field-words.ts";
 import { everywhere, kindOf } from "../../read/grammar/kinds.ts";
 import { costInWords } from "../plan/wording.ts";
+import { placeTold } from "../desk/papers/records/told.ts";
 import { placeWithheld, withheldIn } from "../withhold.ts";
 import { dateWords } from "./date-words.ts";
 import { jsonPieces, jsonRows } from "./json-words.ts";
@@ -73,8 +74,10 @@ function rowsOf(
       });
     case "items":
       return (value as readonly Values[]).flatMap((one) => row(itemPieces(graph, field.fields, one)));
-    case "json":
-      return jsonRows(graph, value);
+    case "json": {
+      const place = name === "selector" ? placeTold(value) : null;
+      return place === null ? jsonRows(graph, value) : row([words(place)]);
+    }
     default:
       return row(piecesOf(graph, name, field, value, lang));
   }

@@ -16,6 +16,8 @@ import type { CitationStyle } from "../../read/bibliography/style/style.ts";
 import { kindOf } from "../../read/grammar/kinds.ts";
 import { kindWords } from "../../read/grammar/words.ts";
 import { spanOf } from "../../read/record.ts";
+import { paperLinks } from "../desk/papers/records/links.ts";
+import type { PaperLink } from "../desk/papers/records/links.ts";
 import { placesIn } from "../place.ts";
 import type { Reported } from "../report/report.ts";
 import { shownFindings, withheldIn } from "../withhold.ts";
@@ -55,6 +57,8 @@ export interface Sheet {
   readonly findings: readonly FindingLine[];
   /** What the reference of a source is made from; null for a record. */
   readonly reference: ReferenceOf | null;
+  /** Ways into the papers that it is from, or that it is. */
+  readonly papers: readonly PaperLink[];
 }
 
 /** A source to be cited: the corpus's style and language, and the sources that its short citation must tell apart. */
@@ -106,6 +110,7 @@ export function sheetOf(
       texts,
     ),
     reference: source && !record ? referenceOf(graph, id) : null,
+    papers: paperLinks(graph, id),
   };
 }
 

@@ -6,6 +6,7 @@ import type { Text } from "../../base/text/said/said.ts";
 import { labelText } from "../../link/names/label.ts";
 import type { Graph } from "../../link/graph.ts";
 import { speakerOf } from "../../link/names/spoken.ts";
+import { takenFrom } from "../desk/papers/records/resting.ts";
 import { withheldIn } from "../withhold.ts";
 import type { Reported } from "../report/report.ts";
 
@@ -76,7 +77,9 @@ export function tiesOf(
       if (counts(one.id) && one.values.claim === id) above.push(tie("position", one.id));
     }
   }
-  const origin = record?.list === "scholars" || record?.list === "passages" || graph.sources.has(id);
+  if (record?.list === "passages")
+    for (const one of takenFrom(graph, id)) if (counts(one.id)) above.push(tie("says", one.id));
+  const origin = record?.list === "scholars" || graph.sources.has(id);
   if (origin) {
     for (const one of graph.records.values()) {
       const said = graph.provenance(one.id);

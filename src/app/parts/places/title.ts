@@ -13,7 +13,9 @@ import { changesWords } from "../../words/desk/changes.ts";
 import { entryWords } from "../../words/desk/entry.ts";
 import { importWords } from "../../words/desk/import.ts";
 import { mergeWords } from "../../words/desk/merge.ts";
+import { paperWords } from "../../words/reading/papers.ts";
 import { workbenchWords } from "../../words/desk/workbench.ts";
+import { literatureWords } from "../../words/reading/literature.ts";
 import { standpointWords } from "../../words/judged/standpoints.ts";
 import { inReadersWords } from "../../words/reader/said.ts";
 import type { PageData } from "../../worker/pages.ts";
@@ -61,6 +63,8 @@ function named(page: PageData): readonly string[] {
         : [words.notThere];
     case "entry":
       return page.data ? [entryWords.title(page.data.label)] : [words.notThere];
+    case "paper":
+      return page.data ? [page.data.label, paperWords.room] : [words.notThere];
     case "scholar":
       return page.data ? [page.data.name, scholarWords.scholars] : [words.notThere];
     case "map": {
@@ -77,6 +81,7 @@ function named(page: PageData): readonly string[] {
 
 const rooms = {
   import: importWords.title,
+  literature: literatureWords.title,
   outline: words.outline,
   artefacts: artefactWords.artefacts,
   numbers: numberWords.numbers,

@@ -2,10 +2,12 @@ import type { ArabicCatalogue } from "../../../../../base/text/said/arabic.ts";
 import { choicesSaid } from "./choices.ts";
 import { fieldNamesSaid } from "./fields.ts";
 import { pagesSaid } from "./pages.ts";
+import { papersSaid } from "./papers.ts";
 
 /** What pages and forms show of records. */
 export const shownSaid: ArabicCatalogue = {
   ...fieldNamesSaid,
   ...choicesSaid,
   ...pagesSaid,
+  ...papersSaid,
 };

@@ -1,0 +1,50 @@
+import { apart, arabicFigure } from "../../reader/figures.ts";
+
+const listed = (words: readonly string[]): string => words.map(apart).join("، ");
+
+/** Words of the sheet on which a passage is taken from a paper, and of the list of those that were. */
+export const arabicCapture = {
+  title: "موضع جديد من مصدر",
+  goesOn: "موضع بُدئ من قبل",
+  more: (at: string) => `مزيد من ${apart(at)}`,
+  region: "جزء من الصفحة، بلا ألفاظ.",
+  unprinted: "رقم هذه الصفحة المطبوع غير معروف بعد: اكتبه تُعرف به أرقام سائر الصفحات.",
+  joined: (words: readonly string[]) => `قُسم عند آخر السطر فوُصل: ${listed(words)}.`,
+  kept: (words: readonly string[]) => `قُسم عند واصلة قد تكون من الكلمة فأُبقيت: ${listed(words)}.`,
+  asked: "راجع المطبوع.",
+  second: "بالواسطة",
+  secondHelp: "الألفاظ لمصدر آخر، وقُرئت في هذا.",
+  of: "وهي من",
+  itself: "الألفاظ للمصدر نفسه",
+  andFrom: "ومنه أيضًا:",
+  also: { claims: "دعوى", observations: "مشاهدة", measurements: "قياس", positions: "رأي" },
+  alsoTitle: { claims: "دعوى", observations: "مشاهدة", measurements: "قياس", positions: "رأي" },
+  leaveOut: "اتركه",
+  leaveOutOne: (kind: string) => `اترك: ${apart(kind)}`,
+  quantities: "في الاقتباس:",
+  take: (quantity: string) => `خذ ${apart(quantity)}`,
+  claimAbove: "إن تُرك فارغًا فهو الدعوى المذكورة أعلاه.",
+  addScholars: (names: readonly string[]) =>
+    names.length === 1 ? `ويُضاف إلى الباحثين: ${listed(names)}` : `ويُضافون إلى الباحثين: ${listed(names)}`,
+  save: "حفظ",
+  leave: "اتركه",
+  keys: "مفتاح الإدخال يحفظ، ومع Shift يبدأ سطرًا، وEscape يترك ويُبقي مسودّة.",
+  unfinished: "بُدئ ولم يُحفظ",
+  goOn: "تابع",
+  goOnWith: (quote: string) => `تابع ${apart(quote)}`,
+  throwAway: "اطرح",
+  throwAwayOne: (quote: string) => `اطرح ${apart(quote)}`,
+
+  passages: "مواضع مأخوذة منه",
+  none: "لم يؤخذ منه موضع بعد. حدّد ألفاظًا في الورقة واضغط c.",
+  inPaper: "في الورقة",
+  inPaperOne: (at: string) => `اعرضه في الورقة: ${apart(at)}`,
+  notFound: "ليست ألفاظه في الورقة المفتوحة.",
+  takeMore: "خذ منه المزيد",
+  takeMoreOne: (at: string) => `خذ منه المزيد: ${apart(at)}`,
+  quoting: "ألفاظ",
+  openIn: (label: string) => `افتح ${apart(label)} عند الموضع`,
+  openAt: (label: string, page: number) => `افتح ${apart(label)} عند الصفحة ${arabicFigure(page)}`,
+  open: (label: string) => `افتح ${apart(label)}`,
+  translation: "الترجمة",
+};
