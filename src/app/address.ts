@@ -58,6 +58,7 @@ const pagesAt: Readonly<Record<string, (id: string, query: URLSearchParams) => W
       : { page: "merge", file, answers: query.get("answers") ?? "", byLines: query.get("by") === "lines" },
   search: () => ({ page: "search" }),
   records: () => ({ page: "records" }),
+  grid: (_, query) => ({ page: "grid", presets: presetsIn(query) }),
   import: () => ({ page: "import" }),
   paper: (id) => (id === "" ? null : { page: "paper", id }),
   entry: (id) => (id === "" ? null : { page: "entry", id }),

@@ -38,10 +38,10 @@ walk("brings pasted entries in, merging one, by keys alone, and takes it back", 
   await through(page, fill, async ({ folder }) => {
     const bibliography = (): string => readFileSync(join(folder, "sources.bib"), "utf8");
     await visit(page, "/records");
-    await tabTo(page, "Bring in a bibliography");
+    await tabTo(page, "Bring in a bibliography or a table");
     await page.keyboard.press("Enter");
-    await page.getByRole("heading", { name: "Bring in a bibliography" }).waitFor();
-    await tabTo(page, "Or paste entries as text");
+    await page.getByRole("heading", { name: "Bring in a bibliography or a table" }).waitFor();
+    await tabTo(page, "Or paste entries or a table as text");
     await page.keyboard.press("Enter");
     await page.keyboard.press("Tab");
     await page.keyboard.insertText(pasted);
@@ -87,7 +87,7 @@ walk("reads files of other formats, and refuses what is no text, on a narrow scr
     await expect.poll(() => text(page, ".counts")).toBe("1 to be added");
     const files = await text(page, ".coming");
     expect(files).toContain("It is no UTF-8 text");
-    expect(files).toContain("It is neither BibTeX, RIS nor CSL-JSON.");
+    expect(files).toContain("It is neither BibTeX, RIS, CSL-JSON nor a table.");
     expect(await overflow(page)).toBeLessThanOrEqual(0);
     await page.getByRole("button", { name: "Add one source" }).click();
     await page.locator(".done").waitFor();
@@ -97,6 +97,43 @@ walk("reads files of other formats, and refuses what is no text, on a narrow scr
     );
   });
 });
+
+const store = "Inv. no.;D (cm);±;weather\nK17;42,5;0,5;rain\nK-18;;;sun\nK-19;3,5;;\n";
+const pits = `artefacts:
+  - { id: pit-1, name: The deep pit, numbers: { inventory: K-17 } }
+  - { id: pit-2, name: The wide pit, numbers: { inventory: K-18 } }
+`;
+
+walk(
+  "brings a table in once its columns are what they are, and keeps choices over a reload",
+  async (page) => {
+    const fill = filesOf({ "corpus.yaml": settings, "sources.bib": sources, "pits.yaml": pits });
+    await through(page, fill, async ({ folder }) => {
+      const records = (): string => readFileSync(join(folder, "pits.yaml"), "utf8");
+      await visit(page, "/import");
+      await page.setInputFiles("input[type=file]", [
+        { name: "store.csv", mimeType: "text/csv", buffer: Buffer.from(store) },
+      ]);
+      await expect.poll(() => text(page, ".counts")).toContain("0 to be added, 2 not brought in");
+      await page.getByLabel("comma (18,2)").check();
+      await page.getByLabel("What the column weather is").selectOption("note");
+      await expect.poll(() => text(page, ".counts")).toContain("1 to be added, 1 not brought in");
+      expect(await text(page, ".brought")).toContain("Unknown artefact “K-19”, expected “pit-1” or “pit-2”");
+      expect(records()).toBe(pits);
+      await page.reload();
+      await expect.poll(() => text(page, ".counts")).toContain("1 to be added, 1 not brought in");
+      await tabTo(page, "Add one measurement");
+      await page.keyboard.press("Enter");
+      await page.locator(".done").waitFor();
+      expect(records()).toBe(
+        `${pits}\nmeasurements:\n  - { of: pit-1, dimension: D, value: 42.5 ± 0.5 cm, note: rain }\n`,
+      );
+      expect(await page.locator(".coming-table").count()).toBe(0);
+      await page.keyboard.press("Control+z");
+      await expect.poll(records).toBe(pits);
+    });
+  },
+);
 
 walk("changes an entry with its reference beside it, and shows none that is withheld", async (page) => {
   await through(page, filesOf({ "corpus.yaml": settings, "sources.bib": sources }), async ({ folder }) => {

@@ -5,6 +5,7 @@ import { followCorpus } from "./corpus.ts";
 import type { Answer, DeskNow, Following } from "./corpus.ts";
 import { keepOutcomes, remembering } from "./remembered.ts";
 import { compareIn } from "../pages/desk/changes/handing.ts";
+import { gridIn } from "../pages/desk/grid/asking.ts";
 import { importIn } from "../pages/desk/import/asking.ts";
 import { formsIn, leaveAsking } from "../pages/sheet/form/asking.ts";
 import { deskWords } from "../words/desk/desk.ts";
@@ -57,6 +58,7 @@ export function useModel(wanted: Wanted, lens: Lens): Asking {
     searchIn(thread);
     formsIn(thread);
     importIn(thread);
+    gridIn(thread);
     compareIn(thread);
     workIn(thread);
     const say = (asked: Asked): void => thread.postMessage(asked);

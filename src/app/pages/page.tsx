@@ -29,6 +29,7 @@ import { WorkbenchPage } from "./desk/workbench/workbench.tsx";
 import { StandpointsPage } from "./judged/standpoints/standpoints.tsx";
 
 const MapPage = lazy(async () => ({ default: (await import("../map/map-page.tsx")).MapPage }));
+const GridPage = lazy(async () => ({ default: (await import("./desk/grid/grid-page.tsx")).GridPage }));
 const PaperPage = lazy(async () => ({ default: (await import("./papers/paper-page.tsx")).PaperPage }));
 const FormPage = lazy(async () => ({ default: (await import("./sheet/form/form-page.tsx")).FormPage }));
 
@@ -133,6 +134,12 @@ function shown({ page, contents, address }: Props): ReactNode {
       return page.data && <MergePage page={page.data} address={address} />;
     case "entry":
       return page.data && <EntryPage page={page.data} asOf={asOf} />;
+    case "grid":
+      return (
+        <Suspense fallback={<p className="quiet">{words.reading}</p>}>
+          <GridPage page={page.data} />
+        </Suspense>
+      );
     case "import":
       return <ImportPage page={page.data} asOf={asOf} />;
     case "search":

@@ -38,7 +38,9 @@ export type Asked =
   /** The door to the forms: what they ask while they are filled in goes through it, and is answered. */
   | { readonly ask: "forms"; readonly port: MessagePort }
   /** The door to the page on which bibliographies come in. */
-  | { readonly ask: "import"; readonly port: MessagePort };
+  | { readonly ask: "import"; readonly port: MessagePort }
+  /** The door to the grid in which measurements are recorded. */
+  | { readonly ask: "grid"; readonly port: MessagePort };
 
 /** A standing that an edit of the files changed. */
 export interface Change {

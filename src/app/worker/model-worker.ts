@@ -14,6 +14,7 @@ import { searchDocuments } from "../../show/search/documents.ts";
 import type { Asked, Change, Told } from "./messages.ts";
 import { pageOf } from "./pages.ts";
 import { serveForms } from "./forms.ts";
+import { serveGrid } from "../pages/desk/grid/serving.ts";
 import { serveImport } from "../pages/desk/import/serving.ts";
 import { guestNamed, plugins, takeGuests } from "./plugins.ts";
 import type { CorpusRead, Desk } from "./desk.ts";
@@ -50,6 +51,11 @@ self.onmessage = (event: MessageEvent<Asked>) => {
     serveImport(message.port, () => {
       const stood = stoodUnder({});
       return stood && { graph: stood.graph, files };
+    });
+  } else if (message.ask === "grid") {
+    serveGrid(message.port, () => {
+      const stood = stoodUnder({});
+      return stood && { ...corpus(), graph: stood.graph };
     });
   } else if (message.ask === "forms") {
     serveForms(message.port, () => stoodUnder({})?.graph ?? null);

@@ -12,6 +12,7 @@ import { numbersPage } from "../../show/numbers/numbers.ts";
 import { literaturePage } from "../../show/desk/literature/page.ts";
 import { formPage } from "../../show/desk/forms/page.ts";
 import type { FormWanted } from "../../show/desk/forms/page.ts";
+import { gridPage } from "../../show/desk/grid/page.ts";
 import { entryPage } from "../../show/desk/import/entry.ts";
 import { paperPage } from "../../show/desk/papers/page.ts";
 import { indexOf } from "../../show/pages/contents.ts";
@@ -70,6 +71,7 @@ export const pages = {
   standpoints: ({ model }: Desk) => standpointsPage(model),
   examinations: (desk: Desk) => examinationsAt(desk),
   changes: (desk: Desk, { of }: { readonly of: string }) => changesAt(desk, of),
+  grid: ({ under }: Desk, wanted: Pick<FormWanted, "presets">) => gridPage(under({}).graph, wanted),
   form: ({ under, texts }: Desk, wanted: FormWanted) => formPage(under({}).graph, texts, wanted),
   paper: (desk: Desk, { id }: OfOne) => paperPage(desk, id),
   merge: ({ under, texts }: Desk, asked: MergeAsked) => mergePage(texts, under({}).graph, asked),

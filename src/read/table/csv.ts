@@ -27,9 +27,10 @@ const mostCells = 2_000_000;
 
 /**
  * Reads a CSV table (RFC 4180); comma, semicolon or tab is told by the head line, the separator met most often. A row that
- * is not as long as the head, or whose quotes are amiss, costs itself; a column named twice counts once, a row without any text not at all.
+ * is not as long as the head, or whose quotes are amiss, costs itself; a column named twice counts once (with `columns: "all"`
+ * each time), a row without any text not at all.
  */
-export function readTable(file: SourceFile): Table {
+export function readTable(file: SourceFile, columns: "named once" | "all" = "named once"): Table {
   const { text } = file;
   const found = collector();
   const start = afterComments(file, found);
@@ -56,7 +57,7 @@ export function readTable(file: SourceFile): Table {
   const head = top.cells.map((cell) => ({ ...cell, text: cell.text.trim() }));
   const names = new Set<string>();
   const counted = head.map(({ text: name, span }) => {
-    if (name === "" || !names.has(name)) {
+    if (columns === "all" || name === "" || !names.has(name)) {
       names.add(name);
       return true;
     }

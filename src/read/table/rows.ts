@@ -19,7 +19,10 @@ import type { Entry, MapNode } from "../yaml/tree.ts";
 /** Columns that part a quantity; they join the value's text. */
 const quantityColumns = ["unit", "uncertainty"];
 
-/** Reads the rows of a table as records of one list; columns are field names. */
+/** A column of an artefact's numbers in one register: `numbers.inventory`. */
+const numberColumn = /^numbers\.(.+)$/u;
+
+/** Reads the rows of a table as records of one list; columns are field names, of numbers with their register behind a point. */
 export function readTableRecords(
   file: SourceFile,
   list: "artefacts" | "measurements",
@@ -30,6 +33,7 @@ export function readTableRecords(
   const names = [...Object.keys(kindOf(list).fields), ...Object.keys(everywhere)];
   const also = list === "measurements" ? quantityColumns : [];
   for (const cell of table.head) {
+    if (list === "artefacts" && numberColumn.test(cell.text)) continue;
     if (names.includes(cell.text) || also.includes(cell.text) || cell.text.startsWith("x-")) continue;
     const near = nearest(cell.text, [...names, ...also]);
     const expected = nearOrAny(near, [...names, ...also]);
@@ -51,18 +55,27 @@ export function readTableRecords(
   for (const row of table.rows) {
     const entries: Entry[] = [];
     const parts = new Map<string, Cell>();
+    const numbers: Entry[] = [];
     row.cells.forEach((written, column) => {
       const head = table.head[column];
       const cell = withoutSpaces(written);
       if (!head || cell.text === "") return;
       parts.set(head.text, cell);
       if (names.includes(head.text)) entries.push(entryOf(head.text, cell, cell.text));
+      const register = list === "artefacts" ? numberColumn.exec(head.text)?.[1] : undefined;
+      if (register !== undefined) numbers.push(entryOf(register, cell, cell.text));
     });
     const value = parts.get("value");
     quantity = value ? [value, parts.get("uncertainty")].filter((cell) => cell !== undefined) : [];
     if (list === "measurements" && value) {
       const text = quantityText(value, parts.get("uncertainty"), parts.get("unit"));
       entries[entries.findIndex((entry) => entry.key === "value")] = entryOf("value", value, text);
+    }
+    const [first] = numbers;
+    if (first) {
+      const { keyStart, keyEnd } = first;
+      const value: MapNode = { is: "map", start: keyStart, end: row.span.end, entries: numbers };
+      entries.push({ key: "numbers", keyStart, keyEnd, value });
     }
     const node: MapNode = { is: "map", start: row.span.start, end: row.span.end, entries };
     const read = readRecord(list, node, null, file.path, decoder);

@@ -4,6 +4,7 @@ import { inEnglish } from "../../base/text/said/english.ts";
 import type { Text } from "../../base/text/said/said.ts";
 import { labelOf, labelText } from "../../link/names/label.ts";
 import type { Reported } from "../report/report.ts";
+import { compact, tokensOf } from "../search/fold.ts";
 import { shownUnder } from "../withhold.ts";
 
 /** A thing in the tree of things: what it is, where it is kept, how much is known of it, and its parts. */
@@ -58,7 +59,7 @@ export function thingTree(model: Reported): readonly Thing[] {
       labelOf(graph, id),
       values.kind ?? "",
       id,
-      ...numbers.map((one) => one.number),
+      ...numbers.flatMap((one) => [one.number, compact(tokensOf(one.number))]),
     ];
     return {
       id,
@@ -87,11 +88,17 @@ export function fitting(things: readonly Thing[], looked: string): readonly Thin
     .split(/\s+/)
     .filter((word) => word !== "");
   const fits = (thing: Thing): readonly Thing[] => {
-    if (wanted.every((word) => thing.plain.includes(word))) return [thing];
+    if (wanted.every((word) => hasWord(thing, word))) return [thing];
     const parts = thing.parts.flatMap(fits);
     return parts.length > 0 ? [{ ...thing, parts }] : [];
   };
   return wanted.length === 0 ? things : things.flatMap(fits);
+}
+
+/** Whether a thing is called so; a number is found without its hyphens and points, too. */
+function hasWord({ plain }: Thing, word: string): boolean {
+  const bare = compact(tokensOf(word));
+  return plain.includes(word) || (bare !== "" && /\p{N}/u.test(bare) && plain.includes(bare));
 }
 
 /** Words as they are compared: without case and accents. */

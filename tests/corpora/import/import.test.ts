@@ -5,6 +5,8 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import * as z from "zod";
+import { openDesk } from "../../../src/host/desk/desk.ts";
+import { tableImportSchema } from "../../../src/show/desk/import/table/told/report.ts";
 import { importSchema } from "../../../src/show/desk/import/report.ts";
 
 const root = fileURLToPath(new URL("../../../", import.meta.url));
@@ -131,5 +133,47 @@ describe("variorum import", () => {
       expect(out).toMatch(/withholds|"withheld": true/);
     }
     expect(bibliography(corpus).startsWith(before)).toBe(true);
+  });
+
+  test("is a step of the desk, which takes it back, and a table is told row by row", () => {
+    const [corpus, file] = corpusAnd("store.csv", "Inv. no.;D (cm);±;air\nA2;42,5;0,5;dry\nA-3;;;\nXYZ-404;1;;\n");
+    const at = join(corpus, "readings", "vane-1968.yaml");
+    const before = readFileSync(at, "utf8");
+    const words = ["--into", corpus, "--decimal", "comma", "--all", "from=vane-1968"];
+    const columns = ["--columns", "air=nothing, D (cm)=diameter in cm"];
+    const { code, out } = run("import", file, ...words, ...columns, "--json");
+    expect(code).toBe(1);
+    const report = tableImportSchema.parse(JSON.parse(out));
+    expect(report.columns.map((one) => one.is)).toEqual([
+      "of by inventory number",
+      "diameter in cm",
+      "uncertainty of diameter in cm",
+      "nothing",
+    ]);
+    expect(report.added).toEqual([
+      { line: 2, id: "ring-a/post-02", dimension: "diameter", value: "42.5 ± 0.5 cm" },
+    ]);
+    expect(report.failed.map(({ line, why }) => [line, why])).toEqual([
+      [4, ["Unknown artefact `XYZ-404`, expected the id, the name or a number of one"]],
+    ]);
+    const added = "  - { of: ring-a/post-02, dimension: diameter, value: 42.5 ± 0.5 cm";
+    expect(readFileSync(at, "utf8")).toContain(added);
+    expect(openDesk(corpus).state().undo).toBe("Table brought in from store.csv");
+    openDesk(corpus).undo();
+    expect(readFileSync(at, "utf8")).toBe(before);
+    const [wrong, other] = [run("import", file, "--into", corpus, "--columns", "airs=note"), run("import", file, file, "--into", corpus)];
+    expect([wrong.code, wrong.err]).toEqual([2, "Unknown column `airs`, expected `air`\n"]);
+    expect(other.code).toBe(2);
+    expect(other.err).toContain("one table at a time");
+  });
+
+  test("the shipped schema of a table's report is the program's own", () => {
+    const shipped: unknown = JSON.parse(
+      readFileSync(
+        new URL("../../../src/show/desk/import/table/told/table-import.schema.json", import.meta.url),
+        "utf8",
+      ),
+    );
+    expect(shipped).toEqual(z.toJSONSchema(tableImportSchema));
   });
 });

@@ -10,6 +10,7 @@ import { words as shared } from "../../words/index.ts";
 import { marks } from "../../words/reader/marks.ts";
 import { inReadersWords } from "../../words/reader/said.ts";
 import { FieldList } from "../../parts/fields.tsx";
+import { ToGrid } from "../desk/grid/to-grid.tsx";
 import { ToForms } from "../sheet/form/to-form.tsx";
 import { DimensionTables } from "./dimensions.tsx";
 import { DrawingFigure } from "./drawing.tsx";
@@ -41,6 +42,7 @@ export function ArtefactPage({ page, unit, asOf, toLook }: Props) {
         <Link href={underLens(recordPath(page.id), asOf)}>{shared.recordSheet}</Link>
       </p>
       <ToForms kind="artefact" id={page.id} asOf={asOf} />
+      <ToGrid known={{ of: page.id }} asOf={asOf} />
       <Facts title={words.whatItIs} fields={page.facts} asOf={asOf}>
         {page.placeWithheld && <p className="quiet">{words.placeWithheld}</p>}
       </Facts>

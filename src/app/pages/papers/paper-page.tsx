@@ -10,6 +10,7 @@ import { useNarrow } from "../../parts/narrow.ts";
 import { words as general } from "../../words/index.ts";
 import { inReadersWords } from "../../words/reader/said.ts";
 import { paperWords as words } from "../../words/reading/papers.ts";
+import { ToGrid } from "../desk/grid/to-grid.tsx";
 import { BringPaper } from "./bring.tsx";
 import { Passages } from "./capture/passages.tsx";
 import { Division, useDivision } from "./division.tsx";
@@ -45,6 +46,7 @@ export function PaperPage({ data, address }: Props) {
             {data.label}
           </Link>
         </p>
+        <ToGrid known={{ from: data.key }} asOf={asOf} />
         {bundles.length > 1 && <Choice bundles={bundles} now={bundle} open={open} />}
         {bundle && (
           <details className="paper-more">

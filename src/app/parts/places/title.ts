@@ -12,6 +12,7 @@ import { formWords } from "../../words/desk/forms.ts";
 import { changesWords } from "../../words/desk/changes.ts";
 import { entryWords } from "../../words/desk/entry.ts";
 import { importWords } from "../../words/desk/import.ts";
+import { gridWords } from "../../words/recording/grid.ts";
 import { mergeWords } from "../../words/desk/merge.ts";
 import { paperWords } from "../../words/reading/papers.ts";
 import { workbenchWords } from "../../words/desk/workbench.ts";
@@ -80,6 +81,7 @@ function named(page: PageData): readonly string[] {
 }
 
 const rooms = {
+  grid: gridWords.title,
   import: importWords.title,
   literature: literatureWords.title,
   outline: words.outline,

@@ -29,7 +29,8 @@ export type Changes =
       readonly goals: ReadonlyMap<Format, { readonly path: string; readonly isNew: boolean }>;
       readonly abbreviations: readonly string[];
     }
-  | { readonly problem: Text };
+  /** With the place of the entry that is the cause, where it is one: the others can come in without it. */
+  | { readonly problem: Text; readonly at: number | null };
 
 const formats: readonly Format[] = ["bib", "ris", "json"];
 
@@ -37,7 +38,7 @@ const formats: readonly Format[] = ["bib", "ris", "json"];
 export function importChanges(plan: Plan): Changes {
   const { shelf } = plan;
   const splices = new Map<Holding, Splice[]>();
-  for (const { choice, merge } of plan.outcomes) {
+  for (const { choice, merge, place } of plan.outcomes) {
     if (choice.do !== "merge" || !merge) continue;
     const { holding, source } = merge.held;
     const taken = merge.differing.filter((one) => choice.take.includes(one.name));
@@ -45,7 +46,7 @@ export function importChanges(plan: Plan): Changes {
     if (wanted.length === 0) continue;
     const extent = extentIn(holding.text, holding.format, source.span);
     const edits = fieldEdits(holding.format, holding.text, extent, wanted);
-    if ("problem" in edits) return edits;
+    if ("problem" in edits) return { ...edits, at: place };
     splices.set(holding, [...(splices.get(holding) ?? []), ...edits]);
   }
   const goals = new Map<Format, { readonly path: string; readonly isNew: boolean }>();
@@ -59,6 +60,7 @@ export function importChanges(plan: Plan): Changes {
     if (closed !== null)
       return {
         problem: say`Unexpected file \`${closed}\` that cannot be read, expected it mended before entries come in`,
+        at: null,
       };
     const force =
       holding && format === "bib"
@@ -69,7 +71,10 @@ export function importChanges(plan: Plan): Changes {
         : [];
     const more = appended(format, holding?.text ?? null, force, placed);
     if (!more)
-      return { problem: say`Unexpected text in \`${path}\`, expected it mended before entries come in` };
+      return {
+        problem: say`Unexpected text in \`${path}\`, expected it mended before entries come in`,
+        at: null,
+      };
     goals.set(format, { path, isNew: holding === null });
     abbreviations.push(...more.abbreviations);
     if (holding) splices.set(holding, [...(splices.get(holding) ?? []), more.splice]);
@@ -92,22 +97,23 @@ function finished(
     if (edits.some((one, place) => one.start < (edits[place - 1]?.end ?? 0)))
       return {
         problem: say`Unexpected changes of one entry in \`${file}\` at the same time, expected them one by one`,
+        at: null,
       };
     const trouble = troubleWith(plan, holding, holdingOf(file, holding.format, edited(text, edits)));
-    if (trouble !== null) return { problem: trouble };
+    if (trouble !== null) return trouble;
     changes.push({ file, madeFor: hashOf(text), edits });
   }
   for (const { path, text } of fresh) {
     const format = formats.find((one) => path.endsWith(`.${one}`)) ?? "bib";
     const trouble = troubleWith(plan, null, holdingOf(path, format, text));
-    if (trouble !== null) return { problem: trouble };
+    if (trouble !== null) return trouble;
     changes.push({ file: path, madeFor: null, edits: [{ file: path, start: 0, end: 0, text }] });
   }
   if (fresh.length > 0) {
     const { path, text } = shelf.settings;
     const value = [...shelf.named, ...fresh.map((one) => one.path)];
     const edits = textEdits({ path, text }, { is: "setting", path: ["bibliography"], value });
-    if ("problem" in edits) return edits;
+    if ("problem" in edits) return { ...edits, at: null };
     changes.push({ file: path, madeFor: hashOf(text), edits });
   }
   return { ...told, changes: changes.toSorted((a, b) => byText(a.file, b.file)) };

@@ -57,6 +57,8 @@ export interface Asked {
   readonly choices: ReadonlyMap<number, Choice>;
   readonly duplicates: "leave" | "merge";
   readonly isHidden: (key: Id) => boolean;
+  /** Places of entries that cannot come in, whatever was chosen: they are left out, and bring none along. */
+  readonly refused?: ReadonlySet<number>;
 }
 
 /** Plans an import: what is like a source of the corpus, or like an entry before it, is left alone unless it was asked for otherwise. */
@@ -77,11 +79,11 @@ export function planned(shelf: Shelf, arrived: readonly Arrived[], asked: Asked)
     if (hidden) unseen.add(place);
     const merge = held && !hidden ? mergeOf(held, file, entry) : null;
     const own = twins.filter((one) => !besideIt(one, entry, file, entries));
-    const choice = hidden ? leave : chosen(asked, place, own, merge);
+    const choice = hidden || asked.refused?.has(place) ? leave : chosen(asked, place, own, merge);
     return { place, arrived: file, entry, twins, hidden, choice, merge };
   });
   const wanted = new Set(drafts.filter((one) => one.choice.do === "add").map((one) => one.place));
-  const along = comingAlong(shelf, entries, wanted);
+  const along = comingAlong(shelf, entries, wanted, asked.refused);
   const added = drafts.filter((one) => wanted.has(one.place) || along.sources.has(one.place));
   const keys = keysFor(
     shelf,

@@ -29,6 +29,7 @@ export function comingAlong(
   shelf: Shelf,
   entries: readonly Came[],
   wanted: ReadonlySet<number>,
+  refused: ReadonlySet<number> = new Set(),
 ): { readonly sources: ReadonlyMap<number, Id>; readonly lenders: readonly Along[] } {
   const sources = new Map<number, Id>();
   const lenders = new Map<BibEntry, Along>();
@@ -45,7 +46,8 @@ export function comingAlong(
       const place = ways.get(arrived)?.get(key);
       const came = place === undefined ? undefined : entries[place];
       if (place !== undefined && came?.entry.bib) {
-        if (wanted.has(place) || sources.has(place) || sameSource(holding, came.entry)) continue;
+        if (wanted.has(place) || sources.has(place) || refused.has(place)) continue;
+        if (sameSource(holding, came.entry)) continue;
         sources.set(place, bib.key);
         open.push({ arrived, bib: came.entry.bib });
         continue;

@@ -1,7 +1,7 @@
 import { finding } from "../../../base/finding.ts";
 import type { Finding, Fix, Span } from "../../../base/finding.ts";
 import { nearest } from "../../../base/nearest.ts";
-import { row, say } from "../../../base/text/said/said.ts";
+import { coded, row, say } from "../../../base/text/said/said.ts";
 import type { Said, Text } from "../../../base/text/said/said.ts";
 import { slipFor } from "../../../base/text/slip.ts";
 import type { SourceFile } from "../../source-file.ts";
@@ -59,6 +59,6 @@ function hyphened(name: string): string {
 
 function unknownName(name: string): Said {
   const near = nearest(hyphened(name), shippedStyles);
-  const names = (near.length > 0 ? near : shippedStyles).map((one) => `\`${one}\``);
+  const names = (near.length > 0 ? near : shippedStyles).map(coded);
   return say`Unknown citation style \`${name}\`, expected ${row(names, "or")}, or the path of a ${".csl"} file in the corpus`;
 }

@@ -5,9 +5,9 @@ import type { Text } from "../../../base/text/said/said.ts";
 import type { Graph } from "../../../link/graph.ts";
 import type { Likeness } from "../../../read/bibliography/incoming/alike/alike.ts";
 import type { Unread } from "../../../read/bibliography/incoming/arrived.ts";
-import { importChanges } from "../../../read/bibliography/incoming/changes.ts";
 import type { Format } from "../../../read/bibliography/incoming/formats.ts";
 import type { Outcome, Plan, Twin } from "../../../read/bibliography/incoming/plan.ts";
+import type { ImportPlan } from "./plan.ts";
 import { plainText } from "../../../read/bibliography/csl.ts";
 import { withheldIn } from "../../withhold.ts";
 
@@ -92,8 +92,7 @@ export interface ImportTold {
 const longest = 4000;
 
 /** Tells a plan: every entry with what becomes of it, and nothing of what is withheld. */
-export function importTold(graph: Graph, plan: Plan): ImportTold {
-  const made = importChanges(plan);
+export function importTold(graph: Graph, { plan, made, refused }: ImportPlan): ImportTold {
   const texts = new Map<string, string>();
   for (const { path, text } of plan.shelf.holdings) texts.set(path, text);
   const lineOf = linesIn(texts);
@@ -104,8 +103,8 @@ export function importTold(graph: Graph, plan: Plan): ImportTold {
     );
   const goals = "problem" in made ? [] : [...made.goals];
   return {
-    entries: plan.outcomes.map((one) => entryTold(one, place)),
-    failures: unread("failures"),
+    entries: plan.outcomes.flatMap((one) => (refused.has(one.place) ? [] : [entryTold(one, place)])),
+    failures: [...unread("failures"), ...refusedIn(graph, plan, refused)],
     besides: unread("besides"),
     goals: goals.map(([format, { path, isNew }]) => ({
       format,
@@ -118,6 +117,16 @@ export function importTold(graph: Graph, plan: Plan): ImportTold {
     changes: "problem" in made ? [] : made.changes,
     problem: "problem" in made ? made.problem : null,
   };
+}
+
+/** Entries that could be read, and cannot come in as they are. */
+function refusedIn(graph: Graph, plan: Plan, refused: ReadonlyMap<number, Text>): readonly UnreadTold[] {
+  return plan.outcomes.flatMap(({ place, arrived, entry }) => {
+    const why = refused.get(place);
+    if (why === undefined) return [];
+    const { line, text } = entry;
+    return [{ ...masked(graph, { line, why: [why], text }), file: arrived.file.path }];
+  });
 }
 
 type Where = (twin: Twin) => TwinTold;

@@ -1,7 +1,16 @@
 import { useEffect, useRef, useState } from "react";
 import type { EntryDraft } from "../../../../show/desk/import/entry.ts";
 import type { Asked } from "../../../worker/messages.ts";
-import type { Answer, EntryAsked, Given, ImportAnswer, ImportAsked, Question } from "./serving.ts";
+import type {
+  Answer,
+  EntryAsked,
+  Given,
+  ImportAnswer,
+  ImportAsked,
+  Question,
+  TableAnswer,
+  TableQuestion,
+} from "./serving.ts";
 
 let door: MessagePort | null = null;
 let number = 0;
@@ -34,6 +43,9 @@ export const askImport = (given: ImportAsked): Promise<ImportAnswer | null> => a
 /** Asks the model what a change of an entry comes to; null where there is no such entry. */
 export const askEntry = (given: EntryAsked): Promise<EntryDraft | null> => asked({ entry: given });
 
+/** Asks the model what a table comes to, one of the files handed over before; null where there is none of that name. */
+export const askTable = (given: TableQuestion): Promise<TableAnswer | null> => asked({ table: given });
+
 /** What is to come in, and what was chosen for it. */
 export interface Coming extends Omit<ImportAsked, "files" | "changes"> {
   readonly files: readonly Given[];
@@ -54,4 +66,25 @@ export function useImport(coming: Coming, corpus: unknown): readonly [ImportAnsw
     return () => void (left = true);
   }, [coming, corpus]);
   return [told?.told ?? null, told?.of !== coming];
+}
+
+/** What a table comes to, asked for again whenever a choice or the corpus is another; null until the first answer. */
+export function useTable(
+  question: Omit<TableQuestion, "changes">,
+  corpus: unknown,
+): readonly [TableAnswer["page"] | null, boolean] {
+  const { name, chosen, most } = question;
+  const key = JSON.stringify([name, chosen, most]);
+  const [told, setTold] = useState<{ readonly of: string; readonly page: TableAnswer["page"] | null } | null>(
+    null,
+  );
+  useEffect(() => {
+    let left = false;
+    const [of, given, rows] = JSON.parse(key) as [string, TableQuestion["chosen"], number];
+    void askTable({ name: of, chosen: given, most: rows, changes: false }).then((answer) => {
+      if (!left) setTold({ of: key, page: answer?.page ?? null });
+    });
+    return () => void (left = true);
+  }, [key, corpus]);
+  return [told?.page ?? null, told?.of !== key];
 }

@@ -1,4 +1,4 @@
-import { useRef, useState } from "react";
+import { useEffect, useRef, useState } from "react";
 import { importWords as words } from "../../../words/desk/import.ts";
 import { filesRead } from "./files.ts";
 import type { FileRead } from "./files.ts";
@@ -13,6 +13,9 @@ interface Props {
 /** The files that are to come in: dropped, chosen or pasted, each with what was found in it. */
 export function ComingFiles({ read, told, onRead }: Props) {
   const field = useRef<HTMLInputElement>(null);
+  const choose = useRef<HTMLButtonElement>(null);
+  const list = useRef<HTMLUListElement>(null);
+  const leaves = useRef(false);
   const [over, setOver] = useState(false);
   const [text, setText] = useState("");
   const take = async (files: Iterable<File>): Promise<void> => {
@@ -20,9 +23,18 @@ export function ComingFiles({ read, told, onRead }: Props) {
     const names = new Set(fresh.map((one) => one.name));
     onRead([...read.filter((one) => !names.has(one.name)), ...fresh]);
   };
+  useEffect(() => {
+    // The button that was pressed is gone: the focus goes on to what has come, or back to where more is chosen.
+    if (leaves.current) (list.current ?? choose.current)?.focus();
+    leaves.current = false;
+  }, [read]);
+  const put = (next: readonly FileRead[]): void => {
+    leaves.current = true;
+    onRead(next);
+  };
   const takeText = (): void => {
     const n = read.filter((one) => one.name.startsWith(words.pasted(1))).length + 1;
-    onRead([...read, { name: words.pasted(n), text }]);
+    put([...read, { name: words.pasted(n), text }]);
     setText("");
   };
   return (
@@ -41,14 +53,14 @@ export function ComingFiles({ read, told, onRead }: Props) {
         }}
       >
         <span>{words.drop}</span>{" "}
-        <button type="button" onClick={() => field.current?.click()}>
+        <button type="button" ref={choose} onClick={() => field.current?.click()}>
           {words.choose}
         </button>
         <input
           ref={field}
           type="file"
           multiple
-          accept=".bib,.bibtex,.ris,.json,.txt"
+          accept=".bib,.bibtex,.ris,.json,.csv,.tsv,.txt"
           aria-label={words.files}
           className="unseen"
           tabIndex={-1}
@@ -75,7 +87,7 @@ export function ComingFiles({ read, told, onRead }: Props) {
         )}
       </details>
       {read.length > 0 && (
-        <ul className="coming">
+        <ul className="coming" ref={list} tabIndex={-1} aria-label={words.files}>
           {read.map((one) => (
             <li key={one.name}>
               <bdi className="name">{one.name}</bdi>
@@ -83,7 +95,7 @@ export function ComingFiles({ read, told, onRead }: Props) {
               <button
                 type="button"
                 aria-label={words.takeAwayOne(one.name)}
-                onClick={() => onRead(read.filter((other) => other !== one))}
+                onClick={() => put(read.filter((other) => other !== one))}
               >
                 {words.takeAway}
               </button>
@@ -99,5 +111,6 @@ function stateOf(one: FileRead, told: readonly FileTold[]): string {
   if ("trouble" in one) return one.trouble;
   const known = told.find((other) => other.name === one.name);
   if (!known) return words.reading;
+  if (known.rows !== null) return words.rowsIn(known.rows);
   return known.entries === null ? words.noBibliography : words.entriesIn(known.entries);
 }

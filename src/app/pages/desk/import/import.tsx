@@ -1,29 +1,35 @@
-import { useMemo, useState } from "react";
+import { useEffect, useMemo, useState } from "react";
+import { Link } from "wouter";
 import type { Choice } from "../../../../read/bibliography/incoming/plan.ts";
 import type { ImportPage as Page, Some } from "../../../../show/desk/import/page.ts";
 import type { EntryTold } from "../../../../show/desk/import/told.ts";
+import { underLens } from "../../../address.ts";
 import { useDesk } from "../../../desk/desk.tsx";
 import { RecordLink } from "../../../parts/link.tsx";
 import { inReadersWords } from "../../../words/reader/said.ts";
+import { literatureWords } from "../../../words/reading/literature.ts";
 import { importWords as words } from "../../../words/desk/import.ts";
 import { askImport, useImport } from "./asking.ts";
 import { ComingFiles } from "./coming-files.tsx";
 import type { FileRead } from "./files.ts";
-import { AlikeList, FreshList } from "./lists.tsx";
-import type { Given } from "./serving.ts";
-import { Besides, Failures } from "./unread.tsx";
+import { AlikeList, FreshList } from "./entries/lists.tsx";
+import { keepImport, keptImport, noImport, nothingChosen } from "./keeping.ts";
+import type { ImportDraft } from "./keeping.ts";
+import type { FileTold, Given } from "./serving.ts";
+import { ComingTable } from "./table/table.tsx";
+import { Besides, Failures } from "./entries/unread.tsx";
 import { marks } from "../../../words/reader/marks.ts";
 
 /** How many entries of a list are shown at first, and how many more at a time. */
 const some = 100;
 
-/** The page on which bibliographies come in: files, what becomes of each entry, and the one step that does it. */
+/** The page on which bibliographies and tables come in: files, what becomes of each entry, and the one step that does it. */
 export function ImportPage({ page: corpus, asOf }: { readonly page: object; readonly asOf: number | null }) {
   const desk = useDesk();
   const readOnly = desk.state.readOnly && inReadersWords(desk.state.readOnly);
-  const [read, setRead] = useState<readonly FileRead[]>([]);
-  const [choices, setChoices] = useState<ReadonlyMap<number, Choice>>(new Map());
-  const [duplicates, setDuplicates] = useState<"leave" | "merge">("leave");
+  const [draft, setDraft] = useImportDraft();
+  const { read, duplicates, tables } = draft;
+  const choices = useMemo(() => new Map(draft.choices), [draft.choices]);
   const [most, setMost] = useState(some);
   const [state, setState] = useState<State>({ is: "choosing" });
   const files = useMemo(() => read.filter((one): one is Given => "text" in one), [read]);
@@ -33,8 +39,8 @@ export function ImportPage({ page: corpus, asOf }: { readonly page: object; read
   );
   const [told, waiting] = useImport(coming, corpus);
   const restart = (next: readonly FileRead[]): void => {
-    setRead(next);
-    setChoices(new Map());
+    const kept = Object.entries(tables).filter(([name]) => next.some((one) => same(one, name, read)));
+    setDraft({ ...noImport, read: next, tables: Object.fromEntries(kept) });
     setState({ is: "choosing" });
   };
   const save = async (): Promise<void> => {
@@ -42,21 +48,19 @@ export function ImportPage({ page: corpus, asOf }: { readonly page: object; read
     const answer = await askImport({ ...coming, changes: true });
     if (!answer) return setState({ is: "trouble", text: words.unreadable });
     const { added, merged, keys } = answer.page;
-    const names = files.map((one) => one.name);
+    const isTable = tableIn(told?.files ?? []);
+    const names = files.map((one) => one.name).filter((name) => !isTable(name));
     const saved = await desk.saveChanges(words.step(names, added, merged), answer.changes);
     if (!("done" in saved))
       return setState({ is: "trouble", text: "problem" in saved ? inReadersWords(saved.problem) : "" });
-    setRead([]);
-    setChoices(new Map());
+    setDraft({ ...noImport, read: read.filter((one) => isTable(one.name)), tables });
     setState({ is: "done", added, merged, keys });
   };
   const choose = (place: number, choice: Choice): void =>
-    setChoices((before) => new Map(before).set(place, choice));
-  const everyTwin = (what: "leave" | "merge"): void => {
-    setDuplicates(what);
-    setChoices(new Map());
-  };
-  const page = files.length > 0 ? told?.page : undefined;
+    setDraft({ ...draft, choices: [...new Map(choices).set(place, choice)] });
+  const everyTwin = (what: "leave" | "merge"): void => setDraft({ ...draft, duplicates: what, choices: [] });
+  const inTables = read.filter((one) => tableIn(told?.files ?? [])(one.name));
+  const page = files.length > inTables.length ? told?.page : undefined;
   return (
     <article className="import-page">
       <h1>{words.title}</h1>
@@ -80,8 +84,52 @@ export function ImportPage({ page: corpus, asOf }: { readonly page: object; read
           <Saving page={page} readOnly={readOnly} state={state} save={() => void save()} />
         </div>
       )}
+      {inTables.map(({ name }) => (
+        <ComingTable
+          key={name}
+          name={name}
+          chosen={tables[name] ?? nothingChosen}
+          onChoose={(chosen) => setDraft({ ...draft, tables: { ...tables, [name]: chosen } })}
+          onDone={(said) => {
+            const { [name]: _, ...others } = tables;
+            setDraft({ ...draft, read: read.filter((one) => one.name !== name), tables: others });
+            setState({ is: "said", text: said });
+          }}
+          corpus={corpus}
+          readOnly={readOnly}
+          asOf={asOf}
+        />
+      ))}
     </article>
   );
+}
+
+/** Tells which of the files are tables. */
+function tableIn(told: readonly FileTold[]): (name: string) => boolean {
+  const names = new Set(told.flatMap(({ name, rows }) => (rows === null ? [] : [name])));
+  return (name) => names.has(name);
+}
+
+/** Whether a file is the one of that name that was there before. */
+function same(one: FileRead, name: string, before: readonly FileRead[]): boolean {
+  return one.name === name && before.includes(one);
+}
+
+/** What is to come in, kept until it has come in: over a reload, and at the desk. */
+function useImportDraft(): readonly [ImportDraft, (draft: ImportDraft) => void] {
+  const [draft, setDraft] = useState<ImportDraft>(noImport);
+  useEffect(() => {
+    let left = false;
+    void keptImport().then((kept) => {
+      if (kept && !left) setDraft((now) => (now === noImport ? kept : now));
+    });
+    return () => void (left = true);
+  }, []);
+  const put = (next: ImportDraft): void => {
+    setDraft(next);
+    keepImport(next);
+  };
+  return [draft, put];
 }
 
 /** Entries as they were chosen to be, before the model has answered what that comes to. */
@@ -99,7 +147,7 @@ function chosenIn(list: Some<EntryTold>, choices: ReadonlyMap<number, Choice>): 
 
 type State =
   | { readonly is: "choosing" | "saving" }
-  | { readonly is: "trouble"; readonly text: string }
+  | { readonly is: "trouble" | "said"; readonly text: string }
   | {
       readonly is: "done";
       readonly added: number;
@@ -152,6 +200,12 @@ function Saving({
 }
 
 function Done({ state, asOf }: { readonly state: State; readonly asOf: number | null }) {
+  if (state.is === "said")
+    return (
+      <section className="done" aria-live="polite">
+        <p>{state.text}</p>
+      </section>
+    );
   if (state.is !== "done") return null;
   const { added, merged, keys } = state;
   return (
@@ -168,6 +222,9 @@ function Done({ state, asOf }: { readonly state: State; readonly asOf: number | 
           ))}
         </p>
       )}
+      <p className="crossing">
+        <Link href={underLens("/literature", asOf)}>{literatureWords.list}</Link>
+      </p>
     </section>
   );
 }

@@ -11,6 +11,10 @@ import type { EntryDraft } from "../../../../show/desk/import/entry.ts";
 import { importPage } from "../../../../show/desk/import/page.ts";
 import type { ImportPage } from "../../../../show/desk/import/page.ts";
 import { importPlan, shelfFor } from "../../../../show/desk/import/plan.ts";
+import { comingTable, isTable } from "../../../../show/desk/import/table/coming.ts";
+import type { ComingTable } from "../../../../show/desk/import/table/coming.ts";
+import { tablePage } from "../../../../show/desk/import/table/told/page.ts";
+import type { TableChoices } from "../../../../show/desk/import/table/told/page.ts";
 import { importTold } from "../../../../show/desk/import/told.ts";
 
 /** A file that is to come in, as the browser read it. */
@@ -30,10 +34,11 @@ export interface ImportAsked {
   readonly changes: boolean;
 }
 
-/** A file by its name, with how many entries were read in it; null where it is no bibliography. */
+/** A file by its name, with how many entries were read in it, or rows; both null where it is neither bibliography nor table. */
 export interface FileTold {
   readonly name: string;
   readonly entries: number | null;
+  readonly rows: number | null;
 }
 
 /** What an import comes to. */
@@ -43,20 +48,32 @@ export interface ImportAnswer {
   readonly changes: readonly FileChange[];
 }
 
+/** What the page of an import asks about one table among the files that it handed over. */
+export interface TableQuestion {
+  readonly name: string;
+  readonly chosen: TableChoices;
+  readonly most: number;
+  readonly changes: boolean;
+}
+
+/** What a table comes to. */
+export type TableAnswer = ReturnType<typeof tablePage>;
+
 /** What the form of an entry asks. */
 export type EntryAsked = Parameters<typeof entryDraft>[2];
 
-/** Through the door to the model: about an import, or about the change of one entry. */
+/** Through the door to the model: about an import, about one table of it, or about the change of one entry. */
 export interface Question {
   readonly number: number;
   readonly import?: ImportAsked;
   readonly entry?: EntryAsked;
+  readonly table?: TableQuestion;
 }
 
 /** Through the door from the model; null where the corpus cannot be read, or has no such entry. */
 export interface Answer {
   readonly number: number;
-  readonly told: ImportAnswer | EntryDraft | null;
+  readonly told: ImportAnswer | EntryDraft | TableAnswer | null;
 }
 
 interface Corpus {
@@ -66,7 +83,7 @@ interface Corpus {
 
 /** Answers the pages that write bibliographies through a door, each question on the corpus as it is then. */
 export function serveImport(port: MessagePort, corpus: () => Corpus | null): void {
-  let arrived: readonly (Given & { readonly read: Arrived | null })[] = [];
+  let arrived: readonly Read[] = [];
   let shelf: { readonly of: Graph; readonly shelf: Shelf } | null = null;
   port.onmessage = ({ data }: MessageEvent<Question>) => {
     const now = corpus();
@@ -74,8 +91,15 @@ export function serveImport(port: MessagePort, corpus: () => Corpus | null): voi
     port.postMessage(answer);
   };
 
-  function answered(now: Corpus, { import: coming, entry }: Question): Answer["told"] {
-    if (entry) return entryDraft(now.graph, new Map(now.files.map((one) => [one.path, one.text])), entry);
+  function answered(now: Corpus, { import: coming, entry, table }: Question): Answer["told"] {
+    const texts = (): ReadonlyMap<string, string> => new Map(now.files.map((one) => [one.path, one.text]));
+    if (entry) return entryDraft(now.graph, texts(), entry);
+    if (table) {
+      const read = arrived.find(({ name }) => name === table.name)?.table;
+      if (!read) return null;
+      const told = tablePage(now.graph, read, table.chosen, texts(), table.most);
+      return table.changes ? told : { ...told, changes: [] };
+    }
     if (!coming) return null;
     if (coming.files)
       arrived = coming.files.map((file) => arrived.find((one) => same(one, file)) ?? readIn(file));
@@ -93,7 +117,11 @@ export function serveImport(port: MessagePort, corpus: () => Corpus | null): voi
       importPlan(graph, shelf.shelf, all, { choices: new Map(choices), duplicates }),
     );
     return {
-      files: arrived.map(({ name, read }) => ({ name, entries: read ? read.entries.length : null })),
+      files: arrived.map(({ name, read, table }) => ({
+        name,
+        entries: read ? read.entries.length : null,
+        rows: table ? table.rows.length : null,
+      })),
       page: importPage(told, most),
       changes: changes ? told.changes : [],
     };
@@ -104,7 +132,14 @@ function same(a: Given, b: Given): boolean {
   return a.name === b.name && a.text === b.text;
 }
 
-function readIn({ name, text }: Given): Given & { readonly read: Arrived | null } {
+interface Read extends Given {
+  readonly read: Arrived | null;
+  readonly table: ComingTable | null;
+}
+
+function readIn({ name, text }: Given): Read {
+  const file = { path: name, text };
+  if (isTable(file)) return { name, text, read: null, table: comingTable(file) };
   const format = formatOf(name, text);
-  return { name, text, read: format && arrivedIn({ path: name, text }, format) };
+  return { name, text, read: format && arrivedIn(file, format), table: null };
 }

@@ -7,20 +7,20 @@ const sources = (n: number): string =>
 
 /** Words of the page on which bibliographies come in. */
 export const arabicImport = {
-  title: "إدخال مراجع",
-  action: "إدخال مراجع",
-  lead: "ملفات BibTeX أو biblatex أو RIS أو CSL-JSON. يُبقى كل مدخل كما كُتب؛ ولا يتغيّر شيء في المدوّنة قبل أن تقول.",
+  title: "إدخال مراجع أو جدول",
+  action: "إدخال مراجع أو جدول",
+  lead: "ملفات BibTeX أو biblatex أو RIS أو CSL-JSON، ويُبقى كل مدخل كما كُتب؛ أو جداول قياسات أو آثار تفصل خلاياها فواصل أو فواصل منقوطة أو علامات جدولة. ولا يتغيّر شيء في المدوّنة قبل أن تقول.",
   readOnly: (why: string) => `لا يمكن إدخال شيء في هذه المدوّنة: ${apart(why)}`,
   drop: "أفلت الملفات هنا، أو",
   choose: "اختر ملفات",
   files: "الملفات المراد إدخالها",
-  paste: "أو ألصق المداخل نصًّا",
-  pasteLabel: "المداخل نصًّا",
+  paste: "أو ألصق المداخل أو الجدول نصًّا",
+  pasteLabel: "المداخل أو الجدول نصًّا",
   pasted: (n: number) => (n === 1 ? "نص ملصق" : `نص ملصق ${arabicFigure(n)}`),
   readPasted: "اقرأ النص",
   tooLarge: "حجمه يزيد على 64 MiB؛ وزّعه على عدة ملفات.",
   noText: "ليس نصًّا بترميز UTF-8؛ احفظه بهذا الترميز واختره من جديد.",
-  noBibliography: "ليس BibTeX ولا RIS ولا CSL-JSON.",
+  noBibliography: "ليس BibTeX ولا RIS ولا CSL-JSON ولا جدولًا.",
   entriesIn: (n: number) =>
     arabicCount(n, {
       zero: "لا مدخل يُقرأ",
@@ -29,6 +29,15 @@ export const arabicImport = {
       few: "# مداخل",
       many: "# مدخلًا",
       other: "# مدخل",
+    }),
+  rowsIn: (n: number) =>
+    arabicCount(n, {
+      zero: "لا صف يُقرأ",
+      one: "صف واحد",
+      two: "صفان",
+      few: "# صفوف",
+      many: "# صفًّا",
+      other: "# صف",
     }),
   takeAway: "أزل",
   takeAwayOne: (name: string) => `أزل ${apart(name)}`,

@@ -4,29 +4,40 @@ import { saidBy } from "../alike/alike.ts";
 import type { Plan } from "../plan.ts";
 import type { Holding } from "../shelf.ts";
 
+/** Why an import is not done as it was planned, with the place of the entry that is the cause; null where it is none of them. */
+export interface Against {
+  readonly problem: Text;
+  readonly at: number | null;
+}
+
 /** What speaks against a bibliography as an import would leave it: something that it said before and no longer would, or what came in read otherwise; null where nothing does. */
-export function troubleWith(plan: Plan, before: Holding | null, after: Holding): Text | null {
-  const merged = new Set(
-    plan.outcomes.flatMap(({ choice, merge }) => (choice.do === "merge" && merge ? [merge.held.source] : [])),
-  );
+export function troubleWith(plan: Plan, before: Holding | null, after: Holding): Against | null {
+  const merges = plan.outcomes.filter((one) => one.choice.do === "merge" && one.merge !== null);
+  const merged = new Set(merges.flatMap(({ merge }) => merge?.held.source ?? []));
   const was = before?.sources ?? [];
   for (const [place, source] of was.entries()) {
     const now = after.sources[place];
     const kept =
       now?.key === source.key && (saidBy(now) === saidBy(source) || touched(before, source.key, merged));
-    if (!kept)
-      return say`Unexpected reading of \`${source.key}\` in \`${after.path}\` after the import, expected it as it was`;
+    if (kept) continue;
+    const problem = say`Unexpected reading of \`${source.key}\` in \`${after.path}\` after the import, expected it as it was`;
+    return { problem, at: null };
   }
   const added = plan.outcomes.filter((one) => one.key !== null && one.arrived.format === after.format);
   const fresh = after.sources.slice(was.length);
-  for (const [place, { key, entry }] of added.entries()) {
+  const more = fresh.length > added.length;
+  for (const [place, { key, entry, place: at }] of added.entries()) {
     const now = fresh[place];
     if (now?.key === key && saidBy(now) === saidBy(entry.source)) continue;
-    return say`Unexpected reading of \`${key ?? ""}\` (line ${String(entry.line)}) in \`${after.path}\`, expected what it says in its own file`;
+    // Where there are more than were meant, the one before was read as two.
+    const earlier = now?.key !== key && more ? added[place - 1] : undefined;
+    const cause = earlier ?? { key, entry, place: at };
+    const problem = say`Unexpected reading of \`${cause.key ?? ""}\` (line ${String(cause.entry.line)}) in \`${after.path}\`, expected what it says in its own file`;
+    return { problem, at: cause.place };
   }
-  return fresh.length === added.length
-    ? null
-    : say`Unexpected number of ${count(fresh.length)} new entries in \`${after.path}\`, expected ${count(added.length)}`;
+  if (fresh.length === added.length) return null;
+  const problem = say`Unexpected number of ${count(fresh.length)} new entries in \`${after.path}\`, expected ${count(added.length)}`;
+  return { problem, at: added.at(-1)?.place ?? null };
 }
 
 /** Whether what an entry says may be another: it is merged into, or has fields from one that is. */

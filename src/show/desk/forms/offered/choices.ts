@@ -4,7 +4,7 @@ import type { Target } from "../../../../read/grammar/field.ts";
 import { inEnglish } from "../../../../base/text/said/english.ts";
 import type { Text } from "../../../../base/text/said/said.ts";
 import { kindWords } from "../../../../read/grammar/words.ts";
-import { tokensOf } from "../../../search/fold.ts";
+import { entriesOf, tokensOf } from "../../../search/fold.ts";
 import { nameIn } from "./named.ts";
 import { withheldIn } from "../../../withhold.ts";
 
@@ -80,7 +80,9 @@ function entriesTo(graph: Graph, to: readonly Target[]): readonly Entry[] {
       : [];
     return [
       ...sources.map(({ key, label, csl }) => entry(key, label, kindWords.sources, [csl.title ?? ""])),
-      ...records.map((one) => entry(one.id, nameIn(graph, one), kindWords[one.list], spellings(one))),
+      ...records.map((one) =>
+        entry(one.id, nameIn(graph, one), kindWords[one.list], spellings(one), numbersOf(one)),
+      ),
     ];
   });
 }
@@ -100,18 +102,29 @@ function usedIn(graph: Graph, list: Target, name: string): readonly Entry[] {
   });
 }
 
-function entry(id: Id, label: Text, kind: Text | null, also: readonly string[]): Entry {
-  const words = [inEnglish(label), id, ...also]
-    .flatMap((text) => tokensOf(text))
-    .map((token) => ` ${token.folded}`);
+function entry(
+  id: Id,
+  label: Text,
+  kind: Text | null,
+  also: readonly string[],
+  numbers: readonly string[] = [],
+): Entry {
+  const words = [
+    ...[inEnglish(label), id, ...also].flatMap((text) => tokensOf(text)),
+    ...numbers.flatMap((text) => entriesOf(text, true)),
+  ].map((token) => ` ${token.folded}`);
   return { id, label, kind, words: words.join("") };
+}
+
+/** The numbers of an artefact, each found with or without its hyphens and points. */
+function numbersOf(record: AnyLinked): readonly string[] {
+  return record.list === "artefacts" ? [...(record.values.numbers?.values() ?? [])] : [];
 }
 
 /** What a record is found by beside its name and id. */
 function spellings(record: AnyLinked): readonly string[] {
   const { values } = record;
   if (record.list === "scholars") return record.values["known-as"] ?? [];
-  if (record.list === "artefacts") return [...(record.values.numbers?.values() ?? [])];
   const { short, text } = values as { readonly short?: string; readonly text?: string };
   return [short ?? [], text ?? []].flat();
 }

@@ -1,5 +1,7 @@
 import type { ArabicCatalogue } from "../../../../../base/text/said/arabic.ts";
 import { choicesSaid } from "./choices.ts";
+import { columnsSaid } from "./columns.ts";
+import { gridSaid } from "./grid.ts";
 import { fieldNamesSaid } from "./fields.ts";
 import { pagesSaid } from "./pages.ts";
 import { papersSaid } from "./papers.ts";
@@ -8,6 +10,8 @@ import { papersSaid } from "./papers.ts";
 export const shownSaid: ArabicCatalogue = {
   ...fieldNamesSaid,
   ...choicesSaid,
+  ...columnsSaid,
+  ...gridSaid,
   ...pagesSaid,
   ...papersSaid,
 };

@@ -1,7 +1,7 @@
-import type { Some } from "../../../../show/desk/import/page.ts";
-import type { UnreadTold } from "../../../../show/desk/import/told.ts";
-import { inReadersWords } from "../../../words/reader/said.ts";
-import { importWords as words } from "../../../words/desk/import.ts";
+import type { Some } from "../../../../../show/desk/import/page.ts";
+import type { UnreadTold } from "../../../../../show/desk/import/told.ts";
+import { inReadersWords } from "../../../../words/reader/said.ts";
+import { importWords as words } from "../../../../words/desk/import.ts";
 
 /** What was to be an entry and could not be read: where, why, and its text. */
 export function Failures({ list }: { readonly list: Some<UnreadTold> }) {

@@ -1,8 +1,8 @@
-import type { Choice } from "../../../../read/bibliography/incoming/plan.ts";
-import type { Some } from "../../../../show/desk/import/page.ts";
-import type { EntryTold } from "../../../../show/desk/import/told.ts";
-import { inReadersWords } from "../../../words/reader/said.ts";
-import { importWords as words } from "../../../words/desk/import.ts";
+import type { Choice } from "../../../../../read/bibliography/incoming/plan.ts";
+import type { Some } from "../../../../../show/desk/import/page.ts";
+import type { EntryTold } from "../../../../../show/desk/import/told.ts";
+import { inReadersWords } from "../../../../words/reader/said.ts";
+import { importWords as words } from "../../../../words/desk/import.ts";
 import { Ways } from "./ways.tsx";
 
 type Choose = (place: number, choice: Choice) => void;

@@ -1,8 +1,8 @@
-import type { Choice } from "../../../../read/bibliography/incoming/plan.ts";
-import type { EntryTold, FieldTold, TwinTold } from "../../../../show/desk/import/told.ts";
-import { RecordLink } from "../../../parts/link.tsx";
-import { importWords as words } from "../../../words/desk/import.ts";
-import { marks } from "../../../words/reader/marks.ts";
+import type { Choice } from "../../../../../read/bibliography/incoming/plan.ts";
+import type { EntryTold, FieldTold, TwinTold } from "../../../../../show/desk/import/told.ts";
+import { RecordLink } from "../../../../parts/link.tsx";
+import { importWords as words } from "../../../../words/desk/import.ts";
+import { marks } from "../../../../words/reader/marks.ts";
 
 interface Props {
   readonly entry: EntryTold;
