@@ -38,6 +38,7 @@ const pagesAt: Readonly<Record<string, (id: string, query: URLSearchParams) => W
     draw: (query.get("draw") ?? "").split(",").filter((id) => id !== ""),
   }),
   artefact: (id) => (id === "" ? null : { page: "artefact", id }),
+  image: (id) => (id === "" ? null : { page: "image", id }),
   numbers: () => ({ page: "numbers" }),
   number: (id) => (id === "" ? null : { page: "number", id }),
   workbench: (_, query) => ({ page: "workbench", of: query.get("of") }),

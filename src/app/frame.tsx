@@ -88,7 +88,12 @@ export function Frame() {
             {room("/", words.questions, null, page === "question" || (page === "contents" && !records))}
             {room(mapPath(address.wanted), mapWords.title, null, page === "map")}
             {room("/outline", words.outline, null, page === "outline")}
-            {room("/artefacts", artefactWords.artefacts, null, page === "artefacts" || page === "artefact")}
+            {room(
+              "/artefacts",
+              artefactWords.artefacts,
+              null,
+              page === "artefacts" || page === "artefact" || page === "image",
+            )}
             {room("/literature", literatureWords.title, null, literature)}
             {room(
               "/numbers",

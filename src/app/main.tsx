@@ -18,6 +18,8 @@ import "./look/artefacts/things.css";
 import "./look/artefacts/drawing.css";
 import "./look/artefacts/dimensions.css";
 import "./look/artefacts/years.css";
+import "./look/recording/images.css";
+import "./look/recording/measures.css";
 import "./look/scholars/list.css";
 import "./look/scholars/grid.css";
 import "./look/scholars/one.css";

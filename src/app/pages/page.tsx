@@ -29,6 +29,9 @@ import { WorkbenchPage } from "./desk/workbench/workbench.tsx";
 import { StandpointsPage } from "./judged/standpoints/standpoints.tsx";
 
 const MapPage = lazy(async () => ({ default: (await import("../map/map-page.tsx")).MapPage }));
+const ImagePage = lazy(async () => ({
+  default: (await import("./artefacts/images/image.tsx")).ImagePage,
+}));
 const GridPage = lazy(async () => ({ default: (await import("./desk/grid/grid-page.tsx")).GridPage }));
 const PaperPage = lazy(async () => ({ default: (await import("./papers/paper-page.tsx")).PaperPage }));
 const FormPage = lazy(async () => ({ default: (await import("./sheet/form/form-page.tsx")).FormPage }));
@@ -87,6 +90,14 @@ function shown({ page, contents, address }: Props): ReactNode {
             asOf={asOf}
             toLook={address.toLook}
           />
+        )
+      );
+    case "image":
+      return (
+        page.data && (
+          <Suspense fallback={<p className="quiet">{words.reading}</p>}>
+            <ImagePage page={page.data} address={address} />
+          </Suspense>
         )
       );
     case "numbers":

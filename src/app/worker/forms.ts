@@ -8,6 +8,8 @@ import type { ListName } from "../../read/grammar/field.ts";
 import type { Text } from "../../base/text/said/said.ts";
 import { checkedForm } from "../../show/desk/forms/checked/checked.ts";
 import type { Checked } from "../../show/desk/forms/checked/checked.ts";
+import type { PictureAsked, PictureTold } from "../../show/artefacts/picture/asked.ts";
+import { measuredOnPicture } from "../../show/artefacts/picture/measuring.ts";
 import { seenOf } from "../../show/desk/forms/filled/asked.ts";
 import type { FormAsked } from "../../show/desk/forms/filled/asked.ts";
 import { recordOf } from "../../show/desk/forms/filled/found.ts";
@@ -38,6 +40,8 @@ export interface FormQuestions {
   readonly seen: (wanted: { readonly list: ListName; readonly id: Id }) => WrittenMap | null;
   /** What a record without an id of its own is called, told by what it says; null where there is none. */
   readonly find: (wanted: { readonly list: ListName; readonly values: WrittenMap }) => Id | null;
+  /** What comes of what is being measured on a picture; null where it is not there. */
+  readonly picture: (wanted: PictureAsked) => PictureTold | null;
 }
 
 /** Through the door from a form. */
@@ -84,5 +88,6 @@ function answersFrom(graph: Graph): FormQuestions {
       const same = graph.list(list).filter((one) => saysSame(ownWritten(one), values));
       return same.at(-1)?.id ?? null;
     },
+    picture: (wanted) => measuredOnPicture(graph, wanted),
   };
 }

@@ -1,5 +1,6 @@
 import { artefactPage } from "../../show/artefacts/artefact.ts";
 import { artefactsPage } from "../../show/artefacts/artefacts.ts";
+import { imagePage } from "../../show/artefacts/picture/page.ts";
 import { mergePage } from "../../show/desk/changes/merging/page.ts";
 import type { MergeAsked } from "../../show/desk/changes/merging/page.ts";
 import { rememberedHistories } from "../../show/judged/history/page.ts";
@@ -58,6 +59,7 @@ export const pages = {
   literature: ({ under }: Desk) => literaturePage(under({}).graph),
   artefacts: ({ model }: Desk, { draw }: { readonly draw: readonly string[] }) => artefactsPage(model, draw),
   artefact: ({ model }: Desk, { id }: OfOne) => artefactPage(model, id),
+  image: ({ model }: Desk, { id }: OfOne) => imagePage(model, id),
   numbers: ({ model }: Desk) => numbersPage(model, plugins),
   number: ({ model, memo }: Desk, { id }: OfOne) => numberPage(model, plugins, memo, id),
   workbench: (desk: Desk, { of }: { readonly of: string | null }) => workbenchAt(desk, of),

@@ -102,6 +102,11 @@ export function placesOf(u: number): number | null {
   return -Number(power) + (mantissa.startsWith("1") ? 1 : 0);
 }
 
+/** Decimal places of an uncertainty's second digit (GUM 7.2.6): what is computed with again is not rounded to one. */
+export function twoPlacesOf(u: number): number | null {
+  return u > 0 ? 1 - Number(u.toExponential(1).split("e")[1] ?? "0") : null;
+}
+
 function formatTo(value: number, places: number | null): string {
   if (places === null) return formatNumber(value, 12);
   const step = 10 ** -places;

@@ -19,6 +19,8 @@ import { looksAt } from "./history/looks.ts";
 import type { Look } from "./history/looks.ts";
 import { observedOn } from "./observed.ts";
 import type { Observed } from "./observed.ts";
+import { picturesOf } from "./picture/page.ts";
+import type { Picture } from "./picture/page.ts";
 import { labelOfThing } from "./tree.ts";
 
 /** The name of a thing, leading to its page. */
@@ -52,11 +54,7 @@ export interface ArtefactPage {
   readonly observed: readonly Observed[];
   readonly events: readonly Event[];
   readonly looks: readonly Look[];
-  readonly images: readonly {
-    readonly id: Id;
-    readonly name: Text;
-    readonly fields: readonly FieldLine[];
-  }[];
+  readonly images: readonly Picture[];
   readonly hanging: readonly Hanging[];
 }
 
@@ -104,7 +102,7 @@ export function artefactPage(model: Reported, id: Id): ArtefactPage | null {
     observed: observedOn(model, id),
     events,
     looks: looksAt(model, id, events),
-    images: imagesOf(model, id),
+    images: picturesOf(model, id),
     hanging: hangingOn(model, id),
   };
 }
@@ -117,19 +115,6 @@ function datedUnder(model: Reported, record: ArtefactRecord): ArtefactRecord {
     ({ from = [] }) => from.length === 0 || from.some((one) => citable(one.key)),
   );
   return { ...record, values: given.length > 0 ? { ...values, date: given } : values };
-}
-
-function imagesOf(model: Reported, id: Id): ArtefactPage["images"] {
-  const { graph } = model;
-  const shown = shownUnder(model);
-  return graph
-    .list("images")
-    .filter((one) => one.values.of.includes(id) && shown(one.id))
-    .map((one) => ({
-      id: one.id,
-      name: labelText(graph, one.id),
-      fields: fieldLines(graph, one, "").filter((field) => field.name !== "of"),
-    }));
 }
 
 /** Answers that rest on the thing or on a part of it: without the whole they would not stand either. */

@@ -15,6 +15,7 @@ import { ToForms } from "../sheet/form/to-form.tsx";
 import { DimensionTables } from "./dimensions.tsx";
 import { DrawingFigure } from "./drawing.tsx";
 import { History } from "./history.tsx";
+import { Pictures } from "./images/pictures.tsx";
 import { Observations } from "./observations.tsx";
 
 interface Props {
@@ -71,19 +72,7 @@ export function ArtefactPage({ page, unit, asOf, toLook }: Props) {
       <DimensionTables measured={page.dimensions} own={page.id} asOf={asOf} />
       <Observations observed={page.observed} asOf={asOf} />
       <History events={page.events} looks={page.looks} asOf={asOf} />
-      {page.images.length > 0 && (
-        <section>
-          <h2 className="label">{words.images}</h2>
-          {page.images.map((image) => (
-            <div key={image.id} className="image">
-              <p className="sentence">
-                <RecordLink id={image.id} text={image.name} asOf={asOf} />
-              </p>
-              <FieldList fields={image.fields} asOf={asOf} />
-            </div>
-          ))}
-        </section>
-      )}
+      <Pictures pictures={page.images} thing={page.id} asOf={asOf} />
       <section>
         <h2 className="label">{words.hanging}</h2>
         {page.hanging.length === 0 && <p className="quiet">{words.noHanging}</p>}

@@ -1,6 +1,7 @@
 import type { Contents } from "../../../show/pages/contents.ts";
 import type { Address } from "../../address.ts";
 import { artefactWords } from "../../words/shown/artefacts.ts";
+import { imageWords } from "../../words/recording/images.ts";
 import { examinationWords } from "../../words/judged/examinations.ts";
 import { historyWords } from "../../words/judged/history.ts";
 import { words, yearIn } from "../../words/index.ts";
@@ -45,6 +46,8 @@ function named(page: PageData): readonly string[] {
       return page.data ? [inReadersWords(page.data.title), words.recordSheet] : [words.notThere];
     case "artefact":
       return page.data ? [inReadersWords(page.data.name), artefactWords.artefacts] : [words.notThere];
+    case "image":
+      return page.data ? [inReadersWords(page.data.name), imageWords.pictures] : [words.notThere];
     case "number":
       return page.data ? [inReadersWords(page.data.title), numberWords.numbers] : [words.notThere];
     case "merge":

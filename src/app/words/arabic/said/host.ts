@@ -85,6 +85,7 @@ export const hostSaid: ArabicCatalogue = {
   "Expected the name of a step and changes of files.": "المتوقَّع: اسم خطوة وتغييرات ملفات.",
   "Expected the number of a step.": "المتوقَّع: رقم خطوة.",
   "There is no such text in the history.": "لا نص كهذا في التاريخ.",
+  "There is no such paper or picture.": "لا ورقة ولا صورة بهذا الاسم.",
   "There is no such draft.": "لا مسودّة بهذا الاسم.",
   "Expected the name of a plug-in and the hash of its file.": "المتوقَّع: اسم إضافة وبصمة ملفها.",
   "There is no such plug-in in this corpus.": "لا إضافة بهذا الاسم في هذه المدوّنة.",

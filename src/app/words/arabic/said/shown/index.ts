@@ -5,6 +5,7 @@ import { gridSaid } from "./grid.ts";
 import { fieldNamesSaid } from "./fields.ts";
 import { pagesSaid } from "./pages.ts";
 import { papersSaid } from "./papers.ts";
+import { picturesSaid } from "./pictures.ts";
 
 /** What pages and forms show of records. */
 export const shownSaid: ArabicCatalogue = {
@@ -14,4 +15,5 @@ export const shownSaid: ArabicCatalogue = {
   ...gridSaid,
   ...pagesSaid,
   ...papersSaid,
+  ...picturesSaid,
 };

@@ -1,0 +1,68 @@
+import { useRef, useState } from "react";
+import { useLocation } from "wouter";
+import { useDesk } from "../../../desk/desk.tsx";
+import { enclose, useEnclosed } from "../../../model/enclosed.ts";
+import { inReadersWords } from "../../../words/reader/said.ts";
+import { imageWords as words } from "../../../words/recording/images.ts";
+import { newPath } from "../../sheet/form/paths.ts";
+import { freeName } from "./file-name.ts";
+import { pictureEnding } from "./picture-file.ts";
+
+/** Brings a picture into the corpus's folder, and leads to the form in which it is said what it is. */
+export function BringPicture({ thing }: { readonly thing: string }) {
+  const { readOnly } = useDesk().state;
+  const enclosed = useEnclosed();
+  const [, go] = useLocation();
+  const field = useRef<HTMLInputElement>(null);
+  const [over, setOver] = useState(false);
+  const [said, setSaid] = useState("");
+  if (readOnly !== null) return readOnly === "" ? null : <p className="quiet">{words.readOnly(readOnly)}</p>;
+  const take = async (given: File | undefined): Promise<void> => {
+    if (!given) return;
+    if (!pictureEnding.test(given.name)) return setSaid(words.noPicture(given.name));
+    const file = freeName(
+      given.name,
+      (enclosed ?? []).map((one) => one.file),
+    );
+    setSaid(words.bringing(file));
+    const refused = await enclose(file, given);
+    if (refused !== null) return setSaid(inReadersWords(refused));
+    go(newPath("images", { of: thing, file, publish: "false" }));
+  };
+  return (
+    <>
+      <div
+        className={over ? "drop over" : "drop"}
+        onDragOver={(event) => {
+          event.preventDefault();
+          setOver(true);
+        }}
+        onDragLeave={() => setOver(false)}
+        onDrop={(event) => {
+          event.preventDefault();
+          setOver(false);
+          void take([...event.dataTransfer.files][0]);
+        }}
+      >
+        <span>{words.drop}</span>{" "}
+        <button type="button" onClick={() => field.current?.click()}>
+          {words.choose}
+        </button>
+        <input
+          ref={field}
+          type="file"
+          accept=".jpg,.jpeg,.png,.webp,.gif,.svg"
+          aria-label={words.chosen}
+          className="unseen"
+          tabIndex={-1}
+          onChange={(event) => {
+            void take(event.target.files?.[0]);
+            event.target.value = "";
+          }}
+        />
+        <p className="quiet">{words.kinds}</p>
+      </div>
+      <output className="quiet">{said}</output>
+    </>
+  );
+}
