@@ -3,6 +3,7 @@ import { useLocation, useSearch } from "wouter";
 import type { Lens } from "../build.ts";
 import { suppositionIn, suppositionText } from "../link/suppose/supposition.ts";
 import type { Supposition } from "../link/suppose/supposition.ts";
+import type { VisitAsked } from "../show/desk/visit/asked.ts";
 import { language } from "./words/reader/language.ts";
 import type { Wanted } from "./worker/messages.ts";
 
@@ -47,6 +48,14 @@ const pagesAt: Readonly<Record<string, (id: string, query: URLSearchParams) => W
   history: () => ({ page: "history" }),
   standpoints: () => ({ page: "standpoints" }),
   examinations: () => ({ page: "examinations" }),
+  visit: (id, query) => ({
+    page: "visit",
+    asked: {
+      examination: id === "" ? null : id,
+      keeper: id === "" ? query.get("keeper") : null,
+      also: id === "" ? query.getAll("also") : [],
+    },
+  }),
   findings: () => ({ page: "findings" }),
   changes: (_, query) => {
     const step = query.get("step");
@@ -125,6 +134,13 @@ export const recordPath = (id: string): string => pathOf("record", id);
 
 /** The path of a question's page. */
 export const questionPath = (id: string): string => pathOf("question", id);
+
+/** The path of a visit's sheet: that of an examination, or of all that is at a keeper's. */
+export function visitPath({ examination, keeper, also }: VisitAsked): string {
+  if (examination !== null) return pathOf("visit", examination);
+  const query = [...(keeper === null ? [] : [["keeper", keeper]]), ...also.map((id) => ["also", id])];
+  return query.length === 0 ? "/visit" : `/visit?${new URLSearchParams(query).toString()}`;
+}
 
 /** The path of a source's papers. */
 export const paperPath = (key: string): string => pathOf("paper", key);

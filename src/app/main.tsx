@@ -38,6 +38,8 @@ import "./look/desk/entry.css";
 import "./look/reading/capture.css";
 import "./look/reading/literature.css";
 import "./look/recording/tables.css";
+import "./look/recording/visit.css";
+import "./look/recording/visit-print.css";
 import "./look/desk/workbench.css";
 import "./look/desk/workbench-fields.css";
 import "./look/recording/grid.css";

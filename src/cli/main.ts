@@ -13,16 +13,16 @@ import { standpointsReport } from "../show/judged/standpoints/report.ts";
 import { shownFindings, withheldIn } from "../show/withhold.ts";
 import { countsText, findingsText, questionsText } from "./print/check.ts";
 import { Stop } from "./fault.ts";
-import { newFolder, startCorpus, startPlugin } from "./new.ts";
 import { historyText } from "./print/history.ts";
 import { numbersText } from "./print/numbers.ts";
 import { restingText } from "./print/resting.ts";
 import { checkFixing, mended } from "./fix.ts";
 import type { Fixing } from "./fix.ts";
 import { planText } from "./print/plan.ts";
-import { openCorpus } from "./open.ts";
+import { addNew, addOpen } from "./start/command.ts";
 import { evaluated } from "./evaluated.ts";
 import { addImport } from "./import/command.ts";
+import { addWrite } from "./write/command.ts";
 import type { Asked } from "./evaluated.ts";
 import { standpointsText } from "./print/standpoints.ts";
 import { lensText } from "./print/lens.ts";
@@ -73,15 +73,7 @@ Examples:
 Exit codes: 0 no error among the findings, 1 at least one, 2 nothing could be done, 3 a fault of the program.`,
   );
 
-program
-  .command("open", { isDefault: true })
-  .description("serve the corpus to a browser on this machine, and open it")
-  .argument("[corpus]", "the folder of the corpus", ".")
-  .option("--port <number>", "a port of your own choice")
-  .option("--no-browser", "only print the address")
-  .action((folder: string, options: { readonly port?: string; readonly browser: boolean }) =>
-    openCorpus(folder, options),
-  );
+addOpen(program);
 
 withCorpus("check", "read, compute and evaluate; print the findings and how the answers stand")
   .option(...supposing)
@@ -125,6 +117,7 @@ withCorpus("plan", "which examination would decide most")
   });
 
 addImport(program);
+addWrite(program);
 
 program
   .command("explain")
@@ -144,17 +137,7 @@ program
     say([`${rule.id} (${rule.level})`, "", inEnglish(rule.title), "", inEnglish(rule.doc)]);
   });
 
-program
-  .command("new")
-  .description("start a corpus in a new folder, or a plug-in in a corpus")
-  .argument("[folder]", "where; with --plugin the folder of the corpus")
-  .option("--plugin <name>", "write a plug-in to begin from")
-  .action((given: string | undefined, { plugin }: { readonly plugin?: string }) => {
-    if (plugin !== undefined) return say(startPlugin(given ?? ".", plugin));
-    const folder = newFolder(given);
-    const files = startCorpus(folder);
-    return say([`${folder}: ${files.join(", ")}`, `Next: variorum check ${folder}`]);
-  });
+addNew(program);
 
 function withCorpus(name: string, description: string): Command {
   return program

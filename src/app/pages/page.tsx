@@ -32,6 +32,7 @@ const MapPage = lazy(async () => ({ default: (await import("../map/map-page.tsx"
 const ImagePage = lazy(async () => ({
   default: (await import("./artefacts/images/image.tsx")).ImagePage,
 }));
+const VisitPage = lazy(async () => ({ default: (await import("./desk/visit/visit.tsx")).VisitPage }));
 const GridPage = lazy(async () => ({ default: (await import("./desk/grid/grid-page.tsx")).GridPage }));
 const PaperPage = lazy(async () => ({ default: (await import("./papers/paper-page.tsx")).PaperPage }));
 const FormPage = lazy(async () => ({ default: (await import("./sheet/form/form-page.tsx")).FormPage }));
@@ -116,6 +117,12 @@ function shown({ page, contents, address }: Props): ReactNode {
       return <StandpointsPage page={page.data} address={address} />;
     case "examinations":
       return <ExaminationsPage page={page.data} address={address} />;
+    case "visit":
+      return (
+        <Suspense fallback={<p className="quiet">{words.reading}</p>}>
+          <VisitPage page={page.data} address={address} />
+        </Suspense>
+      );
     case "findings":
       return (
         <>

@@ -22,6 +22,9 @@ import type { Referring } from "../../show/desk/forms/offered/referring.ts";
 import type { Choices } from "../../show/desk/forms/offered/choices.ts";
 import { sayingOf } from "../../show/desk/forms/checked/saying.ts";
 import type { Saying } from "../../show/desk/forms/checked/saying.ts";
+import { visitTold } from "../../show/desk/visit/filled/told.ts";
+import type { VisitTold } from "../../show/desk/visit/filled/told.ts";
+import type { Returned } from "../../show/desk/visit/returned.ts";
 import { troubleWithName } from "../../show/desk/forms/checked/renamed.ts";
 
 /** What a form asks of the model while it is filled in, and what each question is answered with. */
@@ -42,6 +45,8 @@ export interface FormQuestions {
   readonly find: (wanted: { readonly list: ListName; readonly values: WrittenMap }) => Id | null;
   /** What comes of what is being measured on a picture; null where it is not there. */
   readonly picture: (wanted: PictureAsked) => PictureTold | null;
+  /** What was filled in on a visit comes to. */
+  readonly visit: (sheet: Returned) => VisitTold;
 }
 
 /** Through the door from a form. */
@@ -84,6 +89,7 @@ function answersFrom(graph: Graph): FormQuestions {
       const record = withheldIn(graph)(wanted.id) ? null : recordOf(graph, wanted);
       return record && seenOf(graph, record);
     },
+    visit: ({ asked, filled }) => visitTold(graph, asked, filled),
     find: ({ list, values }) => {
       const same = graph.list(list).filter((one) => saysSame(ownWritten(one), values));
       return same.at(-1)?.id ?? null;

@@ -28,6 +28,8 @@ import { inLanguage } from "../words/reader/tongues.ts";
 import { changesAt } from "../pages/desk/changes/compared.ts";
 import type { Desk } from "./desk.ts";
 import { plugins } from "./plugins.ts";
+import type { VisitAsked } from "../../show/desk/visit/asked.ts";
+import { visitAt } from "./planning/visit.ts";
 import { examinationsAt, withDeciders, withOutcomes } from "./planning/pages.ts";
 import { withResting } from "./models/resting.ts";
 import { workbenchAt } from "./workbench.ts";
@@ -72,6 +74,7 @@ export const pages = {
   },
   standpoints: ({ model }: Desk) => standpointsPage(model),
   examinations: (desk: Desk) => examinationsAt(desk),
+  visit: (desk: Desk, { asked }: { readonly asked: VisitAsked }) => visitAt(desk, asked),
   changes: (desk: Desk, { of }: { readonly of: string }) => changesAt(desk, of),
   grid: ({ under }: Desk, wanted: Pick<FormWanted, "presets">) => gridPage(under({}).graph, wanted),
   form: ({ under, texts }: Desk, wanted: FormWanted) => formPage(under({}).graph, texts, wanted),

@@ -10,6 +10,7 @@ import type { Importing } from "./importing.ts";
 import { tableText } from "./print-table.ts";
 import { importText } from "./print.ts";
 import { tableImported } from "./table.ts";
+import { bringVisits, isVisitFile } from "../write/returned.ts";
 
 /** Gives the program its command to bring bibliographies and tables into a corpus; exits with 1 where something could not come in. */
 export function addImport(program: Command): void {
@@ -45,6 +46,7 @@ export function addImport(program: Command): void {
     )
     .option("--json", "print one JSON document")
     .action((paths: readonly string[], options: Importing) => {
+      if (paths.some(isVisitFile)) return bringVisits(paths, options);
       const files = paths.map(comingFile);
       const [first] = files;
       if (first && files.some(isTable)) {

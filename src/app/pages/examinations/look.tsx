@@ -1,10 +1,13 @@
 import { Fragment, useState } from "react";
 import type { ReactNode } from "react";
+import { Link } from "wouter";
 import type { Text } from "../../../base/text/said/said.ts";
 import type { Named } from "../../../show/judged/standpoints/named.ts";
 import type { ExaminationLine } from "../../../show/plan/line.ts";
+import { underLens, visitPath } from "../../address.ts";
 import { RecordLink, dirOf } from "../../parts/link.tsx";
 import { examinationWords as words } from "../../words/judged/examinations.ts";
+import { visitWords } from "../../words/recording/visit.ts";
 import { inReadersWords } from "../../words/reader/said.ts";
 import { marks } from "../../words/reader/marks.ts";
 import { Gain } from "./gain.tsx";
@@ -158,6 +161,11 @@ export function LookBody({ line, costsIn, asOf }: Props) {
       ))}
       <Outcomes examination={line.id} outcomes={line.outcomes} asOf={asOf} />
       {line.gain !== null && <Gain gain={line.gain} costsIn={costsIn} asOf={asOf} />}
+      <p className="quiet">
+        <Link href={underLens(visitPath({ examination: line.id, keeper: null, also: [] }), asOf)}>
+          {visitWords.title}
+        </Link>
+      </p>
       {line.noGain !== null && line.recorded && <p className="quiet">{inReadersWords(line.noGain)}</p>}
     </>
   );

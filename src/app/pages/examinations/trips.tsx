@@ -1,6 +1,9 @@
 import type { TripRow, TripTable } from "../../../show/plan/trip.ts";
+import { Link } from "wouter";
+import { underLens, visitPath } from "../../address.ts";
 import { RecordLink } from "../../parts/link.tsx";
 import { examinationWords as words } from "../../words/judged/examinations.ts";
+import { visitWords } from "../../words/recording/visit.ts";
 import { inReadersWords } from "../../words/reader/said.ts";
 import { marks } from "../../words/reader/marks.ts";
 import { Several } from "./several.tsx";
@@ -33,7 +36,14 @@ export function Trips({ trips, asOf }: Props) {
             <tr className="with">
               <th scope="rowgroup" colSpan={4}>
                 <span dir="auto">{trip.keeper ?? words.nobody}</span>
-                <span className="quiet">{total(trip)}</span>
+                <span className="quiet">{total(trip)}</span>{" "}
+                {trip.keeper !== null && (
+                  <Link
+                    href={underLens(visitPath({ examination: null, keeper: trip.keeper, also: [] }), asOf)}
+                  >
+                    {visitWords.title}
+                  </Link>
+                )}
               </th>
             </tr>
             {trip.rows.map((row) => (

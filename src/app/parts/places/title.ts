@@ -18,6 +18,7 @@ import { mergeWords } from "../../words/desk/merge.ts";
 import { paperWords } from "../../words/reading/papers.ts";
 import { workbenchWords } from "../../words/desk/workbench.ts";
 import { literatureWords } from "../../words/reading/literature.ts";
+import { visitWords } from "../../words/recording/visit.ts";
 import { standpointWords } from "../../words/judged/standpoints.ts";
 import { inReadersWords } from "../../words/reader/said.ts";
 import type { PageData } from "../../worker/pages.ts";
@@ -69,6 +70,11 @@ function named(page: PageData): readonly string[] {
       return page.data ? [entryWords.title(page.data.label)] : [words.notThere];
     case "paper":
       return page.data ? [page.data.label, paperWords.room] : [words.notThere];
+    case "visit":
+      return [
+        page.data.sheet === null ? visitWords.title : inReadersWords(page.data.sheet.title),
+        visitWords.title,
+      ];
     case "scholar":
       return page.data ? [page.data.name, scholarWords.scholars] : [words.notThere];
     case "map": {

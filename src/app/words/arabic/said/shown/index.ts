@@ -4,6 +4,7 @@ import { columnsSaid } from "./columns.ts";
 import { gridSaid } from "./grid.ts";
 import { fieldNamesSaid } from "./fields.ts";
 import { pagesSaid } from "./pages.ts";
+import { visitSaid } from "./visit.ts";
 import { papersSaid } from "./papers.ts";
 import { picturesSaid } from "./pictures.ts";
 
@@ -16,4 +17,5 @@ export const shownSaid: ArabicCatalogue = {
   ...pagesSaid,
   ...papersSaid,
   ...picturesSaid,
+  ...visitSaid,
 };

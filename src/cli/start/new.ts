@@ -1,8 +1,8 @@
 import { existsSync, mkdirSync, readdirSync, writeFileSync } from "node:fs";
 import { basename, join, resolve } from "node:path";
-import { plugins } from "../../plugins/index.ts";
-import { pluginPath } from "../read/source-file.ts";
-import { Stop } from "./fault.ts";
+import { plugins } from "../../../plugins/index.ts";
+import { pluginPath } from "../../read/source-file.ts";
+import { Stop } from "../fault.ts";
 
 /** The folder to start a corpus in, which must be named. */
 export function newFolder(given: string | undefined): string {

@@ -1,8 +1,8 @@
 import { spawn } from "node:child_process";
-import { NoCorpus, readCorpusFolder } from "../host/corpus-folder.ts";
-import { memoStoreFor } from "../host/memo-store.ts";
-import { serve } from "../server/serve.ts";
-import { Stop } from "./fault.ts";
+import { NoCorpus, readCorpusFolder } from "../../host/corpus-folder.ts";
+import { memoStoreFor } from "../../host/memo-store.ts";
+import { serve } from "../../server/serve.ts";
+import { Stop } from "../fault.ts";
 
 /** Serves a corpus on this machine, prints its address, and opens a browser where there is one. Ends with Ctrl + C. */
 export async function openCorpus(
