@@ -2,7 +2,9 @@ import { useEffect, useRef } from "react";
 import { Link } from "wouter";
 import { mapPath, useAddress, underLens } from "./address.ts";
 import { DeskProvider, useDeskOf } from "./desk/desk.tsx";
+import { FloorLine } from "./desk/floor/floor-line.tsx";
 import { DeskFoot } from "./desk/foot.tsx";
+import { InHand } from "./map/arguing/slip/in-hand.tsx";
 import { useModel } from "./model/model.ts";
 import { MergePage } from "./pages/desk/changes/merge.tsx";
 import { FindingsPage } from "./pages/lists/findings.tsx";
@@ -111,6 +113,7 @@ export function Frame() {
           </ul>
         </nav>
         <Commands />
+        <FloorLine />
         <LanguageChoice />
         {told?.tell === "page" && !told.whole && <p className="computing">{words.lookingAgain}</p>}
         {contents !== null && contents.pending > 0 && (
@@ -144,6 +147,7 @@ export function Frame() {
         {told?.tell === "page" && contents && <Page page={told.page} contents={contents} address={address} />}
         <Changed changes={changes} />
         <output className="unseen arrival">{waiting ? "" : arrival}</output>
+        <InHand corpus={contents} onMap={page === "map"} asOf={address.asOf} />
         <DeskFoot desk={desk} said={said} dismiss={dismiss} />
       </main>
     </DeskProvider>

@@ -28,8 +28,14 @@ async function ours(scene: Scene, states: Readonly<Record<string, BoxState>>): P
   await frame();
   const begun = performance.now();
   const nothing = (): void => undefined;
-  const stage = stageOn(canvas, host, { select: nothing, tap: nothing, open: nothing, moved: nothing });
-  stage.show({ scene, states, beaten: [], current: null }, { at: null });
+  const stage = stageOn(canvas, host, {
+    select: nothing,
+    tap: nothing,
+    open: nothing,
+    moved: nothing,
+    drew: nothing,
+  });
+  stage.show({ scene, states, beaten: [], current: null, marks: null }, { at: null });
   await frame();
   await frame();
   const first = performance.now() - begun;

@@ -4,6 +4,7 @@ import type { Action, Prepared } from "../../link/edit/action.ts";
 import { followCorpus } from "./corpus.ts";
 import type { Answer, DeskNow, Following } from "./corpus.ts";
 import { keepOutcomes, remembering } from "./remembered.ts";
+import { argueIn } from "../map/arguing/asking.ts";
 import { compareIn } from "../pages/desk/changes/handing.ts";
 import { gridIn } from "../pages/desk/grid/asking.ts";
 import { importIn } from "../pages/desk/import/asking.ts";
@@ -59,6 +60,7 @@ export function useModel(wanted: Wanted, lens: Lens): Asking {
     formsIn(thread);
     importIn(thread);
     gridIn(thread);
+    argueIn(thread);
     compareIn(thread);
     workIn(thread);
     const say = (asked: Asked): void => thread.postMessage(asked);

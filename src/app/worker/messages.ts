@@ -40,7 +40,9 @@ export type Asked =
   /** The door to the page on which bibliographies come in. */
   | { readonly ask: "import"; readonly port: MessagePort }
   /** The door to the grid in which measurements are recorded. */
-  | { readonly ask: "grid"; readonly port: MessagePort };
+  | { readonly ask: "grid"; readonly port: MessagePort }
+  /** The door to the argument in hand. */
+  | { readonly ask: "arguing"; readonly port: MessagePort };
 
 /** A standing that an edit of the files changed. */
 export interface Change {

@@ -14,6 +14,7 @@ import { searchDocuments } from "../../show/search/documents.ts";
 import type { Asked, Change, Told } from "./messages.ts";
 import { pageOf } from "./pages.ts";
 import { serveForms } from "./forms.ts";
+import { serveArguing } from "../map/arguing/serving.ts";
 import { serveGrid } from "../pages/desk/grid/serving.ts";
 import { serveImport } from "../pages/desk/import/serving.ts";
 import { guestNamed, plugins, takeGuests } from "./plugins.ts";
@@ -51,6 +52,11 @@ self.onmessage = (event: MessageEvent<Asked>) => {
     serveImport(message.port, () => {
       const stood = stoodUnder({});
       return stood && { graph: stood.graph, files };
+    });
+  } else if (message.ask === "arguing") {
+    serveArguing(message.port, () => {
+      const [{ model }, whole] = [models.now(asked?.lens ?? {}), stoodUnder({})];
+      return model && whole && { files, read: memo.read, graph: whole.graph, model };
     });
   } else if (message.ask === "grid") {
     serveGrid(message.port, () => {

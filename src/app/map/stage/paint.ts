@@ -9,6 +9,9 @@ import type { Palette } from "../../../write/pen/palette.ts";
 import type { Pen } from "../../../write/pen/pen.ts";
 import { mirrored } from "../../words/reader/language.ts";
 import { inReadersWords } from "../../words/reader/said.ts";
+import type { Marks } from "../arguing/boxes.ts";
+import { drawMarks, drawPulled } from "../arguing/marks.ts";
+import type { Pulled } from "../arguing/marks.ts";
 import type { Size } from "./canvas.ts";
 
 /** What is drawn: a scene, how its boxes stand, and the box with the ring. */
@@ -17,6 +20,8 @@ export interface Drawn {
   readonly states: Readonly<Record<Id, BoxState>>;
   readonly beaten: readonly Id[];
   readonly current: Id | null;
+  /** Where the argument in hand is marked; null where there is none. */
+  readonly marks: Marks | null;
 }
 
 /** How it is looked at. */
@@ -25,6 +30,8 @@ export interface Seen {
   readonly palette: Palette;
   readonly zoom: number;
   readonly pan: Point;
+  /** A line that is being drawn by hand. */
+  readonly pulled: Pulled | null;
 }
 
 /** Draws what of the scene is in sight, and the ring round the current box. */
@@ -39,6 +46,8 @@ export function paint(context: CanvasRenderingContext2D, drawn: Drawn, seen: See
   drawMap(pen, { scene, states, beaten, distance, scale: zoom, window, mirrored, told: inReadersWords });
   const current = drawn.current === null ? undefined : scene.boxes.find((box) => box.id === drawn.current);
   if (current) ring(pen, current, zoom);
+  if (drawn.marks) drawMarks(pen, scene, drawn.marks, zoom);
+  if (seen.pulled) drawPulled(pen, seen.pulled, zoom);
 }
 
 function ring(pen: Pen, box: PlacedBox, zoom: number): void {

@@ -2,6 +2,8 @@ import type { Position } from "cytoscape";
 import type { Id } from "../../../base/finding.ts";
 import type { PlacedBox, Scene } from "../../../show/map/scene.ts";
 import { dark, light, print } from "../../../write/pen/palette.ts";
+import { drawnOn } from "../arguing/gesture.ts";
+import type { Pulled } from "../arguing/marks.ts";
 import { sheetOn } from "./canvas.ts";
 import { tapsOn, wheelOn } from "./gestures.ts";
 import { fill, graphIn } from "./graph.ts";
@@ -17,6 +19,8 @@ export interface StageEvents {
   readonly tap: (id: Id, at: Position) => void;
   readonly open: (id: Id) => void;
   readonly moved: () => void;
+  /** A line was drawn by hand from a box's upper edge, or from its side, to another box. */
+  readonly drew: (from: PlacedBox, by: Pulled["by"], to: PlacedBox) => void;
 }
 
 /** A box's place on the screen, in px from the stage's top left corner. */
@@ -48,7 +52,29 @@ export function stageOn(canvas: HTMLCanvasElement, host: HTMLElement, events: St
     by: (move) => panBy(move),
     zoom: (factor, about) => drawn && go(zoomed(graph, drawn.scene, factor, about), false),
   });
+  const undraw = drawnOn(host, {
+    toScene: ({ clientX, clientY }) => {
+      const { left, top } = host.getBoundingClientRect();
+      const pan = graph.pan();
+      return { x: (clientX - left - pan.x) / graph.zoom(), y: (clientY - top - pan.y) / graph.zoom() };
+    },
+    boxAt: ({ x, y }) =>
+      drawn?.scene.boxes.find(
+        (box) => x >= box.x && y >= box.y && x <= box.x + box.width && y <= box.y + box.height,
+      ),
+    zoom: () => graph.zoom(),
+    pulled: (line) => {
+      pulled = line;
+      sheet.ask();
+    },
+    done: events.drew,
+    pressed: (box, at, times) => {
+      if (times === 2) events.open(box.id);
+      else events.tap(box.id, { x: at.x - box.x, y: at.y - box.y });
+    },
+  });
   const graph = graphIn(host);
+  let pulled: Pulled | null = null;
   let drawn: Drawn | null = null;
   let boxes: ReadonlyMap<Id, PlacedBox> = new Map();
   let filled: Drawn["scene"] | null = null;
@@ -63,14 +89,17 @@ export function stageOn(canvas: HTMLCanvasElement, host: HTMLElement, events: St
     (context, size) => {
       if (!drawn) return;
       const palette = onPaper.matches ? print : inDark.matches ? dark : light;
-      paint(context, drawn, { size, palette, zoom: graph.zoom(), pan: graph.pan() });
+      paint(context, drawn, { size, palette, zoom: graph.zoom(), pan: graph.pan(), pulled });
     },
     () => {
       graph.resize();
       if (!drawn) return;
       limit(graph, drawn.scene);
+      // An argument taken in hand makes room for itself: what is looked at stays where it is.
+      if (drawn.marks) opened = null;
       if (opened) frame(opened.at);
       else graph.pan(kept(graph, drawn.scene, graph.zoom(), graph.pan()));
+      if (drawn.marks && drawn.current !== null) reveal(drawn.current);
     },
   );
   const recolour = (): void => sheet.now();
@@ -184,6 +213,7 @@ export function stageOn(canvas: HTMLCanvasElement, host: HTMLElement, events: St
     end: () => {
       for (const one of colours) one.removeEventListener("change", recolour);
       unwheel();
+      undraw();
       sheet.end();
       graph.destroy();
     },

@@ -1,5 +1,5 @@
 import { useEffect, useId, useLayoutEffect, useMemo, useRef, useState } from "react";
-import type { ReactNode, RefObject } from "react";
+import type { KeyboardEvent, ReactNode, RefObject } from "react";
 import type { Id } from "../../../base/finding.ts";
 import type { MapPage, PlacedBox } from "../../../show/map/scene.ts";
 import type { WholeWords } from "../../../show/map/whole.ts";
@@ -10,6 +10,10 @@ import { Panel } from "./panel.tsx";
 import { aroundAll, describe } from "./said.ts";
 import { stageOn } from "../stage/stage.ts";
 import type { Stage } from "../stage/stage.ts";
+import { aboutBox, marksOf } from "../arguing/boxes.ts";
+import { takeLine } from "../arguing/drawn.ts";
+import { putAway, useInHand } from "../arguing/hand.ts";
+import { useArguingKeys } from "../arguing/ways.ts";
 import { inFoldWords } from "./fold-words.ts";
 import type { Going } from "../stage/ways.ts";
 
@@ -83,6 +87,7 @@ export function Drawing({ page, frame, at, asOf, name, stageRef, does, children 
       select: setCurrent,
       tap: (id, spot) => latest.current.tap(id, spot),
       open: (id) => latest.current.open(id),
+      drew: takeLine,
       moved: () => putOver(panel.current, taken.current, stageRef.current),
     });
     stageRef.current = built;
@@ -93,6 +98,9 @@ export function Drawing({ page, frame, at, asOf, name, stageRef, does, children 
     };
   }, [stageRef]);
 
+  const draft = useInHand()?.draft ?? null;
+  const marks = useMemo(() => draft && marksOf(page.scene, draft), [page.scene, draft]);
+  useArguingKeys(() => aboutBox(box));
   useLayoutEffect(() => {
     taken.current = current;
     const { scene, states, beaten, view } = page;
@@ -101,10 +109,15 @@ export function Drawing({ page, frame, at, asOf, name, stageRef, does, children 
     const opening =
       framed.current === frame ? null : { at: (framed.current === null ? current : null) ?? focused };
     framed.current = frame;
-    stageRef.current?.show({ scene, states, beaten, current }, opening);
-  }, [page, current, frame, stageRef]);
+    stageRef.current?.show({ scene, states, beaten, current, marks }, opening);
+  }, [page, current, frame, stageRef, marks]);
 
-  const onKey = useMapKeys({ page, current, stageRef, whole, take, open, fold, stay: setStayed, does });
+  const onMapKey = useMapKeys({ page, current, stageRef, whole, take, open, fold, stay: setStayed, does });
+  const onKey = (event: KeyboardEvent): void => {
+    if (event.key !== "Escape" || draft === null) return onMapKey(event);
+    event.preventDefault();
+    putAway();
+  };
   const state = box ? (page.states[box.id] ?? null) : null;
   const around = useMemo(() => aroundAll(page.scene), [page.scene]);
   const said = box ? describe(box, state, around.get(box.id)) : "";

@@ -3,6 +3,8 @@ import type { BoxState, PlacedBox, Setting } from "../../../show/map/scene.ts";
 import type { Whole } from "../../../show/map/whole.ts";
 import { RecordLink, dirOf } from "../../parts/link.tsx";
 import { StandingMark } from "../../parts/standing.tsx";
+import { aboutBox } from "../arguing/boxes.ts";
+import { Ways } from "../arguing/ways-row.tsx";
 import { mapWords } from "../../words/shown/map.ts";
 import { fullest } from "./said.ts";
 
@@ -32,6 +34,8 @@ const hidden: CSSProperties = { visibility: "hidden" };
 /** The whole text of a box in place, over its neighbours, with the ways that lead on from it. */
 export function Panel({ box, state, whole, asOf, place, does }: Props) {
   const [record] = box.records;
+  const about = aboutBox(box);
+  const several = box.look.as === "pile" && box.records.length > 1;
   const own = fullest(box);
   const text = whole?.text ?? own;
   const label = box.look.as === "beam" || box.look.as === "pile" || box.look.as === "number";
@@ -83,6 +87,11 @@ export function Panel({ box, state, whole, asOf, place, does }: Props) {
           {mapWords.close}
         </button>
       </p>
+      {about && !several && (
+        <p className="ways arguing-ways">
+          <Ways about={about} />
+        </p>
+      )}
     </section>
   );
 }
@@ -98,6 +107,7 @@ function Held({
   readonly onLeave: () => void;
 }) {
   const { look } = box;
+  const about = aboutBox(box);
   const text = (setting: Setting): string => setting.lines.join(" ");
   const held =
     look.as === "pile" && box.records.length > 1
@@ -112,6 +122,11 @@ function Held({
         <li key={one.id}>
           <RecordLink id={one.id} text={one.text} asOf={asOf} />
           {one.under !== "" && <span className="quiet">{one.under}</span>}
+          {about && look.as === "pile" && (
+            <span className="arguing-ways">
+              <Ways about={{ ...about, id: one.id }} label={one.text} />
+            </span>
+          )}
         </li>
       ))}
     </ul>

@@ -13,8 +13,6 @@ export const formWords = told(
     answerTo: "It becomes an answer to:",
     asAnswer: "New answer",
     newOne: (singular: string) => `New ${singular}`,
-    argumentFor: "New argument for it",
-    argumentAgainst: "New argument against it",
     thisRecord: "This record",
     newOf: "New:",
     unread: "If it stands in the files and could not be read, it can be mended:",

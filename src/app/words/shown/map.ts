@@ -29,7 +29,7 @@ export const mapWords = told(
     everyQuestion: "All questions",
     name: (question: string | null) =>
       question === null ? "The dispute as a section through the ground" : `Section through: ${question}`,
-    help: "Arrow keys go up to what a box supports, down to what it rests on and along its row; [ and ] go to the attacks on it and from it. Enter opens the sheet, Space folds and unfolds, f puts it in focus, o shows it alone, plus, minus and 0 change the distance.",
+    help: "Arrow keys go up to what a box supports, down to what it rests on and along its row; [ and ] go to the attacks on it and from it. Enter opens the sheet, Space folds and unfolds, f puts it in focus, o shows it alone, plus, minus and 0 change the distance. Of the box that is taken, p argues from it, t for it, x against it, n for another answer.",
     nearer: "nearer",
     farther: "farther",
     whole: "whole",
@@ -111,11 +111,13 @@ export const mapWords = told(
       "A section through the ground needs room to the sides. On a narrow screen it shows one record with what it rests on, what rests on it and what attacks either.",
     narrowAnswers: "Show one answer in section",
     noQuestion: {
-      text: "The map shows what the answers to a question rest on, down to the things in the ground. The corpus asks no question yet; one is written so, in any YAML file of the folder:",
+      text: "The map shows what the answers to a question rest on, down to the things in the ground. The corpus asks no question yet.",
+      files: "In a file it is written so:",
       lines: taughtLines.questions,
     },
     noArgument: {
-      text: "Nothing is put under these answers yet, so they hang in the air. An argument says what it leans on and what follows from it:",
+      text: "Nothing is put under these answers yet, so they hang in the air. Take one with the arrow keys: t argues for it, x against it, n for another answer.",
+      files: "In a file, an argument says what it leans on and what follows from it:",
       lines: taughtArgument,
     },
   },

@@ -31,12 +31,6 @@ const beside: Readonly<Record<string, readonly (readonly [list: string, field: s
     ["observations", "from", words.newOne("observation")],
     ["measurements", "from", words.newOne("measurement")],
   ],
-  observation: [["arguments", "because", words.newOne("argument")]],
-  measurement: [["arguments", "because", words.newOne("argument")]],
-  relation: [["arguments", "because", words.newOne("argument")]],
-  position: [["arguments", "because", words.newOne("argument")]],
-  argument: [["arguments", "against", words.argumentAgainst]],
-  derivation: [["arguments", "because", words.newOne("argument")]],
 };
 
 interface Props {

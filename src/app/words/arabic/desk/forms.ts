@@ -11,8 +11,6 @@ export const arabicForms = {
   answerTo: "يصير جوابًا عن:",
   asAnswer: "إضافة جواب",
   newOne: (singular: string) => `إضافة ${kindName(singular)}`,
-  argumentFor: "إضافة حجة له",
-  argumentAgainst: "إضافة حجة عليه",
   thisRecord: "هذا السجل",
   newOf: "إضافة:",
   unread: "إن كان في الملفات وتعذّرت قراءته أمكن إصلاحه:",

@@ -1,4 +1,5 @@
 import type { ArabicCatalogue } from "../../../../../base/text/said/arabic.ts";
+import { arguingSaid } from "./arguing.ts";
 import { historySaid } from "./history.ts";
 import { mapSaid } from "./map.ts";
 import { planSaid } from "./plan.ts";
@@ -12,4 +13,5 @@ export const judgedSaid: ArabicCatalogue = {
   ...standpointsSaid,
   ...planSaid,
   ...mapSaid,
+  ...arguingSaid,
 };
