@@ -1,7 +1,7 @@
 import { defineConfig } from "vitest/config";
 import { withoutNetwork } from "./vite.config.ts";
 
-/** The tests run from the sources; the walks in a browser come after the others, one at a time. */
+/** The tests run from the sources; the walks in a browser come after the others. */
 export default defineConfig({
   resolve: { alias: withoutNetwork },
   test: {
@@ -29,8 +29,6 @@ export default defineConfig({
           name: "browser",
           include: ["tests/browser/**/*.test.ts"],
           globalSetup: ["tests/browser/setup.ts"],
-          fileParallelism: false,
-          maxWorkers: 1,
           sequence: { groupOrder: 2 },
         },
       },

@@ -1,6 +1,6 @@
 // The whole test: build, types, lint, format, then the tests. `npm test -- PATTERN` runs the matching test files
 // alone. The last line is `N passed, N failed, N skipped`; each check before the tests counts as one.
-import { spawnSync } from "node:child_process";
+import { spawn, spawnSync } from "node:child_process";
 import { createRequire } from "node:module";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -11,16 +11,20 @@ const root = fileURLToPath(new URL("../", import.meta.url));
 const patterns = process.argv.slice(2);
 const count = { passed: 0, failed: 0, skipped: 0 };
 const failures = [];
+const stdio = ["ignore", "inherit", "inherit"];
 process.chdir(root);
 
 check("build", () => bringUpToDate() === 0);
 if (patterns.length === 0) {
+  // Longer than all the others together, on the second core.
+  const format = beside("prettier", "prettier", ["--check", "--log-level=warn", "."]);
   for (const program of ["core", "node", "app", "worker"]) {
     check(`types: ${program}`, () => runs("typescript", "tsc", ["-p", `src/tsconfig.${program}.json`]));
   }
   check("types: tests", () => runs("typescript", "tsc", ["-p", "tests/tsconfig.json"]));
   check("lint", () => runs("oxlint", "oxlint", ["--deny-warnings"]));
-  check("format", () => runs("prettier", "prettier", ["--check", "--log-level=warn", "."]));
+  const isFormatted = await format;
+  check("format", () => isFormatted);
 }
 await runTests();
 
@@ -44,14 +48,21 @@ function fail(name) {
   failures.push(name);
 }
 
-/** Runs a package's own program through Node, so that no shell and no system's file endings matter. */
-function runs(name, program, args) {
+/** The file of a package's own program, which is run through Node, so that no shell and no system's file endings matter. */
+function programOf(name, program) {
   const manifest = createRequire(import.meta.url).resolve(`${name}/package.json`);
   const { bin } = createRequire(import.meta.url)(manifest);
-  const file = join(dirname(manifest), typeof bin === "string" ? bin : bin[program]);
-  return (
-    spawnSync(process.execPath, [file, ...args], { stdio: ["ignore", "inherit", "inherit"] }).status === 0
-  );
+  return join(dirname(manifest), typeof bin === "string" ? bin : bin[program]);
+}
+
+function runs(name, program, args) {
+  return spawnSync(process.execPath, [programOf(name, program), ...args], { stdio }).status === 0;
+}
+
+/** Runs a program while others run; whether it ended well. */
+function beside(name, program, args) {
+  const child = spawn(process.execPath, [programOf(name, program), ...args], { stdio });
+  return new Promise((resolve) => child.on("close", (status) => resolve(status === 0)));
 }
 
 async function runTests() {

@@ -6,7 +6,7 @@ import { speakerOf } from "./names/spoken.ts";
 
 const known = new WeakMap<Graph, ReadonlySet<Id>>();
 
-/** Tells the ids that appear in no output: those the settings withhold, their parts, and what is about nothing else. */
+/** Tells the ids that appear in no output: those the settings withhold, their parts, what is about nothing else, and what has the id of such a one in its own. */
 export function withheldIn(graph: Graph): (id: Id) => boolean {
   const ids = known.get(graph) ?? closedOver(graph);
   known.set(graph, ids);
@@ -54,9 +54,23 @@ function closedOver(graph: Graph): ReadonlySet<Id> {
   const ids = new Set(graph.settings.withhold.flatMap((id) => [id, ...graph.withParts(id)]));
   for (let size = 0; size !== ids.size;) {
     size = ids.size;
-    for (const record of graph.records.values()) if (leansOn(record, ids)) ids.add(record.id);
+    for (const record of graph.records.values())
+      if (leansOn(record, ids) || idTells(graph, record, ids)) ids.add(record.id);
   }
   return ids;
+}
+
+/** Whether the id that a record goes by has that of something withheld in it: `OF:DIMENSION@KEY` of the source, `TRENCH/PHOTO` of the trench. */
+function idTells(graph: Graph, record: AnyLinked, ids: ReadonlySet<Id>): boolean {
+  if (record.named) {
+    const slashes = [...record.id.matchAll(/\//gu)].map(({ index }) => record.id.slice(0, index));
+    return slashes.some((whole) => ids.has(whole));
+  }
+  const first = "from" in record.values ? record.values.from?.[0]?.key : undefined;
+  const passage = first === undefined ? undefined : graph.records.get(first);
+  const source = (passage?.list === "passages" ? passage.values.from?.[0]?.key : undefined) ?? first;
+  const who = record.list === "positions" ? record.values.who : [];
+  return [...who, ...(source === undefined ? [] : [source])].some((id) => ids.has(id));
 }
 
 /** Whether a record would be about nothing without what is withheld. */

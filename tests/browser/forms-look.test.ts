@@ -63,7 +63,7 @@ walk("shows troubles, what fits, and what asks back, without a complaint of axe"
     await toField(page, "outcomes");
     await page.keyboard.press("Enter");
     await page.keyboard.press("Control+Enter");
-    await page.getByText("Missing `method`, expected in every such record").waitFor();
+    await page.getByText("Missing “method”, expected in every such record").waitFor();
     await toField(page, "of", "Shift+Tab");
     await page.keyboard.type("ring");
     await page.locator("[role=option]").first().waitFor();

@@ -66,10 +66,10 @@ walk("refuses what is not right yet, takes the focus there, and mends it by one 
     await visit(page, "/new/measurements?of=ring-a");
     await fill(page, "dimension", "depth");
     await page.keyboard.press("Control+Enter");
-    await page.getByText("Missing `value`, expected in every such record").waitFor();
+    await page.getByText("Missing “value”, expected in every such record").waitFor();
     await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe("at-value");
     await page.keyboard.insertText("18,2 cm");
-    await page.getByText("Unexpected number `18,2`").waitFor();
+    await page.getByText("Unexpected number “18,2”").waitFor();
     expect(await page.locator("#at-value").getAttribute("aria-invalid")).toBe("true");
     await page.keyboard.press("Tab");
     await page.keyboard.press("Enter");
@@ -144,7 +144,7 @@ walk("makes a new answer, gives it another name, and takes it out again", async 
     await page.getByLabel("New name in the files").waitFor();
     await page.keyboard.insertText("roofed");
     await page.keyboard.press("Enter");
-    await page.getByText("Duplicate id `roofed`").waitFor();
+    await page.getByText("Duplicate id “roofed”").waitFor();
     await page.keyboard.press("Control+A");
     await page.keyboard.insertText("roof-still");
     await page.keyboard.press("Enter");

@@ -34,7 +34,8 @@ const pages = [
 async function smallTargets(page: Page): Promise<readonly string[]> {
   return page.evaluate(() =>
     [...document.querySelectorAll<HTMLElement>("button, input, select, summary, [role=slider], nav a")]
-      .filter((one) => one.checkVisibility())
+      // A field for files that is kept out of sight is reached by the button before it.
+      .filter((one) => one.checkVisibility() && !one.matches(".unseen[tabindex='-1']"))
       .map((one) => ({ one, box: one.getBoundingClientRect() }))
       .filter(({ box }) => box.width < 24 || box.height < 24)
       .map(({ one }) => one.outerHTML.slice(0, 120)),
@@ -47,11 +48,13 @@ const overflow = (page: Page): Promise<number> =>
 for (const scheme of ["light", "dark"] as const) {
   walk(`finds nothing against any page with axe, in ${scheme}`, async (page) => {
     await page.emulateMedia({ colorScheme: scheme });
+    // In the dark a page differs by its colours alone.
+    const rules = scheme === "dark" ? ["color-contrast"] : undefined;
     await through(page, copyOf("demo-corpus"), async () => {
       const found: string[] = [];
       for (const path of pages) {
         await visit(page, path);
-        for (const one of await complaintsOf(page, "html")) found.push(`${path} ${one}`);
+        for (const one of await complaintsOf(page, "html", rules)) found.push(`${path} ${one}`);
         if ((await page.locator("h1").textContent()) === words.notThere && !path.endsWith("there-is-none"))
           found.push(`${path} is not there`);
       }

@@ -86,7 +86,7 @@ walk(
   "finds a scholar by a Greek word from the page of numbers, and goes back to what was found",
   async (page) => {
     await through(page, demo, async () => {
-      await page.keyboard.press("5");
+      await page.keyboard.press("6");
       await titled(page, "Numbers");
       await page.keyboard.press("/");
       await page.keyboard.insertText("ΜΑΥΡΟΓΙΑΝΝΗ");
@@ -114,7 +114,7 @@ walk(
 
 walk("reads a number's cautions past its tables, by keys alone", async (page) => {
   await through(page, demo, async () => {
-    await page.keyboard.press("5");
+    await page.keyboard.press("6");
     await titled(page, "Numbers");
     await tabTo(page, "Twenty-two gaps of both rings against the pace");
     await page.keyboard.press("Enter");

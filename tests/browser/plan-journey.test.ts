@@ -26,7 +26,7 @@ walk(
   "compares two scholars, replays the years, supposes what an examination may show, and comes back, by keys alone",
   async (page) => {
     await through(page, copyOf("demo-corpus"), async () => {
-      await page.keyboard.press("6");
+      await page.keyboard.press("7");
       await shown(page, "/scholars");
       await tabTo(page, "Claims by scholars");
       await page.keyboard.press("Enter");

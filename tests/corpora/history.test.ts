@@ -27,7 +27,7 @@ function check(...words: readonly string[]): string {
 }
 
 test("check --history tells the dispute publication by publication, in text and in JSON", () => {
-  const text = check("--history", "--no-memo");
+  const text = check("--history");
   expect(text).toMatch(/^1896: 2 claims are named for the first time\n {2}Hale 1896: 2 claims, /);
   expect(text).toContain("\n1937: 1 claim opens, 2 are named for the first time\n");
   expect(text).toMatch(/\n {2}╍╍╍╍ open {2}an open ring \(stood until then\)\n/);

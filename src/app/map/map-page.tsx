@@ -13,6 +13,8 @@ import { YearRod } from "../parts/year-rod.tsx";
 import { mirrored } from "../words/reader/language.ts";
 import { mapWords } from "../words/shown/map.ts";
 import { yearIn } from "../words/index.ts";
+import { withTurned } from "./arguing/boxes.ts";
+import { useTurned } from "./arguing/hand.ts";
 import { Drawing } from "./widget/drawing.tsx";
 import type { MapDoes } from "./widget/does.ts";
 import { NarrowStart } from "./narrow.tsx";
@@ -30,7 +32,9 @@ interface Props {
 
 /** The map's page: the question, the year, ways to move, the section itself, and what the year changed. */
 export function MapPage({ page: given, address }: Props) {
-  const page = useMemo(() => (mirrored ? { ...given, scene: turned(given.scene) } : given), [given]);
+  const tried = useTurned();
+  const placed = useMemo(() => (mirrored ? { ...given, scene: turned(given.scene) } : given), [given]);
+  const page = useMemo(() => withTurned(placed, tried), [placed, tried]);
   const { asOf, toYear, toLook, query } = address;
   const { view, scene, questions } = page;
   const stageRef = useRef<Stage | null>(null);
@@ -50,7 +54,7 @@ export function MapPage({ page: given, address }: Props) {
     return (
       <>
         <h1>{mapWords.title}</h1>
-        <Empty {...mapWords.noQuestion} />
+        <Empty {...mapWords.noQuestion} make={["questions"]} />
       </>
     );
   if (narrow && view.focus === null)

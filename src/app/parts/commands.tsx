@@ -41,12 +41,12 @@ export function Commands() {
   );
 }
 
-/** The rooms as they stand at the side: some with a key of their own, the first nine others with a figure. */
+/** The rooms as they stand at the side: some with a key of their own, the first ten others with a figure. */
 function roomActions(): readonly Action[] {
   let figure = 0;
   const figureOf = (): string | null => {
     figure += 1;
-    return figure <= 9 ? String(figure) : null;
+    return figure <= 10 ? String(figure % 10) : null;
   };
   return [...document.querySelectorAll<HTMLAnchorElement>(".side nav a")].map((link) => ({
     name: link.firstElementChild?.textContent ?? link.textContent,

@@ -16,6 +16,7 @@ import {
   rmdirSync,
   writeSync,
 } from "node:fs";
+import type { Stats } from "node:fs";
 import { dirname } from "node:path";
 
 /** What stands at a path; a link is not followed. */
@@ -62,10 +63,20 @@ export interface Disk {
   readonly removeFolder: (path: string) => void;
 }
 
+/** What stands at a path; undefined where nothing does, and below something that is no folder. */
+function lookedAt(path: string): Stats | undefined {
+  try {
+    return lstatSync(path, { throwIfNoEntry: false });
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code === "ENOTDIR") return undefined;
+    throw error;
+  }
+}
+
 /** The disk of this machine. */
 export const nodeDisk: Disk = {
   see: (path) => {
-    const is = lstatSync(path, { throwIfNoEntry: false });
+    const is = lookedAt(path);
     if (!is) return null;
     const kind = is.isFile() ? "file" : is.isDirectory() ? "folder" : is.isSymbolicLink() ? "link" : "device";
     return { kind, size: is.size, mode: is.mode, uid: is.uid, gid: is.gid, changed: is.mtimeMs };

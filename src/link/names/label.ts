@@ -3,7 +3,7 @@ import { yearText } from "../../base/date/year.ts";
 import { inEnglish } from "../../base/text/said/english.ts";
 import { row, say } from "../../base/text/said/said.ts";
 import type { Hole, Said, Text } from "../../base/text/said/said.ts";
-import type { AnyLinked, Graph } from "../graph.ts";
+import type { AnyLinked, Graph, Linked } from "../graph.ts";
 import { speakerOf } from "./spoken.ts";
 import { withheldIn } from "../withheld.ts";
 
@@ -39,7 +39,7 @@ function ownLabel(graph: Graph, record: AnyLinked): Text {
     case "positions": {
       const claim = labelText(graph, record.values.claim);
       const held = typeof claim === "string" ? withoutStop(claim) : claim;
-      return stanceLabel(record.values.stance, together(graph, record.values.who), held);
+      return stanceLabel(record.values, together(graph, record.values.who), held);
     }
     case "images":
       return pictureLabel(record.values.kind, row(namesIn(graph, record.values.of), "comma"));
@@ -87,16 +87,17 @@ function together(graph: Graph, ids: readonly Id[]): Text {
   return others.reduce((before, other) => say`${before} and ${other}`, one);
 }
 
-function stanceLabel(stance: "holds" | "rejects" | "doubts" | "leaves-open", who: Text, claim: Text): Said {
-  switch (stance) {
+function stanceLabel(position: Linked<"positions">["values"], who: Text, claim: Text): Said {
+  const several = position.who.length > 1;
+  switch (position.stance) {
     case "holds":
-      return say`${who} holds: ${claim}`;
+      return several ? say`${who} hold: ${claim}` : say`${who} holds: ${claim}`;
     case "rejects":
-      return say`${who} rejects: ${claim}`;
+      return several ? say`${who} reject: ${claim}` : say`${who} rejects: ${claim}`;
     case "doubts":
-      return say`${who} doubts: ${claim}`;
+      return several ? say`${who} doubt: ${claim}` : say`${who} doubts: ${claim}`;
     case "leaves-open":
-      return say`${who} leaves open: ${claim}`;
+      return several ? say`${who} leave open: ${claim}` : say`${who} leaves open: ${claim}`;
   }
 }
 

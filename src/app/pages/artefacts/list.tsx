@@ -8,6 +8,7 @@ import { Empty } from "../../parts/empty.tsx";
 import { artefactWords as words } from "../../words/shown/artefacts.ts";
 import { empty } from "../../words/shown/empty.ts";
 import { inReadersWords } from "../../words/reader/said.ts";
+import { ToGrid } from "../desk/grid/to-grid.tsx";
 import { DrawingFigure } from "./drawing.tsx";
 
 interface Props {
@@ -38,6 +39,7 @@ export function ArtefactsPage({ page, draw, unit, asOf, toLook }: Props) {
   return (
     <div className="artefacts">
       <h1>{words.artefacts}</h1>
+      <ToGrid asOf={asOf} />
       {page.drawing !== null && (
         <section>
           <h2 className="label" ref={comparison} tabIndex={-1}>
@@ -47,7 +49,7 @@ export function ArtefactsPage({ page, draw, unit, asOf, toLook }: Props) {
         </section>
       )}
       {page.things.length === 0 ? (
-        <Empty {...empty.artefacts} />
+        <Empty {...empty.artefacts} make={["artefacts"]} />
       ) : (
         <>
           <p className="quiet help">{words.help}</p>

@@ -47,7 +47,7 @@ export function ExaminationsPage({ page, address }: Props) {
       {asOf !== null && <YearRod years={page.years} asOf={asOf} toYear={toYear} />}
       {lens.suppose !== undefined && <p className="quiet">{words.ofTheRecord}</p>}
       <output className="quiet working">{stateOf(page)}</output>
-      {recorded === 0 && <Empty {...empty.examinations} />}
+      {recorded === 0 && <Empty {...empty.examinations} make={["examinations"]} />}
       {plan && recorded > 0 && (
         <>
           <Undecided contest={plan.contest} asOf={asOf} />

@@ -3,6 +3,7 @@ import type { KeyboardEvent } from "react";
 import { useLocation } from "wouter";
 import type { OutlineLine } from "../../../show/pages/outline.ts";
 import { recordPath, underLens } from "../../address.ts";
+import { ArguingOn } from "../../map/arguing/ways-row.tsx";
 import { useActions } from "../../parts/actions.tsx";
 import { dirOf } from "../../parts/link.tsx";
 import { StandingMark } from "../../parts/standing.tsx";
@@ -88,7 +89,12 @@ export function OutlinePage({
   return (
     <>
       <h1>{words.outline}</h1>
-      {lines.length === 0 ? <Empty {...empty.outline} /> : <p className="quiet help">{words.outlineHelp}</p>}
+      {lines.length === 0 ? (
+        <Empty {...empty.outline} make={["arguments"]} />
+      ) : (
+        <p className="quiet help">{words.outlineHelp}</p>
+      )}
+      {shown[at] !== undefined && <ArguingOn id={shown[at].line.to} named />}
       <ul
         className="tree"
         hidden={lines.length === 0}

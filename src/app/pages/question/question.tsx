@@ -1,5 +1,6 @@
 import type { Holder, QuestionPage as Question } from "../../../show/pages/question.ts";
 import type { Decider } from "../../../show/plan/deciding.ts";
+import { ArguingOn } from "../../map/arguing/ways-row.tsx";
 import { RecordLink } from "../../parts/link.tsx";
 import { StandingMark } from "../../parts/standing.tsx";
 import { words, yearIn } from "../../words/index.ts";
@@ -22,6 +23,7 @@ export function QuestionPage({ question, asOf, toYear }: Props) {
       <h1 dir="auto">{question.text}</h1>
       <p className="lead">{summary(question)}</p>
       <ToForms kind="question" id={question.id} asOf={asOf} />
+      <ArguingOn kind="question" id={question.id} />
       <YearRod years={question.years} asOf={asOf} toYear={toYear} />
       <h2 className="label">{question.exclusive ? words.answersExclusive : words.answersOpen}</h2>
       <table className="answers">

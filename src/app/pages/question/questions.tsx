@@ -2,6 +2,9 @@ import { Link } from "wouter";
 import type { Standing } from "../../../judge/judge.ts";
 import type { Contents } from "../../../show/pages/contents.ts";
 import { questionPath, underLens } from "../../address.ts";
+import { FloorList } from "../../desk/floor/floor-list.tsx";
+import { ArgumentDrafts } from "../../map/arguing/slip/draft-list.tsx";
+import { ToImport } from "../desk/import/to-import.tsx";
 import { StandingMark } from "../../parts/standing.tsx";
 import { Empty } from "../../parts/empty.tsx";
 import { empty } from "../../words/shown/empty.ts";
@@ -30,7 +33,11 @@ export function QuestionsPage({
   return (
     <>
       <h1>{words.questions}</h1>
-      {contents.questions.length === 0 && <Empty {...empty.questions} />}
+      {contents.questions.length === 0 && (
+        <Empty {...empty.questions} make={["questions"]}>
+          <ToImport asOf={asOf} />
+        </Empty>
+      )}
       <ul className="questions">
         {contents.questions.map((question) => (
           <li key={question.id}>
@@ -48,6 +55,8 @@ export function QuestionsPage({
           </li>
         ))}
       </ul>
+      <FloorList asOf={asOf} />
+      <ArgumentDrafts />
     </>
   );
 }

@@ -31,7 +31,11 @@ export function ScholarsPage({ page, address }: Props) {
       <YearRod years={page.years} asOf={asOf} toYear={toYear} />
       {page.scholars.length > 0 && <Looks label={words.looks} looks={looks} asOf={asOf} />}
       {page.scholars.length === 0 &&
-        (asOf === null ? <Empty {...empty.scholars} /> : <p>{words.noneThen}</p>)}
+        (asOf === null ? (
+          <Empty {...empty.scholars} make={["scholars", "positions"]} />
+        ) : (
+          <p>{words.noneThen}</p>
+        ))}
       {page.scholars.length > 0 && look === null && <ScholarTable scholars={page.scholars} asOf={asOf} />}
       {page.scholars.length > 0 && look !== null && (
         <Claims page={page} asOf={asOf} narrow={narrow} byScholar={look === "scholars"} />

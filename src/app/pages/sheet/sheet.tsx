@@ -5,23 +5,30 @@ import type { Tie } from "../../../show/pages/ties.ts";
 import type { Decider } from "../../../show/plan/deciding.ts";
 import type { ExaminationLine } from "../../../show/plan/line.ts";
 import { RecordLink, dirOf } from "../../parts/link.tsx";
+import { ArguingOn } from "../../map/arguing/ways-row.tsx";
 import { Pieces } from "../../parts/pieces.tsx";
 import { StandingMark } from "../../parts/standing.tsx";
 import { sheetWords, tieWords, words } from "../../words/index.ts";
 import { numberName } from "../../words/numbers.ts";
 import { marks } from "../../words/reader/marks.ts";
 import { inReadersWords } from "../../words/reader/said.ts";
+import { ToImage } from "../artefacts/images/to-image.tsx";
 import { ToArtefact } from "../artefacts/to-artefact.tsx";
 import { Deciders, OwnOutcomes } from "../examinations/deciders.tsx";
 import { FieldList } from "../../parts/fields.tsx";
 import { FindingList } from "../lists/findings.tsx";
+import { ToGrid } from "../desk/grid/to-grid.tsx";
 import { ToEntry } from "../desk/import/to-entry.tsx";
+import { ToVisit } from "../desk/visit/to-visit.tsx";
 import { ToNumber } from "../numbers/to-number.tsx";
+import { ToPaper } from "../papers/capture/to-paper.tsx";
 import { Explained } from "./explained.tsx";
 import { ToForms } from "./form/to-form.tsx";
+import { PassageSays } from "./passage.tsx";
 import { Reference } from "./reference/reference.tsx";
 import { Resting } from "./resting.tsx";
 import { Holders } from "../question/question.tsx";
+import { ToQuestion } from "../question/to-question.tsx";
 import { ToScholar } from "../scholars/to-scholar.tsx";
 
 /** A sheet with what a plan tells of its record; null where no plan is made yet. */
@@ -39,11 +46,19 @@ export function SheetPage({ sheet, asOf }: { readonly sheet: Shown; readonly asO
     <article className="sheet">
       <p className="label kind">{inReadersWords(sheet.kindSaid)}</p>
       <h1 dir={dirOf(title)}>{title}</h1>
+      {sheet.kind === "question" && <ToQuestion id={sheet.id} asOf={asOf} />}
       {sheet.kind === "artefact" && <ToArtefact id={sheet.id} asOf={asOf} />}
+      {sheet.kind === "image" && <ToImage id={sheet.id} asOf={asOf} />}
       {sheet.kind === "scholar" && <ToScholar id={sheet.id} asOf={asOf} />}
       {sheet.kind === "derivation" && <ToNumber id={sheet.id} asOf={asOf} />}
       {sheet.kind === "source" && <ToEntry id={sheet.id} asOf={asOf} />}
+      {sheet.kind === "examination" && <ToVisit id={sheet.id} asOf={asOf} />}
+      <ToPaper links={sheet.papers} source={sheet.kind === "source" ? sheet.id : null} asOf={asOf} />
       <ToForms kind={sheet.kind} id={sheet.id} asOf={asOf} />
+      {(sheet.kind === "source" || sheet.kind === "passage") && (
+        <ToGrid known={{ from: sheet.id }} asOf={asOf} />
+      )}
+      <ArguingOn kind={sheet.kind} id={sheet.id} />
       {sheet.standing !== null && (
         <div className="verdict">
           <StandingMark standing={sheet.standing} />
@@ -60,7 +75,11 @@ export function SheetPage({ sheet, asOf }: { readonly sheet: Shown; readonly asO
       {sheet.fields.length > 0 && (
         <section>
           <h2 className="label">{heads?.says ?? words.whatItSays}</h2>
-          <FieldList fields={sheet.fields} asOf={asOf} />
+          {sheet.kind === "passage" ? (
+            <PassageSays fields={sheet.fields} asOf={asOf} />
+          ) : (
+            <FieldList fields={sheet.fields} asOf={asOf} />
+          )}
         </section>
       )}
       {sheet.numbers.length > 0 && (

@@ -4,7 +4,7 @@ import { toldIn } from "./tongue.ts";
 import type { Tongue } from "./tongue.ts";
 
 /** English: what is said is its own key. */
-const english: Tongue = {
+export const english: Tongue = {
   sentence: (say) => say,
   count: ({ count, inWords }) => (inWords ? counted(count) : String(count)),
   row: (texts, by) => {

@@ -2,7 +2,7 @@ import { parseQuantity } from "../../../../base/quantity/quantity-text.ts";
 import type { QuantityContext } from "../../../../base/quantity/quantity-text.ts";
 import type { Finding } from "../../../../base/finding.ts";
 import { inEnglish } from "../../../../base/text/said/english.ts";
-import { say } from "../../../../base/text/said/said.ts";
+import { coded, say } from "../../../../base/text/said/said.ts";
 import type { Text } from "../../../../base/text/said/said.ts";
 import type { Graph } from "../../../../link/graph.ts";
 import type { Field, Fields } from "../../../../read/grammar/field.ts";
@@ -65,7 +65,7 @@ function namedIn(
   const each = expected === "in every such record";
   return names.map((name) => ({
     name,
-    message: each ? say`Missing ${`\`${name}\``}, expected in every such record` : message,
+    message: each ? say`Missing ${coded(name)}, expected in every such record` : message,
   }));
 }
 

@@ -176,7 +176,8 @@ export function Chosen({
             const again = values.some((one) => keyOf(one) === choice.id);
             if (again && !cited) return;
             all([...values, choice.id]);
-            toPlace(cited ? [...path, values.length] : path);
+            // Of a field of one, nothing is left to type into: what was chosen has the focus.
+            toPlace(cited || !several ? [...path, values.length] : path);
           }}
           told={{
             id,

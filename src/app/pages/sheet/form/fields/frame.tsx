@@ -42,7 +42,7 @@ export function Frame({ path, field, group = false, help, children }: Props) {
       <div className="body">
         {children}
         <p className="quiet help" id={`${id}-help`}>
-          {inReadersWords(field.doc).replace(/`/g, "")} {help}
+          {inReadersWords(field.doc)} {help}
         </p>
         <p className="meaning" id={`${id}-meaning`}>
           {meaning !== null && (

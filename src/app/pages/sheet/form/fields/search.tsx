@@ -5,6 +5,8 @@ import type { Choice, Choices } from "../../../../../show/desk/forms/offered/cho
 import { formWords as words } from "../../../../words/desk/forms.ts";
 import { askModel } from "../asking.ts";
 import { inReadersWords } from "../../../../words/reader/said.ts";
+import { kindOf } from "../../../../../read/grammar/kinds.ts";
+import { useMaking } from "./making.ts";
 
 /** So many are offered at once. */
 const most = 8;
@@ -19,14 +21,18 @@ interface Props {
   readonly told: Readonly<Record<string, string | boolean>>;
 }
 
-/** A field that searches while one types: arrow keys go through what fits, Enter takes it, Escape shuts the list. */
+/** A field that searches while one types: arrow keys go through what fits, Enter takes it, Escape shuts the list. What is not recorded yet can be. */
 export function Search({ from, text, onType, onChoose, free, told }: Props) {
   const [open, setOpen] = useState(false);
   const [at, setAt] = useState(-1);
   const found = useChoices(from, text, open);
   const listId = useId();
   const first = found?.first ?? [];
-  const active = at >= 0 ? at : free || text === "" ? -1 : 0;
+  const making = useMaking(from);
+  const [trouble, setTrouble] = useState("");
+  const makes = making !== null && found !== null && text.trim() !== "" && !free;
+  const count = first.length + (makes ? 1 : 0);
+  const active = at >= 0 ? at : free || text === "" || first.length === 0 ? -1 : 0;
   const shown = open && found !== null && (first.length > 0 || !free);
 
   const option = shown && active >= 0 ? `${listId}-${active}` : undefined;
@@ -39,13 +45,18 @@ export function Search({ from, text, onType, onChoose, free, told }: Props) {
     setAt(-1);
     onChoose(choice);
   };
+  const make = async (): Promise<void> => {
+    const made = await making?.make(text);
+    if (made && "id" in made) take(made);
+    else setTrouble(made?.problem ?? "");
+  };
   const onKey = (event: KeyboardEvent): void => {
     if (event.nativeEvent.isComposing || event.altKey || event.ctrlKey || event.metaKey) return;
     if (event.key === "ArrowDown" || event.key === "ArrowUp") {
       event.preventDefault();
       const step = event.key === "ArrowDown" ? 1 : -1;
       if (!open) setOpen(true);
-      else if (first.length > 0) setAt((active + step + first.length) % first.length);
+      else if (count > 0) setAt(active < 0 && step < 0 ? count - 1 : (active + step + count) % count);
     } else if (event.key === "Escape" && open) {
       event.preventDefault();
       event.stopPropagation();
@@ -55,6 +66,7 @@ export function Search({ from, text, onType, onChoose, free, told }: Props) {
       event.preventDefault();
       const choice = shown ? first[active] : undefined;
       if (choice) take(choice);
+      else if (shown && makes && active === first.length) void make();
       else if (!shown) setOpen(true);
     }
   };
@@ -76,6 +88,7 @@ export function Search({ from, text, onType, onChoose, free, told }: Props) {
         onChange={(event) => {
           setOpen(true);
           setAt(-1);
+          setTrouble("");
           onType(event.target.value);
         }}
         onKeyDown={onKey}
@@ -98,9 +111,26 @@ export function Search({ from, text, onType, onChoose, free, told }: Props) {
                 <Named choice={one} />
               </li>
             ))}
+            {makes && (
+              <li
+                id={`${listId}-${first.length}`}
+                role="option"
+                aria-selected={active === first.length}
+                onPointerDown={(event) => {
+                  event.preventDefault();
+                  void make();
+                }}
+              >
+                {words.record(kindOf(making.list).singular, text.trim())}
+              </li>
+            )}
           </ul>
         )}
-        <output className="quiet">{shown && words.fitting(first.length, found.more)}</output>
+        <output className="quiet">
+          {shown && words.fitting(first.length, found.more)}
+          {shown && makes && first.length === 0 && ` ${words.recordKeys}`}
+          {trouble !== "" && ` ${trouble}`}
+        </output>
       </div>
     </div>
   );
