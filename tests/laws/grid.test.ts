@@ -146,6 +146,7 @@ describe("rows", () => {
       state: fc.constantFrom("", "preserved", "reconstructed"),
       between: fc.constantFrom("", "at the lip"),
     });
+    const twice = { thing: "bowl-1", tenths: 175, state: "reconstructed", between: "" };
     fc.assert(
       fc.property(fc.array(figures, { minLength: 1, maxLength: 5 }), (rows) => {
         const begun = gridOf({ from: "reed-2001", value: "cm", between: "" }, []);
@@ -175,7 +176,8 @@ describe("rows", () => {
           if (!enters) expect(rims?.leftOut.find(({ id }) => id === record.id)?.why).toEqual(taker?.leftOut);
         });
       }),
-      { numRuns: 30 },
+      // Two rows that say the same are two rows.
+      { numRuns: 30, examples: [[[twice, twice]]] },
     );
   });
 

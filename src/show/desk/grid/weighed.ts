@@ -79,7 +79,8 @@ interface Entered {
  */
 export function rowsWeighed(corpus: GridCorpus, draft: GridDraft): readonly RowWeighed[] {
   const rows = rowsRead(corpus.graph, draft).flatMap(({ read, record }) =>
-    record ? [{ key: read.key, record }] : [],
+    // Rows that say the same are read as one; each is told from the others by its node.
+    record ? [{ key: read.key, record: { ...record, node: { ...record.node } } }] : [],
   );
   if (rows.length === 0) return [];
   const reading = readCorpus(corpus.files, corpus.read);
