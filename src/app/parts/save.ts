@@ -1,6 +1,11 @@
 /** Gives an SVG text to the browser as a file to keep. */
 export function saveSvg(text: string, name: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type: "image/svg+xml" }));
+  saveText(text, name, "image/svg+xml");
+}
+
+/** Gives a text of some media type to the browser as a file to keep. */
+export function saveText(text: string, name: string, type: string): void {
+  const address = URL.createObjectURL(new Blob([text], { type }));
   const link = document.createElement("a");
   link.href = address;
   link.download = name;

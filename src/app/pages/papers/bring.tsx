@@ -1,8 +1,8 @@
-import { useRef, useState } from "react";
 import type { Id } from "../../../base/finding.ts";
 import { fileNameOf, freePaper, inReadingOrder, papersFolder } from "../../../show/desk/papers/papers.ts";
 import { useDesk } from "../../desk/desk.tsx";
 import { enclose } from "../../model/enclosed.ts";
+import { DropFiles } from "../../parts/leaves/drop-files.tsx";
 import { paperWords as words } from "../../words/reading/papers.ts";
 import { inReadersWords } from "../../words/reader/said.ts";
 
@@ -18,8 +18,6 @@ interface Props {
 
 /** Where a paper of a source is dropped or chosen; it is put into the corpus's folder under the source's key. */
 export function BringPaper({ source, files, onBrought, onSaid }: Props) {
-  const field = useRef<HTMLInputElement>(null);
-  const [over, setOver] = useState(false);
   if (useDesk().state.readOnly !== null) return null;
   const bring = async (given: readonly File[]): Promise<void> => {
     if (given.length === 0) return;
@@ -39,37 +37,13 @@ export function BringPaper({ source, files, onBrought, onSaid }: Props) {
     if (first !== undefined) onBrought(first);
   };
   return (
-    <div
-      className={over ? "paper-bring over" : "paper-bring"}
-      onDragOver={(event) => {
-        event.preventDefault();
-        setOver(true);
-      }}
-      onDragLeave={() => setOver(false)}
-      onDrop={(event) => {
-        event.preventDefault();
-        setOver(false);
-        void bring([...event.dataTransfer.files]);
-      }}
-    >
-      <span>{words.drop}</span>{" "}
-      <button type="button" onClick={() => field.current?.click()}>
-        {words.choose}
-      </button>
-      <input
-        ref={field}
-        type="file"
-        multiple
-        accept=".pdf,.png,.jpg,.jpeg,.webp,.gif"
-        aria-label={words.bring}
-        className="unseen"
-        tabIndex={-1}
-        onChange={(event) => {
-          void bring([...(event.target.files ?? [])]);
-          event.target.value = "";
-        }}
-      />
-    </div>
+    <DropFiles
+      look="paper-bring"
+      words={{ drop: words.drop, choose: words.choose, label: words.bring }}
+      accept=".pdf,.png,.jpg,.jpeg,.webp,.gif"
+      several
+      onFiles={(given) => void bring(given)}
+    />
   );
 }
 

@@ -1,7 +1,8 @@
-import { useRef, useState } from "react";
+import { useState } from "react";
 import { useLocation } from "wouter";
 import { useDesk } from "../../../desk/desk.tsx";
 import { enclose, useEnclosed } from "../../../model/enclosed.ts";
+import { DropFiles } from "../../../parts/leaves/drop-files.tsx";
 import { inReadersWords } from "../../../words/reader/said.ts";
 import { imageWords as words } from "../../../words/recording/images.ts";
 import { newPath } from "../../sheet/form/paths.ts";
@@ -13,8 +14,6 @@ export function BringPicture({ thing }: { readonly thing: string }) {
   const { readOnly } = useDesk().state;
   const enclosed = useEnclosed();
   const [, go] = useLocation();
-  const field = useRef<HTMLInputElement>(null);
-  const [over, setOver] = useState(false);
   const [said, setSaid] = useState("");
   if (readOnly !== null) return readOnly === "" ? null : <p className="quiet">{words.readOnly(readOnly)}</p>;
   const take = async (given: File | undefined): Promise<void> => {
@@ -31,37 +30,13 @@ export function BringPicture({ thing }: { readonly thing: string }) {
   };
   return (
     <>
-      <div
-        className={over ? "drop over" : "drop"}
-        onDragOver={(event) => {
-          event.preventDefault();
-          setOver(true);
-        }}
-        onDragLeave={() => setOver(false)}
-        onDrop={(event) => {
-          event.preventDefault();
-          setOver(false);
-          void take([...event.dataTransfer.files][0]);
-        }}
+      <DropFiles
+        words={{ drop: words.drop, choose: words.choose, label: words.chosen }}
+        accept=".jpg,.jpeg,.png,.webp,.gif,.svg"
+        onFiles={([given]) => void take(given)}
       >
-        <span>{words.drop}</span>{" "}
-        <button type="button" onClick={() => field.current?.click()}>
-          {words.choose}
-        </button>
-        <input
-          ref={field}
-          type="file"
-          accept=".jpg,.jpeg,.png,.webp,.gif,.svg"
-          aria-label={words.chosen}
-          className="unseen"
-          tabIndex={-1}
-          onChange={(event) => {
-            void take(event.target.files?.[0]);
-            event.target.value = "";
-          }}
-        />
         <p className="quiet">{words.kinds}</p>
-      </div>
+      </DropFiles>
       <output className="quiet">{said}</output>
     </>
   );

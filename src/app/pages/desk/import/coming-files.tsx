@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from "react";
+import { DropFiles } from "../../../parts/leaves/drop-files.tsx";
 import { importWords as words } from "../../../words/desk/import.ts";
 import { filesRead } from "./files.ts";
 import type { FileRead } from "./files.ts";
@@ -12,11 +13,9 @@ interface Props {
 
 /** The files that are to come in: dropped, chosen or pasted, each with what was found in it. */
 export function ComingFiles({ read, told, onRead }: Props) {
-  const field = useRef<HTMLInputElement>(null);
   const choose = useRef<HTMLButtonElement>(null);
   const list = useRef<HTMLUListElement>(null);
   const leaves = useRef(false);
-  const [over, setOver] = useState(false);
   const [text, setText] = useState("");
   const take = async (files: Iterable<File>): Promise<void> => {
     const fresh = await filesRead(files);
@@ -39,37 +38,13 @@ export function ComingFiles({ read, told, onRead }: Props) {
   };
   return (
     <>
-      <div
-        className={over ? "drop over" : "drop"}
-        onDragOver={(event) => {
-          event.preventDefault();
-          setOver(true);
-        }}
-        onDragLeave={() => setOver(false)}
-        onDrop={(event) => {
-          event.preventDefault();
-          setOver(false);
-          void take(event.dataTransfer.files);
-        }}
-      >
-        <span>{words.drop}</span>{" "}
-        <button type="button" ref={choose} onClick={() => field.current?.click()}>
-          {words.choose}
-        </button>
-        <input
-          ref={field}
-          type="file"
-          multiple
-          accept=".bib,.bibtex,.ris,.json,.csv,.tsv,.txt"
-          aria-label={words.files}
-          className="unseen"
-          tabIndex={-1}
-          onChange={(event) => {
-            void take([...(event.target.files ?? [])]);
-            event.target.value = "";
-          }}
-        />
-      </div>
+      <DropFiles
+        words={{ drop: words.drop, choose: words.choose, label: words.files }}
+        accept=".bib,.bibtex,.ris,.json,.csv,.tsv,.txt"
+        several
+        button={choose}
+        onFiles={(files) => void take(files)}
+      />
       <details className="paste">
         <summary>{words.paste}</summary>
         <textarea

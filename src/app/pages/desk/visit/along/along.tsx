@@ -1,4 +1,4 @@
-import { useRef, useState } from "react";
+import { useState } from "react";
 import { useLocation } from "wouter";
 import type { Returned } from "../../../../../show/desk/visit/returned.ts";
 import {
@@ -9,15 +9,19 @@ import {
 } from "../../../../../show/desk/visit/returned.ts";
 import type { VisitSheet } from "../../../../../show/desk/visit/sheet/sheet.ts";
 import { visitPath } from "../../../../address.ts";
+import { DropFiles } from "../../../../parts/leaves/drop-files.tsx";
+import { saveText } from "../../../../parts/save.ts";
 import { inReadersWords } from "../../../../words/reader/said.ts";
 import { visitWords as words } from "../../../../words/recording/visit.ts";
 import { isBlank, keepReturned, writtenOn } from "../keeping.ts";
+
+const plain = "text/plain;charset=utf-8";
 
 /** Files of a sheet to take along: a page that needs nothing else, or text. */
 export function TakeAlong({ sheet }: { readonly sheet: VisitSheet }) {
   const take = async (kind: "html" | "md"): Promise<void> => {
     const { sheetFile } = await import("./taking.ts");
-    handOver(sheetFile(sheet, kind), `visit.${kind}`);
+    saveText(sheetFile(sheet, kind), `visit.${kind}`, plain);
   };
   return (
     <section className="along">
@@ -37,20 +41,10 @@ export function TakeAlong({ sheet }: { readonly sheet: VisitSheet }) {
 /** Saves what is written as a file, which comes back as one from paper or another laptop does. */
 export function KeepFile({ sheet }: { readonly sheet: Returned }) {
   return (
-    <button type="button" onClick={() => handOver(returnedText(sheet), "visit.json")}>
+    <button type="button" onClick={() => saveText(returnedText(sheet), "visit.json", plain)}>
       {words.keepFile}
     </button>
   );
-}
-
-function handOver(text: string, name: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type: "text/plain;charset=utf-8" }));
-  const link = document.createElement("a");
-  link.href = address;
-  link.download = name;
-  link.click();
-  // The browser reads the address after the click has returned.
-  setTimeout(() => URL.revokeObjectURL(address), 10_000);
 }
 
 interface BackProps {
@@ -62,9 +56,7 @@ interface BackProps {
 /** Takes a filled sheet back by drop or choice; what is written already is not written over unasked. */
 export function BringBack({ corpus, take }: BackProps) {
   const [, go] = useLocation();
-  const field = useRef<HTMLInputElement>(null);
   const [trouble, setTrouble] = useState<string | null>(null);
-  const [over, setOver] = useState(false);
   const [asking, setAsking] = useState<Returned | null>(null);
   const put = (returned: Returned): void => {
     setAsking(null);
@@ -86,36 +78,11 @@ export function BringBack({ corpus, take }: BackProps) {
   return (
     <section>
       <h2>{words.back}</h2>
-      <div
-        className={over ? "drop over" : "drop"}
-        onDragOver={(event) => {
-          event.preventDefault();
-          setOver(true);
-        }}
-        onDragLeave={() => setOver(false)}
-        onDrop={(event) => {
-          event.preventDefault();
-          setOver(false);
-          void read(event.dataTransfer.files[0]);
-        }}
-      >
-        <span>{words.drop}</span>{" "}
-        <button type="button" onClick={() => field.current?.click()}>
-          {words.chooseFile}
-        </button>
-        <input
-          ref={field}
-          type="file"
-          accept=".json"
-          aria-label={words.back}
-          className="unseen"
-          tabIndex={-1}
-          onChange={(event) => {
-            void read(event.target.files?.[0]);
-            event.target.value = "";
-          }}
-        />
-      </div>
+      <DropFiles
+        words={{ drop: words.drop, choose: words.chooseFile, label: words.back }}
+        accept=".json"
+        onFiles={([file]) => void read(file)}
+      />
       {trouble !== null && <p role="alert">{trouble}</p>}
       {asking !== null && (
         <p role="alert">
