@@ -4,7 +4,7 @@ import { inEnglish } from "../../base/text/said/english.ts";
 import type { Text } from "../../base/text/said/said.ts";
 import { labelOf, labelText } from "../../link/names/label.ts";
 import type { Reported } from "../report/report.ts";
-import { compact, tokensOf } from "../search/fold.ts";
+import { compact, plainWords, tokensOf } from "../search/fold.ts";
 import { shownUnder } from "../withhold.ts";
 
 /** A thing in the tree of things: what it is, where it is kept, how much is known of it, and its parts. */
@@ -99,9 +99,4 @@ export function fitting(things: readonly Thing[], looked: string): readonly Thin
 function hasWord({ plain }: Thing, word: string): boolean {
   const bare = compact(tokensOf(word));
   return plain.includes(word) || (bare !== "" && /\p{N}/u.test(bare) && plain.includes(bare));
-}
-
-/** Words as they are compared: without case and accents. */
-function plainWords(text: string): string {
-  return text.normalize("NFD").replace(/\p{M}/gu, "").toLowerCase();
 }

@@ -49,6 +49,11 @@ export function folded(word: string): string {
     .replace(/[٠-٩۰-۹]/g, (digit) => String(digit.charCodeAt(0) & 15));
 }
 
+/** Words as a list is narrowed by them: without case and accents, all else as it is. */
+export function plainWords(text: string): string {
+  return text.normalize("NFD").replace(/\p{M}/gu, "").toLowerCase();
+}
+
 /** One sign each where a script writes no spaces; elsewhere letters, figures and their marks in a row; `’s` at an end is no word. */
 const words =
   /[\p{sc=Han}\p{sc=Hiragana}\p{sc=Katakana}]|(?:(?![\p{sc=Han}\p{sc=Hiragana}\p{sc=Katakana}])[\p{L}\p{N}\p{M}])+(?:['’ʼ]s(?![\p{L}\p{N}\p{M}]))?/giu;

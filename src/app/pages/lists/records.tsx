@@ -1,5 +1,6 @@
 import { useRef, useState } from "react";
 import type { IndexKind } from "../../../show/pages/contents.ts";
+import { plainWords } from "../../../show/search/fold.ts";
 import { useActions } from "../../parts/actions.tsx";
 import { RecordLink } from "../../parts/link.tsx";
 import { StandingMark } from "../../parts/standing.tsx";
@@ -12,11 +13,6 @@ import { ToImport } from "../desk/import/to-import.tsx";
 import { DraftList } from "../sheet/form/draft-list.tsx";
 import { NewRecords } from "../sheet/form/to-form.tsx";
 
-/** Words as they are compared: without case and accents. */
-function folded(text: string): string {
-  return text.normalize("NFD").replace(/\p{M}/gu, "").toLowerCase();
-}
-
 /** Everything in the corpus by kind, narrowed by words. */
 export function RecordsPage({
   index,
@@ -28,12 +24,12 @@ export function RecordsPage({
   const [filter, setFilter] = useState("");
   const field = useRef<HTMLInputElement>(null);
   useActions(words.records, [{ name: words.filter, key: "f", run: () => field.current?.focus() }]);
-  const wanted = folded(filter).split(/\s+/).filter(Boolean);
+  const wanted = plainWords(filter).split(/\s+/).filter(Boolean);
   const kinds = index
     .map((kind) => ({
       ...kind,
       entries: kind.entries.filter((entry) => {
-        const text = folded(`${inReadersWords(entry.text)} ${entry.id}`);
+        const text = plainWords(`${inReadersWords(entry.text)} ${entry.id}`);
         return wanted.every((word) => text.includes(word));
       }),
     }))

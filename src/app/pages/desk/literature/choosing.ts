@@ -1,5 +1,6 @@
 import type { ReadingLine, Status } from "../../../../show/desk/literature/reading-list.ts";
 import { statuses } from "../../../../show/desk/literature/reading-list.ts";
+import { plainWords } from "../../../../show/search/fold.ts";
 import { byText } from "../../../../base/order.ts";
 
 /** Which sources are shown, and in which order. */
@@ -10,19 +11,18 @@ export interface Look {
   readonly order: "year" | "author" | "status";
 }
 
-const folded = (text: string): string => text.normalize("NFD").replace(/\p{M}/gu, "").toLowerCase();
-
 const isShown = ({ status, odd }: ReadingLine, show: string): boolean =>
   show === "all" || (show === "odd" ? odd !== null : (status ?? "unlisted") === show);
 
 /** The sources that are looked at. */
 export function chosenLines(lines: readonly ReadingLine[], look: Look): readonly ReadingLine[] {
-  const wanted = folded(look.words).split(/\s+/u).filter(Boolean);
+  const wanted = plainWords(look.words).split(/\s+/u).filter(Boolean);
   const shown = lines.filter((line) => {
-    const text = folded(`${line.label} ${line.title} ${line.key} ${line.note ?? ""}`);
+    const text = plainWords(`${line.label} ${line.title} ${line.key} ${line.note ?? ""}`);
     return isShown(line, look.show) && wanted.every((word) => text.includes(word));
   });
-  if (look.order === "author") return shown.toSorted((a, b) => byText(folded(a.label), folded(b.label)));
+  if (look.order === "author")
+    return shown.toSorted((a, b) => byText(plainWords(a.label), plainWords(b.label)));
   const rank = (status: Status | null): number => (status === null ? -1 : statuses.indexOf(status));
   return look.order === "status" ? shown.toSorted((a, b) => rank(a.status) - rank(b.status)) : shown;
 }
