@@ -91,7 +91,7 @@ export default defineConfig({
         target: "node20",
         ssr: true,
         rolldownOptions: {
-          input: { cli: path("src/cli/main.ts"), "compute-worker": path("src/host/node-worker.ts") },
+          input: { cli: path("src/cli/main.ts"), "compute-worker": path("src/host/threads/node-worker.ts") },
           output: {
             entryFileNames: "[name].js",
             // Beside the entries, so that `import.meta.url` means dist/ in every chunk.

@@ -5,7 +5,7 @@ import { emptyMemo, evaluate } from "../host/evaluate.ts";
 import { declaredInThreads } from "../host/guest/node-thread.ts";
 import { standInFor } from "../host/guest/stand-in.ts";
 import { memoStoreFor } from "../host/memo-store.ts";
-import { computingInThreads } from "../host/node-computing.ts";
+import { computingInThreads } from "../host/threads/node-computing.ts";
 import { allowedGuests } from "../host/permissions.ts";
 import type { Plugin } from "../plugin.ts";
 import { parseYear } from "../base/date/year.ts";

@@ -12,7 +12,7 @@ import { allow, allowedGuests, permissionsIn } from "../../src/host/permissions.
 import { pluginFilesIn } from "../../src/read/source-file.ts";
 import { reportSchema } from "../../src/show/report/schema.ts";
 import type { Report } from "../../src/show/report/schema.ts";
-import { computingInThreads } from "../../src/host/node-computing.ts";
+import { computingInThreads } from "../../src/host/threads/node-computing.ts";
 import { engine, evaluatedWith, filesWith, guestOf, guestText } from "../laws/guest-corpus.ts";
 
 const root = fileURLToPath(new URL("../../", import.meta.url));

@@ -4,7 +4,7 @@ import type { Model } from "../../build.ts";
 import { reasonOf } from "../../judge/explain/reason.ts";
 import { sentenceOf } from "../../judge/explain/sentence.ts";
 import { labelOf } from "../../link/names/label.ts";
-import { placesIn } from "../../show/place.ts";
+import { placesIn } from "../../base/text/lines/place.ts";
 import { withheldIn } from "../../show/withhold.ts";
 import { many } from "./fix.ts";
 import { frameOf } from "./frame.ts";

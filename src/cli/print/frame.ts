@@ -1,4 +1,4 @@
-import type { Place } from "../../show/place.ts";
+import type { Place } from "../../base/text/lines/place.ts";
 
 /** The lines of a text round a place, with their numbers, and marks under what is meant. */
 export function frameOf(text: string, at: Place, paint: (marks: string) => string): readonly string[] {

@@ -4,7 +4,7 @@ import { labelText } from "../../link/names/label.ts";
 import { hunksIn } from "../../base/text/hunk.ts";
 import type { Hunk } from "../../base/text/hunk.ts";
 import type { Text } from "../../base/text/said/said.ts";
-import { placesIn } from "../place.ts";
+import { placesIn } from "../../base/text/lines/place.ts";
 import { shownFindings, shownTexts } from "../withhold.ts";
 
 /** A finding for a page: its words, what it is about, where it stands. */

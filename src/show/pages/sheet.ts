@@ -18,7 +18,7 @@ import { kindWords } from "../../read/grammar/words.ts";
 import { spanOf } from "../../read/record.ts";
 import { paperLinks } from "../desk/papers/records/links.ts";
 import type { PaperLink } from "../desk/papers/records/links.ts";
-import { placesIn } from "../place.ts";
+import { placesIn } from "../../base/text/lines/place.ts";
 import type { Reported } from "../report/report.ts";
 import { shownFindings, withheldIn } from "../withhold.ts";
 import { explainedBlocks } from "./explained.ts";

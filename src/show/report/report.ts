@@ -8,7 +8,7 @@ import type { Judgement, Standing } from "../../judge/judge.ts";
 import type { LossSets } from "../../judge/resting/loss-sets.ts";
 import type { Graph } from "../../link/graph.ts";
 import { listNames } from "../../read/grammar/kinds.ts";
-import { placesIn } from "../place.ts";
+import { placesIn } from "../../base/text/lines/place.ts";
 import { shownFindings, withheldIn } from "../withhold.ts";
 import { restingReport } from "../judged/resting/report.ts";
 import type { Report } from "./schema.ts";

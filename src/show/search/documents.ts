@@ -9,7 +9,7 @@ import type { CslName } from "../../read/bibliography/csl.ts";
 import { yearText } from "../../base/date/year.ts";
 import { spanOf } from "../../read/record.ts";
 import { nodeAt } from "../../read/yaml/tree.ts";
-import { placesIn } from "../place.ts";
+import { placesIn } from "../../base/text/lines/place.ts";
 import { withheldIn } from "../withhold.ts";
 import type { SearchDocument, SearchText, Weight } from "./document.ts";
 import { fieldTexts } from "./field-texts.ts";

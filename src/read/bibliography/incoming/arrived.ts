@@ -1,5 +1,5 @@
 import type { Finding, Span } from "../../../base/finding.ts";
-import { linesIn } from "../../../base/text/lines.ts";
+import { linesIn } from "../../../base/text/lines/lines.ts";
 import { say } from "../../../base/text/said/said.ts";
 import type { Text } from "../../../base/text/said/said.ts";
 import type { SourceFile } from "../../source-file.ts";

@@ -5,7 +5,7 @@ import type { ListName } from "../../../read/grammar/field.ts";
 import { kindOf, listNames } from "../../../read/grammar/kinds.ts";
 import { spanOf } from "../../../read/record.ts";
 import type { WrittenMap } from "../../../read/edit/written.ts";
-import { placesIn } from "../../place.ts";
+import { placesIn } from "../../../base/text/lines/place.ts";
 import { withheldIn } from "../../withhold.ts";
 import { headFrom } from "../../../read/edit/head.ts";
 import { enteredFrom, seenOf } from "./filled/asked.ts";

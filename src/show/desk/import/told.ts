@@ -1,6 +1,6 @@
 import type { Id } from "../../../base/finding.ts";
 import type { FileChange } from "../../../base/text/edit.ts";
-import { linesIn } from "../../../base/text/lines.ts";
+import { linesIn } from "../../../base/text/lines/lines.ts";
 import type { Text } from "../../../base/text/said/said.ts";
 import type { Graph } from "../../../link/graph.ts";
 import type { Likeness } from "../../../read/bibliography/incoming/alike/alike.ts";

@@ -1,5 +1,5 @@
 import type { Finding } from "../../../../base/finding.ts";
-import { linesIn } from "../../../../base/text/lines.ts";
+import { linesIn } from "../../../../base/text/lines/lines.ts";
 import { formatOf } from "../../../../read/bibliography/incoming/formats.ts";
 import type { SourceFile } from "../../../../read/source-file.ts";
 import { readTable } from "../../../../read/table/csv.ts";

@@ -1,10 +1,10 @@
 import { availableParallelism } from "node:os";
 import { Worker } from "node:worker_threads";
-import type { Outcome, Run } from "../derive/run.ts";
-import type { Computing } from "./evaluate.ts";
-import type { Declared } from "./guest/guest.ts";
-import { answered } from "./guest/node-thread.ts";
-import { endedBy, notTried } from "./guest/work.ts";
+import type { Outcome, Run } from "../../derive/run.ts";
+import type { Computing } from "../evaluate.ts";
+import type { Declared } from "../guest/guest.ts";
+import { answered } from "../guest/node-thread.ts";
+import { endedBy, notTried } from "../guest/work.ts";
 
 /** Computing in threads of their own, as many as the machine has cores; they serve as long as this does. */
 export function computingInThreads(script: URL, guests: readonly Declared[] = []): Computing {

@@ -1,8 +1,8 @@
 import { readFile } from "node:fs/promises";
 import { parentPort } from "node:worker_threads";
-import { plugins } from "../../plugins/index.ts";
-import { work } from "./guest/work.ts";
-import type { Work } from "./guest/work.ts";
+import { plugins } from "../../../plugins/index.ts";
+import { work } from "../guest/work.ts";
+import type { Work } from "../guest/work.ts";
 
 let compiled: Promise<WebAssembly.Module> | null = null;
 

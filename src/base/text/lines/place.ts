@@ -1,5 +1,5 @@
-import type { Span } from "../base/finding.ts";
-import { linesIn } from "../base/text/lines.ts";
+import type { Span } from "../../finding.ts";
+import { linesIn } from "./lines.ts";
 
 /** A span as people count: lines and columns from 1, columns in UTF-16 units; the end is exclusive. */
 export interface Place {
