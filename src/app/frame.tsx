@@ -23,7 +23,7 @@ import { changesWords } from "./words/desk/changes.ts";
 import { deskWords } from "./words/desk/desk.ts";
 import { words } from "./words/index.ts";
 import { literatureWords } from "./words/reading/literature.ts";
-import { numberWords } from "./words/numbers.ts";
+import { numberWords } from "./words/shown/numbers.ts";
 import { scholarWords } from "./words/shown/scholars.ts";
 import { standpointWords } from "./words/judged/standpoints.ts";
 import { supposeWords } from "./words/judged/suppose.ts";

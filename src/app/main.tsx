@@ -16,7 +16,7 @@ import "./look/map/panel.css";
 import "./look/map/arguing.css";
 import "./look/map/arguing-ways.css";
 import "./look/map/floor.css";
-import "./look/numbers.css";
+import "./look/judged/numbers.css";
 import "./look/artefacts/things.css";
 import "./look/artefacts/drawing.css";
 import "./look/artefacts/dimensions.css";

@@ -1,6 +1,6 @@
 import type { Locator, Page } from "playwright-core";
 import { expect } from "vitest";
-import { numberWords } from "../../src/app/words/numbers.ts";
+import { numberWords } from "../../src/app/words/shown/numbers.ts";
 import { scholarWords } from "../../src/app/words/shown/scholars.ts";
 import { walk } from "./chromium.ts";
 import { places, press, said, shown, widget } from "./map-walk.ts";

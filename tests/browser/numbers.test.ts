@@ -4,14 +4,14 @@ import { expect } from "vitest";
 import { plugins } from "../../plugins/index.ts";
 import { computingHere, emptyMemo, evaluate } from "../../src/host/evaluate.ts";
 import { readCorpusFolder } from "../../src/host/corpus-folder.ts";
-import { svgDocument } from "../../src/host/svg-document.ts";
+import { svgDocument } from "../../src/host/print/svg-document.ts";
 import { numberPage } from "../../src/show/numbers/number.ts";
 import { draw } from "../../src/write/figure/draw.ts";
 import { svgText } from "../../src/write/figure/svg-text.ts";
 import { print } from "../../src/write/pen/palette.ts";
 import { complaintsOf } from "./axe.ts";
 import { walk } from "./chromium.ts";
-import { filesOf, frames, tabTo, through } from "./through.ts";
+import { filesOf, frames, tabTo, through, visit } from "./through.ts";
 import type { Fill } from "./through.ts";
 import { inEnglish } from "../../src/base/text/said/english.ts";
 import { worded } from "../../src/base/text/said/worded.ts";
@@ -160,9 +160,9 @@ async function drawnHere(folder: string, id: string): Promise<string> {
 }
 
 walk("leaves nothing for a checker of accessibility to find", async (page) => {
-  await through(page, corpus(""), async ({ at }) => {
+  await through(page, corpus(""), async () => {
     for (const path of ["/numbers", "/number/rims"]) {
-      await page.goto(at(path));
+      await visit(page, path);
       await page.getByRole("link", { name: "Hale" }).or(page.locator(".number-group")).first().waitFor();
       if (path !== "/numbers") await page.locator(".plate svg circle").first().waitFor({ state: "attached" });
       await page.locator("details").evaluateAll((all) => all.forEach((one) => one.setAttribute("open", "")));
@@ -174,9 +174,9 @@ walk("leaves nothing for a checker of accessibility to find", async (page) => {
 walk("shows hostile words in a figure as words, in the dark and on a narrow sheet too", async (page) => {
   await page.emulateMedia({ colorScheme: "dark" });
   await page.setViewportSize({ width: 390, height: 800 });
-  await through(page, corpus(bad), async ({ at }) => {
+  await through(page, corpus(bad), async () => {
     for (const path of ["/numbers", "/number/rims"]) {
-      await page.goto(at(path));
+      await visit(page, path);
       await page.locator("h1").waitFor();
       await expect.poll(() => page.locator("main").textContent()).toContain("<img src=x");
       if (path !== "/numbers") await page.locator(".plate svg circle").first().waitFor({ state: "attached" });

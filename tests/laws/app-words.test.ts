@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { dirOf } from "../../src/app/parts/link.tsx";
 import { languageName, methodName } from "../../src/app/words/index.ts";
-import { conditionParts, numberName, printed } from "../../src/app/words/numbers.ts";
+import { conditionParts, numberName, printed } from "../../src/app/words/shown/numbers.ts";
 
 describe("what the files write short is written out", () => {
   test("languages by their names, and what is no code as it is", () => {

@@ -6,7 +6,7 @@ import { plugins } from "../../plugins/index.ts";
 import { edtfYear } from "../../src/base/date/edtf.ts";
 import type { Lens } from "../../src/build.ts";
 import { computingHere, emptyMemo, evaluate } from "../../src/host/evaluate.ts";
-import { svgDocument } from "../../src/host/svg-document.ts";
+import { svgDocument } from "../../src/host/print/svg-document.ts";
 import { numberPage } from "../../src/show/numbers/number.ts";
 import { tablesOf } from "../../src/show/numbers/panel-table.ts";
 import { draw } from "../../src/write/figure/draw.ts";

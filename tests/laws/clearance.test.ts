@@ -8,7 +8,7 @@ import { beforeShrinking } from "../../plugins/clearance/fit/shrinkage.ts";
 import { chanceBetween, densityAt } from "../../plugins/clearance/fit/spread.ts";
 import { together } from "../../plugins/clearance/fit/together.ts";
 import { computingHere, emptyMemo, evaluate } from "../../src/host/evaluate.ts";
-import { svgDocument } from "../../src/host/svg-document.ts";
+import { svgDocument } from "../../src/host/print/svg-document.ts";
 import { integrate, isRefusal, randomFrom } from "../../src/plugin.ts";
 import type { Measured, Quantity } from "../../src/plugin.ts";
 import { numberPage } from "../../src/show/numbers/number.ts";

@@ -5,7 +5,7 @@ import { clopperPearson, wilson } from "../../plugins/counts/exact/proportion.ts
 import { rateEnds, rateRatio } from "../../plugins/counts/exact/rates.ts";
 import { plugins } from "../../plugins/index.ts";
 import { computingHere, emptyMemo, evaluate } from "../../src/host/evaluate.ts";
-import { svgDocument } from "../../src/host/svg-document.ts";
+import { svgDocument } from "../../src/host/print/svg-document.ts";
 import { numberPage } from "../../src/show/numbers/number.ts";
 import { draw } from "../../src/write/figure/draw.ts";
 import { svgText } from "../../src/write/figure/svg-text.ts";

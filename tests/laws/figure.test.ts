@@ -7,7 +7,7 @@ import { cosineSumAbove } from "../../src/base/numeric/index.ts";
 import type { Model } from "../../src/build.ts";
 import { readCorpusFolder } from "../../src/host/corpus-folder.ts";
 import { computingHere, emptyMemo, evaluate } from "../../src/host/evaluate.ts";
-import { svgDocument } from "../../src/host/svg-document.ts";
+import { svgDocument } from "../../src/host/print/svg-document.ts";
 import { figureOf } from "../../src/show/numbers/figure.ts";
 import { tablesOf } from "../../src/show/numbers/panel-table.ts";
 import { draw } from "../../src/write/figure/draw.ts";

@@ -7,7 +7,7 @@ import { readAs } from "../../src/host/guest/contract.ts";
 import { figureSchema } from "../../src/host/guest/drawn.ts";
 import { answer } from "../../src/host/guest/numerics.ts";
 import { standInFor } from "../../src/host/guest/stand-in.ts";
-import { svgDocument } from "../../src/host/svg-document.ts";
+import { svgDocument } from "../../src/host/print/svg-document.ts";
 import type { Figure, Panel } from "../../src/plugin.ts";
 import { numberPage } from "../../src/show/numbers/number.ts";
 import { tablesOf } from "../../src/show/numbers/panel-table.ts";

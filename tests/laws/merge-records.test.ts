@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { mergedFile } from "../../src/read/merge/file.ts";
-import { clashesIn, mergedRecords } from "../../src/read/merge/merge.ts";
-import type { Answer } from "../../src/read/merge/merge.ts";
-import { recordsIn } from "../../src/read/merge/reading.ts";
-import { resolvedText } from "../../src/read/merge/resolve.ts";
+import { mergedFile } from "../../src/read/edit/merge/file.ts";
+import { clashesIn, mergedRecords } from "../../src/read/edit/merge/merge.ts";
+import type { Answer } from "../../src/read/edit/merge/merge.ts";
+import { recordsIn } from "../../src/read/edit/merge/reading.ts";
+import { resolvedText } from "../../src/read/edit/merge/resolve.ts";
 
 interface Claim {
   readonly id: string;

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { mergedFile } from "../../src/read/merge/file.ts";
+import { mergedFile } from "../../src/read/edit/merge/file.ts";
 
 const claim = (id: string, text = "It was roofed."): string => `  - id: ${id}\n    text: ${text}\n`;
 const file = (...claims: readonly string[]): string => `claims:\n${claims.join("")}`;

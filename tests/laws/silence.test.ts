@@ -5,7 +5,7 @@ import { plugins } from "../../plugins/index.ts";
 import { presentAfter, weighSilence } from "../../plugins/silence/detection.ts";
 import type { Lens } from "../../src/build.ts";
 import { computingHere, emptyMemo, evaluate } from "../../src/host/evaluate.ts";
-import { svgDocument } from "../../src/host/svg-document.ts";
+import { svgDocument } from "../../src/host/print/svg-document.ts";
 import { numberPage } from "../../src/show/numbers/number.ts";
 import { draw } from "../../src/write/figure/draw.ts";
 import { roundPlaces } from "../../src/write/figure/extent.ts";

@@ -10,7 +10,7 @@ import { PageLink, RecordLink } from "../../parts/link.tsx";
 import { StandingMark } from "../../parts/standing.tsx";
 import { examinationWords as words } from "../../words/judged/examinations.ts";
 import { inReadersWords } from "../../words/reader/said.ts";
-import { numberName } from "../../words/numbers.ts";
+import { numberName } from "../../words/shown/numbers.ts";
 
 interface Props {
   readonly examination: string;

@@ -2,7 +2,7 @@ import { useState } from "react";
 import { writtenOut } from "../../../base/text/steering.ts";
 import type { PluginFile } from "../../../read/source-file.ts";
 import { allowPlugin } from "../../model/corpus.ts";
-import { numberWords } from "../../words/numbers.ts";
+import { numberWords } from "../../words/shown/numbers.ts";
 
 /** A plug-in that came with the corpus, to be read and then allowed: nothing of it runs before that. */
 export function Allow({ file: { name, file, hash, text } }: { readonly file: PluginFile }) {

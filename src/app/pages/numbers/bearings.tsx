@@ -2,7 +2,7 @@ import { choiceName } from "../../../read/grammar/field-words.ts";
 import type { BearingLine } from "../../../show/numbers/bearing-lines.ts";
 import { RecordLink } from "../../parts/link.tsx";
 import { StandingMark } from "../../parts/standing.tsx";
-import { conditionParts, numberName, numberWords } from "../../words/numbers.ts";
+import { conditionParts, numberName, numberWords } from "../../words/shown/numbers.ts";
 import { marks } from "../../words/reader/marks.ts";
 import { inReadersWords } from "../../words/reader/said.ts";
 

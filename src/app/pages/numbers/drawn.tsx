@@ -1,6 +1,6 @@
 import { useEffect, useId, useRef, useState } from "react";
 import type { Panel } from "../../../write/figure/figure.ts";
-import { numberWords } from "../../words/numbers.ts";
+import { numberWords } from "../../words/shown/numbers.ts";
 
 const NARROWEST = 280;
 

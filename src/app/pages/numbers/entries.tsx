@@ -2,7 +2,7 @@ import { Link } from "wouter";
 import type { Entries as Data, EntryLine } from "../../../show/numbers/entries.ts";
 import { pathOf, underLens } from "../../address.ts";
 import { RecordLink } from "../../parts/link.tsx";
-import { numberWords } from "../../words/numbers.ts";
+import { numberWords } from "../../words/shown/numbers.ts";
 import { marks } from "../../words/reader/marks.ts";
 import { inReadersWords } from "../../words/reader/said.ts";
 

@@ -4,7 +4,7 @@ import { worded } from "../../../base/text/said/worded.ts";
 import type { Panel } from "../../../plugin.ts";
 import type { ShownFigure } from "../../../show/numbers/figure.ts";
 import { tablesOf } from "../../../show/numbers/panel-table.ts";
-import { printed, numberWords } from "../../words/numbers.ts";
+import { printed, numberWords } from "../../words/shown/numbers.ts";
 import { apart } from "../../words/reader/figures.ts";
 import { mirrored } from "../../words/reader/language.ts";
 import { inReadersWords } from "../../words/reader/said.ts";

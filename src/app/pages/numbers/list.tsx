@@ -6,7 +6,7 @@ import { pathOf, underLens } from "../../address.ts";
 import { Empty } from "../../parts/empty.tsx";
 import { RecordLink } from "../../parts/link.tsx";
 import { StandingMark } from "../../parts/standing.tsx";
-import { numberName, numberWords } from "../../words/numbers.ts";
+import { numberName, numberWords } from "../../words/shown/numbers.ts";
 import { inReadersWords } from "../../words/reader/said.ts";
 import { ToWorkbench } from "../desk/workbench/to-workbench.tsx";
 

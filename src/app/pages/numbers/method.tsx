@@ -1,7 +1,7 @@
 import type { Piece } from "../../../show/pages/pieces.ts";
 import type { NumberPage } from "../../../show/numbers/number.ts";
 import { RecordLink } from "../../parts/link.tsx";
-import { numberName, numberWords } from "../../words/numbers.ts";
+import { numberName, numberWords } from "../../words/shown/numbers.ts";
 import { marks } from "../../words/reader/marks.ts";
 import { inReadersWords } from "../../words/reader/said.ts";
 

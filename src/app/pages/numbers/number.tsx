@@ -3,7 +3,7 @@ import { withoutStop } from "../../../link/names/label.ts";
 import type { NumberPage as Page } from "../../../show/numbers/number.ts";
 import { RecordLink } from "../../parts/link.tsx";
 import { words } from "../../words/index.ts";
-import { printed, numberName, numberWords } from "../../words/numbers.ts";
+import { printed, numberName, numberWords } from "../../words/shown/numbers.ts";
 import { inReadersWords } from "../../words/reader/said.ts";
 import { Allow } from "./allow.tsx";
 import { Bearings } from "./bearings.tsx";

@@ -1,6 +1,6 @@
 import { Link } from "wouter";
 import { pathOf, underLens } from "../../address.ts";
-import { numberWords } from "../../words/numbers.ts";
+import { numberWords } from "../../words/shown/numbers.ts";
 
 /** From the sheet of a derivation to the page of its number. */
 export function ToNumber({ id, asOf }: { readonly id: string; readonly asOf: number | null }) {

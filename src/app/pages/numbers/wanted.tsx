@@ -1,6 +1,6 @@
 import type { WantedLine } from "../../../show/numbers/wanted.ts";
 import { RecordLink } from "../../parts/link.tsx";
-import { numberWords } from "../../words/numbers.ts";
+import { numberWords } from "../../words/shown/numbers.ts";
 import { inReadersWords } from "../../words/reader/said.ts";
 
 interface Props {

@@ -9,7 +9,7 @@ import { ArguingOn } from "../../map/arguing/ways-row.tsx";
 import { Pieces } from "../../parts/pieces.tsx";
 import { StandingMark } from "../../parts/standing.tsx";
 import { sheetWords, tieWords, words } from "../../words/index.ts";
-import { numberName } from "../../words/numbers.ts";
+import { numberName } from "../../words/shown/numbers.ts";
 import { marks } from "../../words/reader/marks.ts";
 import { inReadersWords } from "../../words/reader/said.ts";
 import { ToImage } from "../artefacts/images/to-image.tsx";
@@ -27,8 +27,8 @@ import { ToForms } from "./form/to-form.tsx";
 import { PassageSays } from "./passage.tsx";
 import { Reference } from "./reference/reference.tsx";
 import { Resting } from "./resting.tsx";
-import { Holders } from "../question/question.tsx";
-import { ToQuestion } from "../question/to-question.tsx";
+import { Holders } from "../judged/question/question.tsx";
+import { ToQuestion } from "../judged/question/to-question.tsx";
 import { ToScholar } from "../scholars/to-scholar.tsx";
 
 /** A sheet with what a plan tells of its record; null where no plan is made yet. */

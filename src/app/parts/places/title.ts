@@ -6,7 +6,7 @@ import { examinationWords } from "../../words/judged/examinations.ts";
 import { historyWords } from "../../words/judged/history.ts";
 import { words, yearIn } from "../../words/index.ts";
 import { mapWords } from "../../words/shown/map.ts";
-import { numberWords } from "../../words/numbers.ts";
+import { numberWords } from "../../words/shown/numbers.ts";
 import { scholarWords } from "../../words/shown/scholars.ts";
 import { searchWords } from "../../words/search.ts";
 import { formWords } from "../../words/desk/forms.ts";

@@ -1,5 +1,5 @@
 import { coded, row, say } from "../../../base/text/said/said.ts";
-import { mergedFile } from "../../../read/merge/file.ts";
+import { mergedFile } from "../../../read/edit/merge/file.ts";
 import type { Disk } from "../disk.ts";
 import { placeIn } from "../files/place.ts";
 import type { Move } from "../files/put.ts";

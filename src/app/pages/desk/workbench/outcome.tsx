@@ -1,7 +1,7 @@
 import { StandingMark } from "../../../parts/standing.tsx";
 import { RecordLink } from "../../../parts/link.tsx";
 import { workbenchWords as words } from "../../../words/desk/workbench.ts";
-import { numberName, numberWords, printed } from "../../../words/numbers.ts";
+import { numberName, numberWords, printed } from "../../../words/shown/numbers.ts";
 import { inReadersWords } from "../../../words/reader/said.ts";
 import { withoutStop } from "../../../../link/names/label.ts";
 import type { NumberPage } from "../../../../show/numbers/number.ts";

@@ -1,7 +1,7 @@
 import type { SettingField } from "../../../../show/desk/workbench/settings.ts";
 import { inReadersWords } from "../../../words/reader/said.ts";
 import { workbenchWords as words } from "../../../words/desk/workbench.ts";
-import { numberName } from "../../../words/numbers.ts";
+import { numberName } from "../../../words/shown/numbers.ts";
 import { useBench } from "./bench.ts";
 import { Chosen } from "./fields/chosen.tsx";
 import { Typed } from "./fields/typed.tsx";

@@ -2,7 +2,7 @@ import { Link, useLocation } from "wouter";
 import { underLens } from "../../../address.ts";
 import { useActions } from "../../../parts/actions.tsx";
 import { workbenchWords as words } from "../../../words/desk/workbench.ts";
-import { numberWords } from "../../../words/numbers.ts";
+import { numberWords } from "../../../words/shown/numbers.ts";
 
 interface Props {
   /** The derivation that is to be changed; null for a new one. */

@@ -4,7 +4,7 @@ import type { WorkbenchPage as Page } from "../../../../show/desk/workbench/page
 import { useDesk } from "../../../desk/desk.tsx";
 import { PageLink } from "../../../parts/link.tsx";
 import { workbenchWords as words } from "../../../words/desk/workbench.ts";
-import { numberWords } from "../../../words/numbers.ts";
+import { numberWords } from "../../../words/shown/numbers.ts";
 import { BenchProvider, benchOf } from "./bench.ts";
 import { BearsOn } from "./bearing/bearings.tsx";
 import { Input } from "./inputs/input.tsx";

@@ -1,7 +1,7 @@
 import { withoutStop } from "../../../../link/names/label.ts";
 import type { LossLine, LossLines } from "../../../../show/numbers/tried/losses.ts";
 import { RecordLink } from "../../../parts/link.tsx";
-import { numberName, numberWords } from "../../../words/numbers.ts";
+import { numberName, numberWords } from "../../../words/shown/numbers.ts";
 import { marks } from "../../../words/reader/marks.ts";
 import { inReadersWords } from "../../../words/reader/said.ts";
 

@@ -3,7 +3,7 @@ import type { FileChange } from "../../../../base/text/edit.ts";
 import { hashOf } from "../../../../base/text/hash.ts";
 import type { Graph } from "../../../../link/graph.ts";
 import { isList } from "../../../../read/edit/written.ts";
-import { besideLists, recordsIn } from "../../../../read/merge/reading.ts";
+import { besideLists, recordsIn } from "../../../../read/edit/merge/reading.ts";
 import { hiddenIn } from "../hidden.ts";
 import type { Hidden } from "../hidden.ts";
 import { mergingByLines } from "./lines.ts";

@@ -1,9 +1,9 @@
 import type { Text } from "../../../../base/text/said/said.ts";
-import { clashName, mergedRecords } from "../../../../read/merge/merge.ts";
-import type { Answer, RecordMerge } from "../../../../read/merge/merge.ts";
-import { recordsIn } from "../../../../read/merge/reading.ts";
-import type { ThreeTexts } from "../../../../read/merge/reading.ts";
-import { resolvedText } from "../../../../read/merge/resolve.ts";
+import { clashName, mergedRecords } from "../../../../read/edit/merge/merge.ts";
+import type { Answer, RecordMerge } from "../../../../read/edit/merge/merge.ts";
+import { recordsIn } from "../../../../read/edit/merge/reading.ts";
+import type { ThreeTexts } from "../../../../read/edit/merge/reading.ts";
+import { resolvedText } from "../../../../read/edit/merge/resolve.ts";
 import type { FieldRow } from "../../../pages/pieces.ts";
 import { plainRows } from "../fields.ts";
 import type { MergeClash, MergedAlone } from "./told.ts";

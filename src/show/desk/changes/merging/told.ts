@@ -1,9 +1,9 @@
 import type { FileChange } from "../../../../base/text/edit.ts";
 import type { Text } from "../../../../base/text/said/said.ts";
-import type { Answer } from "../../../../read/merge/merge.ts";
+import type { Answer } from "../../../../read/edit/merge/merge.ts";
 import type { FieldRow } from "../../../pages/pieces.ts";
 
-export type { Answer } from "../../../../read/merge/merge.ts";
+export type { Answer } from "../../../../read/edit/merge/merge.ts";
 
 /** A record or part of one, as a heading names it. */
 export interface Named {

@@ -5,7 +5,7 @@ import { isList } from "../../../../read/edit/written.ts";
 import type { Written } from "../../../../read/edit/written.ts";
 import type { Fields } from "../../../../read/grammar/field.ts";
 import { everywhere, kindOf } from "../../../../read/grammar/kinds.ts";
-import type { RecordRead } from "../../../../read/merge/reading.ts";
+import type { RecordRead } from "../../../../read/edit/merge/reading.ts";
 import type { FieldRow } from "../../../pages/pieces.ts";
 import { plainRows } from "../fields.ts";
 import type { Hidden } from "../hidden.ts";

@@ -3,7 +3,7 @@ import { useState } from "react";
 import type { BearingField } from "../../../../../show/desk/workbench/bearing.ts";
 import { inReadersWords } from "../../../../words/reader/said.ts";
 import { workbenchWords as words } from "../../../../words/desk/workbench.ts";
-import { numberWords } from "../../../../words/numbers.ts";
+import { numberWords } from "../../../../words/shown/numbers.ts";
 import { useBench } from "../bench.ts";
 import { Chosen } from "../fields/chosen.tsx";
 import { listOf, mapOf } from "../fields/written.ts";

@@ -2,7 +2,7 @@ import { useState } from "react";
 import type { Written, WrittenMap } from "../../../../../read/edit/written.ts";
 import type { Step } from "../../../../../read/yaml/tree.ts";
 import { workbenchWords as words } from "../../../../words/desk/workbench.ts";
-import { numberName } from "../../../../words/numbers.ts";
+import { numberName } from "../../../../words/shown/numbers.ts";
 import { useBench } from "../bench.ts";
 import { Chosen } from "../fields/chosen.tsx";
 import { Typed } from "../fields/typed.tsx";

@@ -2,7 +2,7 @@ import type { InputField } from "../../../../../show/desk/workbench/input.ts";
 import type { EntryLine } from "../../../../../show/numbers/entries.ts";
 import { RecordLink } from "../../../../parts/link.tsx";
 import { workbenchWords as words } from "../../../../words/desk/workbench.ts";
-import { numberWords } from "../../../../words/numbers.ts";
+import { numberWords } from "../../../../words/shown/numbers.ts";
 import { marks } from "../../../../words/reader/marks.ts";
 import { inReadersWords } from "../../../../words/reader/said.ts";
 import { useBench } from "../bench.ts";

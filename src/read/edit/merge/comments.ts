@@ -1,6 +1,6 @@
-import { edited } from "../../base/text/edit.ts";
-import { lineEndAt, lineStart } from "../edit/hand/lines.ts";
-import { saysSame } from "../edit/written.ts";
+import { edited } from "../../../base/text/edit.ts";
+import { lineEndAt, lineStart } from "../hand/lines.ts";
+import { saysSame } from "../written.ts";
 import { ownLinesOf } from "./lines.ts";
 import { recordsIn } from "./reading.ts";
 import type { RecordRead, ThreeTexts } from "./reading.ts";

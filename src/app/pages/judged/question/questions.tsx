@@ -1,15 +1,15 @@
 import { Link } from "wouter";
-import type { Standing } from "../../../judge/judge.ts";
-import type { Contents } from "../../../show/pages/contents.ts";
-import { questionPath, underLens } from "../../address.ts";
-import { FloorList } from "../../desk/floor/floor-list.tsx";
-import { ArgumentDrafts } from "../../map/arguing/slip/draft-list.tsx";
-import { ToImport } from "../desk/import/to-import.tsx";
-import { StandingMark } from "../../parts/standing.tsx";
-import { Empty } from "../../parts/empty.tsx";
-import { empty } from "../../words/shown/empty.ts";
-import { words } from "../../words/index.ts";
-import { marks } from "../../words/reader/marks.ts";
+import type { Standing } from "../../../../judge/judge.ts";
+import type { Contents } from "../../../../show/pages/contents.ts";
+import { questionPath, underLens } from "../../../address.ts";
+import { FloorList } from "../../../desk/floor/floor-list.tsx";
+import { ArgumentDrafts } from "../../../map/arguing/slip/draft-list.tsx";
+import { ToImport } from "../../desk/import/to-import.tsx";
+import { StandingMark } from "../../../parts/standing.tsx";
+import { Empty } from "../../../parts/empty.tsx";
+import { empty } from "../../../words/shown/empty.ts";
+import { words } from "../../../words/index.ts";
+import { marks } from "../../../words/reader/marks.ts";
 
 const inOrder = ["stands", "open", "falls", "unsupported"] as const;
 

@@ -1,5 +1,5 @@
-import { apart, arabicCount, arabicFigure } from "../reader/figures.ts";
-import { taughtDerivation } from "../shown/taught-lines.ts";
+import { apart, arabicCount, arabicFigure } from "../../reader/figures.ts";
+import { taughtDerivation } from "../../shown/taught-lines.ts";
 
 /** Words of the numbers pages. */
 export const arabicNumbers = {

@@ -1,5 +1,5 @@
-import { mergedText } from "../../base/text/merge.ts";
-import type { MergedText } from "../../base/text/merge.ts";
+import { mergedText } from "../../../base/text/merge.ts";
+import type { MergedText } from "../../../base/text/merge.ts";
 import { clashesIn, mergedRecords } from "./merge.ts";
 import type { RecordMerge } from "./merge.ts";
 import { recordsIn } from "./reading.ts";

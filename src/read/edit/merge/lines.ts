@@ -1,6 +1,6 @@
-import { commentsAbove, pastComments } from "../edit/records/own-lines.ts";
-import { columnOf, lineEnd, lineEndAt, lineStart } from "../edit/hand/lines.ts";
-import { saysSame } from "../edit/written.ts";
+import { commentsAbove, pastComments } from "../records/own-lines.ts";
+import { columnOf, lineEnd, lineEndAt, lineStart } from "../hand/lines.ts";
+import { saysSame } from "../written.ts";
 import { recordsIn } from "./reading.ts";
 import type { RecordRead, ThreeTexts } from "./reading.ts";
 

@@ -1,8 +1,8 @@
-import { arabicJoints, arabicNumberNames, arabicNumbers } from "./arabic/numbers.ts";
-import { told } from "./reader/told.ts";
-import { taughtDerivation } from "./shown/taught-lines.ts";
-import type { Bearing } from "../../derive/bearing.ts";
-import type { Derived } from "../../derive/derive.ts";
+import { arabicJoints, arabicNumberNames, arabicNumbers } from "../arabic/shown/numbers.ts";
+import { told } from "../reader/told.ts";
+import { taughtDerivation } from "./taught-lines.ts";
+import type { Bearing } from "../../../derive/bearing.ts";
+import type { Derived } from "../../../derive/derive.ts";
 
 const only = (n: number, one: string, many: string): string => (n === 1 ? one : `${n} ${many}`);
 

@@ -1,7 +1,7 @@
-import { isList, saysSame } from "../edit/written.ts";
-import type { Written } from "../edit/written.ts";
-import type { Field, Fields } from "../grammar/field.ts";
-import { everywhere, kindOf } from "../grammar/kinds.ts";
+import { isList, saysSame } from "../written.ts";
+import type { Written } from "../written.ts";
+import type { Field, Fields } from "../../grammar/field.ts";
+import { everywhere, kindOf } from "../../grammar/kinds.ts";
 import type { RecordRead } from "./reading.ts";
 
 /** What became of something that two sides had: nothing, one changed it, both did alike, or they clash. */

@@ -1,10 +1,10 @@
-import { isList, writtenOf } from "../edit/written.ts";
-import type { Written, WrittenMap } from "../edit/written.ts";
-import { listNames } from "../grammar/kinds.ts";
-import type { ListName } from "../grammar/field.ts";
-import { readTable } from "../table/csv.ts";
-import type { MapNode } from "../yaml/tree.ts";
-import { readYaml } from "../yaml/text.ts";
+import { isList, writtenOf } from "../written.ts";
+import type { Written, WrittenMap } from "../written.ts";
+import { listNames } from "../../grammar/kinds.ts";
+import type { ListName } from "../../grammar/field.ts";
+import { readTable } from "../../table/csv.ts";
+import type { MapNode } from "../../yaml/tree.ts";
+import { readYaml } from "../../yaml/text.ts";
 
 /** A record of one reading of a file, as it is typed. */
 export interface RecordRead {

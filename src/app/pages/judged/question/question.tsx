@@ -1,13 +1,13 @@
-import type { Holder, QuestionPage as Question } from "../../../show/pages/question.ts";
-import type { Decider } from "../../../show/plan/deciding.ts";
-import { ArguingOn } from "../../map/arguing/ways-row.tsx";
-import { RecordLink } from "../../parts/link.tsx";
-import { StandingMark } from "../../parts/standing.tsx";
-import { words, yearIn } from "../../words/index.ts";
-import { inReadersWords } from "../../words/reader/said.ts";
-import { Deciders } from "../examinations/deciders.tsx";
-import { ToForms } from "../sheet/form/to-form.tsx";
-import { YearRod } from "../../parts/year-rod.tsx";
+import type { Holder, QuestionPage as Question } from "../../../../show/pages/question.ts";
+import type { Decider } from "../../../../show/plan/deciding.ts";
+import { ArguingOn } from "../../../map/arguing/ways-row.tsx";
+import { RecordLink } from "../../../parts/link.tsx";
+import { StandingMark } from "../../../parts/standing.tsx";
+import { words, yearIn } from "../../../words/index.ts";
+import { inReadersWords } from "../../../words/reader/said.ts";
+import { Deciders } from "../../examinations/deciders.tsx";
+import { ToForms } from "../../sheet/form/to-form.tsx";
+import { YearRod } from "../../../parts/year-rod.tsx";
 
 interface Props {
   /** Deciders are null where no plan is made yet. */

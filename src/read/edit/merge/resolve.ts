@@ -1,10 +1,10 @@
-import { say } from "../../base/text/said/said.ts";
-import type { Text } from "../../base/text/said/said.ts";
-import { edited } from "../../base/text/edit.ts";
-import { saysSame } from "../edit/written.ts";
-import type { WrittenMap } from "../edit/written.ts";
-import { textEdits } from "../edit/text-edits.ts";
-import type { TextChange } from "../edit/text-change.ts";
+import { say } from "../../../base/text/said/said.ts";
+import type { Text } from "../../../base/text/said/said.ts";
+import { edited } from "../../../base/text/edit.ts";
+import { saysSame } from "../written.ts";
+import type { WrittenMap } from "../written.ts";
+import { textEdits } from "../text-edits.ts";
+import type { TextChange } from "../text-change.ts";
 import { clashName, settledValue } from "./merge.ts";
 import type { Answer, RecordMerge } from "./merge.ts";
 import { withComments } from "./comments.ts";

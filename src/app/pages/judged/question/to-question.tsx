@@ -1,6 +1,6 @@
 import { Link } from "wouter";
-import { questionPath, underLens } from "../../address.ts";
-import { words } from "../../words/index.ts";
+import { questionPath, underLens } from "../../../address.ts";
+import { words } from "../../../words/index.ts";
 
 /** From the sheet of a question to its page, with the answers as they stand. */
 export function ToQuestion({ id, asOf }: { readonly id: string; readonly asOf: number | null }) {
