@@ -14,6 +14,11 @@ export const withoutNetwork: Readonly<Record<string, string>> = {
   "sync-fetch": path("src/host/no-network.ts"),
 };
 
+/** Packages that would ask a document where there is none, in a worker, and what they do without. */
+const withoutDocument: Readonly<Record<string, string>> = {
+  "decode-named-character-reference": path("node_modules/decode-named-character-reference/index.js"),
+};
+
 /** Writes `packages.json` beside the bundle: the packages that went into it, which NOTICES must name. */
 function packageList(): Plugin {
   const packageOf = /\/node_modules\/((?:@[^/]+\/)?[^/]+)\/(?!.*\/node_modules\/)/;
@@ -67,7 +72,7 @@ export default defineConfig({
   clearScreen: false,
   logLevel: "warn",
   plugins: [react(), packageList(), interpreter(), paperReading()],
-  resolve: { alias: withoutNetwork },
+  resolve: { alias: { ...withoutNetwork, ...withoutDocument } },
   worker: { format: "es" },
   builder: { sharedPlugins: true },
   environments: {
@@ -83,7 +88,8 @@ export default defineConfig({
     },
     node: {
       consumer: "server",
-      resolve: { noExternal: true },
+      // What is native, or reads its own files, stays a package beside the bundle.
+      resolve: { noExternal: true, external: ["@resvg/resvg-js", "pdfkit", "fontkit"] },
       build: {
         outDir: path("dist"),
         // The app's folder lies inside: the build script empties the whole.

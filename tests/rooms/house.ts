@@ -17,6 +17,13 @@ const hall = [
 const faces: Readonly<Record<string, readonly string[]>> = { server: [], cli: ["server"], app: [] };
 
 const numeric = ["@stdlib/math-base-special-", "fft.js"];
+/** The reader of CommonMark, with notes at the foot; the last says what its tokens are. */
+const markdown = [
+  "mdast-util-from-markdown",
+  "mdast-util-gfm-footnote",
+  "micromark-extension-gfm-footnote",
+  "micromark-util-types",
+];
 const core = [
   "yaml",
   "zod",
@@ -24,6 +31,7 @@ const core = [
   "@citation-js/plugin-bibtex",
   "@citation-js/plugin-ris",
   "@noble/hashes/",
+  ...markdown,
   "node-diff3",
   "pure-rand/",
   ...numeric,
@@ -31,6 +39,10 @@ const core = [
 const drawing = ["@observablehq/plot"];
 /** The processor of citation styles. */
 const citing = ["citeproc"];
+/** Office files and open data: their formats are others' and their libraries are not light, so each is loaded where it is written. */
+const telling = ["docx", "pptxgenjs", "write-excel-file/"];
+/** What turns drawings into PDF and PNG, and rows into sheets, with the fonts that go into them. */
+const printing = ["pdfkit", "fontkit", "svg-to-pdfkit", "@resvg/resvg-js", "@expo-google-fonts/"];
 /** The interpreter that a corpus's own plug-ins run in. */
 const sandbox = ["quickjs-emscripten-core", "@jitl/quickjs-wasmfile-release-sync"];
 const node = [
@@ -42,6 +54,7 @@ const node = [
   "hono/",
   "@hono/node-server",
   "linkedom",
+  ...printing,
   ...sandbox,
   ...core,
 ];
@@ -64,7 +77,7 @@ const browser = [
 /** The packages a room may import; an entry that ends in `/`, `:` or `-` means everything that begins so. */
 export function packagesFor(room: string): readonly string[] {
   if (room === "plugins") return numeric;
-  if (room === "write") return [...core, ...drawing, ...citing];
+  if (room === "write") return [...core, ...drawing, ...citing, ...telling];
   if (room === "host" || room === "server" || room === "cli") return node;
   return room === "app" ? browser : core;
 }
