@@ -15,6 +15,7 @@ import type { LossSets } from "./judge/resting/loss-sets.ts";
 import { restingOn } from "./judge/resting/rests-on.ts";
 import type { Graph } from "./link/graph.ts";
 import { link } from "./link/link.ts";
+import type { Tied } from "./link/origin/replaced.ts";
 import { underSupposition } from "./link/suppose/under.ts";
 import type { Plan } from "./plan/plan.ts";
 import { planOf } from "./plan/planning.ts";
@@ -39,6 +40,8 @@ export interface Memo {
 /** The graph of some files under a supposition, with what reading and linking have to say. */
 export interface Ground {
   readonly graph: Graph;
+  /** What was read, with its graph as it is under no supposition. */
+  readonly tied: Tied;
   readonly files: ReadonlyMap<string, string>;
   readonly said: readonly Finding[];
 }
@@ -102,17 +105,23 @@ export function build(
   return atOnce(tellingOf(stood, { plugins, memo: memo.compute }, reach));
 }
 
-/** The first part of a build: what the files say, tied together; findings alone where they cannot be read at all. */
+/**
+ * The first part of a build: what the files say, tied together; findings alone where they cannot be read at all. What the
+ * same corpus said before an edit makes it quicker, and no other.
+ */
 export function groundOf(
   files: readonly SourceFile[],
   memo: ReadMemo,
   suppose: Lens["suppose"],
+  before?: Ground,
 ): Ground | { readonly findings: readonly Finding[] } {
   const reading = readCorpus(files, memo);
   if (!("settings" in reading)) return { findings: reading.findings };
-  const { graph, unknown } = underSupposition(link(reading), suppose);
+  const plain = link(reading, before?.tied);
+  const { graph, unknown } = underSupposition(plain, suppose);
   return {
     graph,
+    tied: { reading, graph: plain },
     files: new Map(files.map((file) => [file.path, file.text])),
     said: [...reading.findings, ...unknown],
   };

@@ -5,11 +5,22 @@ import type { Text } from "../base/text/said/said.ts";
 import type { QuantityKind } from "../base/quantity.ts";
 import { parseQuantity } from "../base/quantity/quantity-text.ts";
 import type { QuantityContext } from "../base/quantity/quantity-text.ts";
+import type { DerivationRecord } from "../link/graph.ts";
 import type { ComputedNumber, NumberDeclaration, Plugin } from "../plugin.ts";
 import { asMap } from "./settings.ts";
 
 /** What a number says about a claim. */
 export type Bearing = "supports" | "disputes" | "inconclusive";
+
+/** What a derivation says about one claim. */
+export interface BearingOn {
+  readonly claim: Id;
+  readonly bearing: Bearing;
+  readonly strength: "weak" | "ordinary" | "strong";
+  /** What is wrong with the entry, if anything; it then says nothing. */
+  readonly trouble: "unreadable" | "supports-by-large-p" | null;
+  readonly why: Text | null;
+}
 
 /** A comparison read: both limits in SI, open ones infinite. */
 export interface Comparison {
@@ -24,13 +35,26 @@ export interface Comparison {
 /** Maps of comparisons of which one must hold wholly. */
 export type Condition = readonly (readonly Comparison[])[];
 
+type Read = { readonly condition: Condition } | { readonly why: Text };
+
+/** A number is compared again and again, with every other choice and after every edit: what is asked of it is read once. */
+const readBefore = new WeakMap<
+  object,
+  { readonly plugin: Plugin; readonly context: QuantityContext; readonly read: Read }
+>();
+
 /** Reads what a `bears-on` entry asks of the numbers; `why` says what is wrong with it. */
-export function conditionOf(
-  written: Json | undefined,
-  plugin: Plugin,
-  context: QuantityContext,
-): { readonly condition: Condition } | { readonly why: Text } {
+export function conditionOf(written: Json | undefined, plugin: Plugin, context: QuantityContext): Read {
   if (written === undefined) return { condition: [] };
+  if (typeof written !== "object" || written === null) return conditionIn(written, plugin, context);
+  const known = readBefore.get(written);
+  if (known?.plugin === plugin && known.context === context) return known.read;
+  const read = conditionIn(written, plugin, context);
+  readBefore.set(written, { plugin, context, read });
+  return read;
+}
+
+function conditionIn(written: Json, plugin: Plugin, context: QuantityContext): Read {
   const maps = Array.isArray(written) ? (written as readonly Json[]) : [written];
   const condition: (readonly Comparison[])[] = [];
   for (const map of maps) {
@@ -124,4 +148,27 @@ export function asksLargeP(condition: Condition, plugin: Plugin): boolean {
       comparisons.some((one) => probabilities.includes(one.number) && one.low > 0) &&
       !comparisons.some((one) => one.number === "detectable" && one.high < Infinity),
   );
+}
+
+/** What a derivation's numbers say of each claim that it bears on. */
+export function bearingsOf(
+  derivation: DerivationRecord,
+  plugin: Plugin,
+  numbers: Readonly<Record<string, ComputedNumber>>,
+  context: QuantityContext,
+): readonly BearingOn[] {
+  return (derivation.values["bears-on"] ?? []).map((entry): BearingOn => {
+    const common = { claim: entry.claim, strength: entry.strength ?? ("ordinary" as const) };
+    const supports = conditionOf(entry.supports, plugin, context);
+    const disputes = conditionOf(entry.disputes, plugin, context);
+    const wrong = "why" in supports ? supports.why : "why" in disputes ? disputes.why : null;
+    if (wrong !== null || "why" in supports || "why" in disputes) {
+      return { ...common, bearing: "inconclusive", trouble: "unreadable", why: wrong };
+    }
+    const largeP = asksLargeP(supports.condition, plugin);
+    const forIt = !largeP && holds(supports.condition, numbers);
+    const againstIt = holds(disputes.condition, numbers);
+    const bearing = forIt === againstIt ? "inconclusive" : forIt ? "supports" : "disputes";
+    return { ...common, bearing, trouble: largeP ? "supports-by-large-p" : null, why: null };
+  });
 }

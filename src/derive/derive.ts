@@ -4,8 +4,8 @@ import { say } from "../base/text/said/said.ts";
 import type { Text } from "../base/text/said/said.ts";
 import type { DerivationRecord, Graph } from "../link/graph.ts";
 import type { ComputedNumber, LeftOut, NumberDeclaration, Plugin } from "../plugin.ts";
-import { asksLargeP, conditionOf, holds } from "./bearing.ts";
-import type { Bearing } from "./bearing.ts";
+import { bearingsOf } from "./bearing.ts";
+import type { BearingOn } from "./bearing.ts";
 import { countsUnder } from "./lens.ts";
 import type { Lens } from "./lens.ts";
 import { preparing } from "./prepare.ts";
@@ -38,16 +38,6 @@ export interface Derived {
   readonly warnings: readonly string[];
   readonly run: Run | null;
   readonly outcome: Outcome | null;
-}
-
-/** What a derivation says about one claim. */
-export interface BearingOn {
-  readonly claim: Id;
-  readonly bearing: Bearing;
-  readonly strength: "weak" | "ordinary" | "strong";
-  /** What is wrong with the entry, if anything; it then says nothing. */
-  readonly trouble: "unreadable" | "supports-by-large-p" | null;
-  readonly why: Text | null;
 }
 
 /** The state of every derivation, and what is still to be computed. */
@@ -106,7 +96,9 @@ export function derive(
     open.push(derivation.id);
     const prepared = prepareOne(derivation, sight, (reference) => numberOf(reference));
     open.pop();
-    const result = finish(derivation, prepared);
+    const result = finishedBefore(prepared, memo) ?? finish(derivation, prepared);
+    if (result.status === "pending" && result.run !== null) missing.set(result.run.key, result.run);
+    finished.set(prepared, { result, outcome: outcomeIn(memo, result) });
     byId.set(derivation.id, result);
     return result;
   };
@@ -159,10 +151,7 @@ export function derive(
       };
     }
     const kept = memo.get(run.key) ?? null;
-    if (kept === null) {
-      missing.set(run.key, run);
-      return { ...stateOf(derivation.id, "pending", null), ...common, run };
-    }
+    if (kept === null) return { ...stateOf(derivation.id, "pending", null), ...common, run };
     const outcome = discreet(kept, plugin, { run, used }, graph);
     if (outcome.status === "failed")
       return { ...stateOf(derivation.id, "failed", outcome.why), ...common, run, outcome };
@@ -181,7 +170,7 @@ export function derive(
       ...common,
       leftOut: [...leftOut, ...outcome.leftOut],
       numbers: withUnits(plugin, run, outcome.numbers),
-      bearings: bearingsOf(derivation, plugin, outcome.numbers, graph),
+      bearings: bearingsOf(derivation, plugin, outcome.numbers, graph.settings.quantities),
       warnings: outcome.warnings,
       run,
       outcome,
@@ -193,6 +182,23 @@ export function derive(
   }
   return { byId, missing: [...missing.values()], circles };
 }
+
+/** What came of a preparation, with the outcome that the memo had for its run. */
+interface Finished {
+  readonly result: Derived;
+  readonly outcome: Outcome | null;
+}
+
+/** What is prepared as it was before an edit, the same object, comes to what it came to, as long as its outcome is the same. */
+const finished = new WeakMap<Prepared, Finished>();
+
+function finishedBefore(prepared: Prepared, memo: ComputeMemo): Derived | null {
+  const known = finished.get(prepared);
+  return known && known.outcome === outcomeIn(memo, known.result) ? known.result : null;
+}
+
+const outcomeIn = (memo: ComputeMemo, { run }: Derived): Outcome | null =>
+  run === null ? null : (memo.get(run.key) ?? null);
 
 function stateOf(id: Id, status: Derived["status"], why: Text | null): Derived {
   return {
@@ -225,29 +231,6 @@ function withUnits(
       return [name, { ...number, unit: kind === "input" ? own : "1", kind }];
     }),
   );
-}
-
-function bearingsOf(
-  derivation: DerivationRecord,
-  plugin: Plugin,
-  numbers: Readonly<Record<string, ComputedNumber>>,
-  graph: Graph,
-): readonly BearingOn[] {
-  return (derivation.values["bears-on"] ?? []).map((entry): BearingOn => {
-    const common = { claim: entry.claim, strength: entry.strength ?? ("ordinary" as const) };
-    const context = graph.settings.quantities;
-    const supports = conditionOf(entry.supports, plugin, context);
-    const disputes = conditionOf(entry.disputes, plugin, context);
-    const wrong = "why" in supports ? supports.why : "why" in disputes ? disputes.why : null;
-    if (wrong !== null || "why" in supports || "why" in disputes) {
-      return { ...common, bearing: "inconclusive", trouble: "unreadable", why: wrong };
-    }
-    const largeP = asksLargeP(supports.condition, plugin);
-    const forIt = !largeP && holds(supports.condition, numbers);
-    const againstIt = holds(disputes.condition, numbers);
-    const bearing = forIt === againstIt ? "inconclusive" : forIt ? "supports" : "disputes";
-    return { ...common, bearing, trouble: largeP ? "supports-by-large-p" : null, why: null };
-  });
 }
 
 function unitIsLost(graph: Graph, name: string, lost: ReadonlySet<Id>): boolean {

@@ -51,6 +51,9 @@ const fromSources: readonly string[] = [
   "arguments",
 ];
 
+/** What counts where a lens takes nothing away: everything. */
+export const everyRecord = (): boolean => true;
+
 /** Tells which records count under a lens: in print, and not lost. */
 export function countsUnder(graph: Graph, lens: Lens): (id: Id) => boolean {
   const lost = new Set(lens.without ?? []);
@@ -59,7 +62,7 @@ export function countsUnder(graph: Graph, lens: Lens): (id: Id) => boolean {
     if (graph.records.get(id)?.list === "artefacts") for (const part of graph.withParts(id)) things.add(part);
   }
   const { asOf } = lens;
-  if (asOf === undefined && lost.size === 0) return () => true;
+  if (asOf === undefined && lost.size === 0) return everyRecord;
   return (id) => {
     const record = graph.records.get(id);
     if (!record) return false;

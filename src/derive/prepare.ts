@@ -42,7 +42,8 @@ export interface Prepared {
 interface PreparedBefore {
   readonly graph: Graph;
   readonly plugins: readonly Plugin[];
-  readonly byRecord: Map<DerivationRecord, Prepared>;
+  /** By what they say: a derivation that moved in its file is another object. */
+  readonly bySaid: Map<DerivationRecord["values"], Prepared>;
 }
 
 /** After an edit nearly every derivation computes on what it did: it is not selected again. */
@@ -59,10 +60,10 @@ export function preparing(graph: Graph, plugins: readonly Plugin[], lens: Lens):
   const fresh: Prepare = (derivation, sight, numberOf) => prepare(derivation, plugins, sight, numberOf);
   if (!isPlain(lens) || graph.supposed !== null) return fresh;
   if (before?.graph !== graph || before.plugins !== plugins)
-    before = { graph, plugins, byRecord: untouched(before, graph, plugins) };
-  const { byRecord } = before;
+    before = { graph, plugins, bySaid: untouched(before, graph, plugins) };
+  const { bySaid } = before;
   return (derivation, sight, numberOf) => {
-    const known = byRecord.get(derivation);
+    const known = bySaid.get(derivation.values);
     if (known) return known;
     let isAlone = true;
     const prepared = fresh(derivation, sight, (reference) => {
@@ -70,7 +71,7 @@ export function preparing(graph: Graph, plugins: readonly Plugin[], lens: Lens):
       return numberOf(reference);
     });
     // What leans on another number changes with it.
-    if (isAlone) byRecord.set(derivation, prepared);
+    if (isAlone) bySaid.set(derivation.values, prepared);
     return prepared;
   };
 }
@@ -80,11 +81,11 @@ function untouched(
   was: PreparedBefore | null,
   graph: Graph,
   plugins: readonly Plugin[],
-): PreparedBefore["byRecord"] {
+): PreparedBefore["bySaid"] {
   const changed = was?.plugins === plugins ? measurementsChanged(was.graph, graph) : null;
   if (!was || !changed) return new Map();
   return new Map(
-    [...was.byRecord].filter(
+    [...was.bySaid].filter(
       ([, { used, leftOut }]) =>
         !used.some((id) => changed.has(id)) && !leftOut.some(({ id }) => changed.has(id)),
     ),

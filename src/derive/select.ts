@@ -1,6 +1,7 @@
 import type { Id } from "../base/finding.ts";
 import { isList } from "../base/json.ts";
 import type { Json } from "../base/json.ts";
+import { remembered } from "../base/text/remembered.ts";
 import type { Said } from "../base/text/said/said.ts";
 import type { Graph, MeasurementRecord } from "../link/graph.ts";
 import { folded } from "../link/dimension.ts";
@@ -154,8 +155,9 @@ function measuredOn(things: readonly Id[], graph: Graph): readonly Placed[] {
 
 function placedIn(graph: Graph): ReadonlyMap<Id, readonly Placed[]> {
   const all = new Map<Id, Placed[]>();
+  const nameOf = remembered((written) => folded(graph.dimensionName(written)));
   for (const [place, record] of graph.list("measurements").entries()) {
-    const name = folded(graph.dimensionName(record.values.dimension));
+    const name = nameOf(record.values.dimension);
     const those = all.get(record.values.of);
     if (those) those.push({ record, name, place });
     else all.set(record.values.of, [{ record, name, place }]);

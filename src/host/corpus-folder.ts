@@ -4,7 +4,15 @@ import { byText } from "../base/order.ts";
 import { inEnglish } from "../base/text/said/english.ts";
 import { say } from "../base/text/said/said.ts";
 import type { Said, Text } from "../base/text/said/said.ts";
-import { largestPlugin, largestStyle, largestTable, largestYaml, pluginPath } from "../read/source-file.ts";
+import {
+  largestPlugin,
+  largestProse,
+  largestStyle,
+  largestTable,
+  largestYaml,
+  pluginPath,
+  prosePath,
+} from "../read/source-file.ts";
 import type { SourceFile } from "../read/source-file.ts";
 
 /** Paths of the files that can say something about a corpus, with the most bytes that are read of one. */
@@ -13,11 +21,13 @@ const readable: readonly (readonly [RegExp, number])[] = [
   [/\.(bib|ris|json|csv)$/, largestTable],
   [/\.csl$/i, largestStyle],
   [pluginPath, largestPlugin],
+  [prosePath, largestProse],
 ];
 
 /** What cannot be divided, by its limit. */
 const smaller: ReadonlyMap<number, Said> = new Map([
   [largestPlugin, say`a smaller plug-in`],
+  [largestProse, say`a shorter text`],
   [largestStyle, say`a smaller style`],
 ]);
 

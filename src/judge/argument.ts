@@ -1,6 +1,8 @@
 import type { Id } from "../base/finding.ts";
 import type { Derivations, Derived } from "../derive/derive.ts";
+import { everyRecord } from "../derive/lens.ts";
 import type { ArgumentRecord, Graph } from "../link/graph.ts";
+import { sayingOf } from "../link/origin/changed.ts";
 import { spokenBy } from "../link/names/spoken.ts";
 
 /** How much an argument weighs against a rival. */
@@ -25,12 +27,25 @@ export function argumentsIn(
   derivations: Derivations,
   counts: (id: Id) => boolean,
 ): readonly Argument[] {
-  const found: Argument[] = [];
-  for (const record of graph.list("arguments")) if (counts(record.id)) found.push(argumentOf(record, graph));
+  const found = recordedIn(graph).filter(({ id }) => counts(id));
   for (const derived of derivations.byId.values()) found.push(...argumentsOfNumber(derived, counts));
   if (graph.settings.testimony) {
     for (const stance of latestPositions(graph, counts)) found.push(...argumentsOfStance(stance));
   }
+  return found;
+}
+
+/** What was made of what a list of arguments says, beside what the observations say that it leans on. */
+const made = new WeakMap<object, { readonly seen: object; readonly arguments: readonly Argument[] }>();
+
+/** The arguments of records: the same objects as long as no argument and no observation says anything else. */
+function recordedIn(graph: Graph): readonly Argument[] {
+  const records = graph.list("arguments");
+  const [said, seen] = [sayingOf(records), sayingOf(graph.list("observations"))];
+  const before = made.get(said);
+  if (before?.seen === seen) return before.arguments;
+  const found = records.map((record) => argumentOf(record, graph));
+  made.set(said, { seen, arguments: found });
   return found;
 }
 
@@ -116,18 +131,30 @@ export function stances(graph: Graph, counts: (id: Id) => boolean): readonly Sta
   });
 }
 
+/** The latest of all stances by what the positions say, beside what tells where they were said. */
+const latest = new WeakMap<
+  object,
+  { readonly from: Graph["provenance"]; readonly stances: readonly Stance[] }
+>();
+
 /** Of each scholar's stances on each claim the one with the latest year; of two in one year, the later in the corpus. */
 export function latestPositions(graph: Graph, counts: (id: Id) => boolean): readonly Stance[] {
-  return latestOf(stances(graph, counts));
+  if (counts !== everyRecord) return latestOf(stances(graph, counts));
+  const [said, from] = [sayingOf(graph.list("positions")), graph.provenance];
+  const before = latest.get(said);
+  if (before?.from === from) return before.stances;
+  const found = latestOf(stances(graph, counts));
+  latest.set(said, { from, stances: found });
+  return found;
 }
 
 /** Of stances in the order of the corpus, the latest of each scholar on each claim. */
 export function latestOf(taken: readonly Stance[]): readonly Stance[] {
-  const latest = new Map<string, Stance>();
+  const last = new Map<string, Stance>();
   for (const stance of taken) {
     const key = `${stance.scholar}\n${stance.claim}`;
-    const known = latest.get(key);
-    if (!known || (stance.year ?? -Infinity) >= (known.year ?? -Infinity)) latest.set(key, stance);
+    const known = last.get(key);
+    if (!known || (stance.year ?? -Infinity) >= (known.year ?? -Infinity)) last.set(key, stance);
   }
-  return [...latest.values()];
+  return [...last.values()];
 }

@@ -27,15 +27,17 @@ export function judge(graph: Graph, derivations: Derivations, lens: Lens): Judge
   const inPrint = countsUnder(graph, lens);
   const named = namedClaims(graph, inPrint, lens);
   // A claim that a dated record names is there, though the source of its wording be later.
-  const counts = (id: Id): boolean => inPrint(id) || named?.has(id) === true;
+  const counts = named === null ? inPrint : (id: Id): boolean => inPrint(id) || named.has(id);
   const argued = argumentsIn(graph, derivations, counts);
   const compiled = compile(graph, derivations, argued, counts);
   const model = wellFounded(compiled.program);
   const unattacked = leastWithoutAttacks(compiled.program);
   const works = (id: Id): boolean => model[compiled.atoms.get(id) ?? -1] === TRUE;
   const standings = new Map<Id, Standing>();
+  const { from, before } = compiled.positions;
   for (const [id, atom] of compiled.atoms) {
-    if (!hasStanding(id, graph)) continue;
+    const isRanked = atom < compiled.seated ? atom < from || atom >= before : hasStanding(id, graph);
+    if (!isRanked) continue;
     const value = model[atom] ?? FALSE;
     const disputed = (): boolean => isDisputed(id, compiled.dispute, works);
     standings.set(id, standingFrom(value, unattacked[atom] === 1, disputed));

@@ -3,6 +3,7 @@ import type { QuantityKind } from "../base/quantity.ts";
 import type { Source } from "../read/bibliography/read.ts";
 import type { CitationStyle } from "../read/bibliography/style/style.ts";
 import type { ListName } from "../read/grammar/field.ts";
+import type { Prose } from "../read/prose/prose.ts";
 import type { PluginFile } from "../read/source-file.ts";
 import type { RecordOf, Spoilt } from "../read/record.ts";
 import type { Settings } from "../read/settings.ts";
@@ -70,6 +71,8 @@ export interface Graph {
   readonly pluginFiles: readonly PluginFile[];
   /** The style in which the corpus cites. */
   readonly citationStyle: CitationStyle;
+  /** The scholar's own prose, in the order of its files. */
+  readonly prose: readonly Prose[];
   readonly findings: readonly Finding[];
   /** The outcome of an examination that is taken as found; null for the record as it is. */
   readonly supposed: Supposed<Graph> | null;

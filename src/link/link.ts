@@ -3,7 +3,6 @@ import type { Finding, Id } from "../base/finding.ts";
 import type { QuantityKind } from "../base/quantity.ts";
 import { say } from "../base/text/said/said.ts";
 import type { Source } from "../read/bibliography/read.ts";
-import { defaultStyle } from "../read/bibliography/style/shipped.ts";
 import type { ListName } from "../read/grammar/field.ts";
 import type { Reading } from "../read/read.ts";
 import { dimensionKinds, namesOf, valueTrouble } from "./dimension.ts";
@@ -12,14 +11,23 @@ import { inputReferences } from "./inputs.ts";
 import { nameRecords } from "./names/name.ts";
 import { authorship } from "./origin/people.ts";
 import { provenanceOf } from "./origin/provenance.ts";
+import { besideRecords, withReplaced } from "./origin/replaced.ts";
+import type { Tied } from "./origin/replaced.ts";
 import { partsOf } from "./parts.ts";
 import { checkedAgain } from "./references/again.ts";
 import { checkReferences } from "./references/check.ts";
 import { misplacedSettings } from "./references/settings.ts";
 import { tiesIn } from "./ties/ties.ts";
 
-/** Ties records to one another: an immutable graph in which every reference leads somewhere. */
-export function link(reading: Reading): Graph {
+/**
+ * Ties records to one another: an immutable graph in which every reference leads somewhere. What was tied before is
+ * taken over where an edit ties nothing otherwise.
+ */
+export function link(reading: Reading, before?: Tied): Graph {
+  return withReplaced(before, reading) ?? tied(reading);
+}
+
+function tied(reading: Reading): Graph {
   const { settings } = reading;
   const findings: Finding[] = [];
   const sources = uniqueSources(reading.sources, findings);
@@ -50,12 +58,12 @@ export function link(reading: Reading): Graph {
       met.filter(({ id }) => kept.has(id)),
     );
   const kindOf = (name: string): QuantityKind | null => kinds.get(name) ?? null;
-  const tied = tiesIn(settings, {
+  const equalities = tiesIn(settings, {
     met: met.map((record) => record.values.dimension),
     nameOf: dimensionName,
     kindOf,
   });
-  findings.push(...tied.findings);
+  findings.push(...equalities.findings);
   const featureName = namesOf(
     [],
     listIn("observations").flatMap((record) => record.values.feature ?? []),
@@ -74,7 +82,7 @@ export function link(reading: Reading): Graph {
     settings,
     sources,
     records: kept,
-    spoilt: reading.spoilt,
+    ...besideRecords(reading),
     leftOut: [...names.records.values()].filter((one) => !kept.has(one.id)),
     list: listIn,
     provenance: provenanceOf(kept, sources, authorsOf),
@@ -83,11 +91,9 @@ export function link(reading: Reading): Graph {
     withParts: parts.withParts,
     dimensionName,
     dimensionKind: kindOf,
-    ties: tied.ties,
+    ties: equalities.ties,
     featureName,
     rivalsOf: rivals(listIn("claims"), listIn("questions")),
-    pluginFiles: reading.pluginFiles,
-    citationStyle: reading.citationStyle ?? { shipped: defaultStyle },
     findings: [...findings, ...misplacedSettings(settings, kept, sources)],
     supposed: null,
   };

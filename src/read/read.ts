@@ -7,10 +7,20 @@ import type { Source } from "./bibliography/read.ts";
 import { citationStyleIn } from "./bibliography/style/style.ts";
 import type { CitationStyle } from "./bibliography/style/style.ts";
 import type { AnyRecord, FileRecords, Spoilt } from "./record.ts";
+import type { Prose, ProseRead } from "./prose/prose.ts";
+import { readProse } from "./prose/read.ts";
 import { readRecords } from "./records.ts";
 import { readSettings } from "./settings.ts";
 import type { Settings } from "./settings.ts";
-import { largestPlugin, largestTable, largestYaml, pluginFilesIn, pluginPath } from "./source-file.ts";
+import {
+  largestPlugin,
+  largestProse,
+  largestTable,
+  largestYaml,
+  pluginFilesIn,
+  pluginPath,
+  prosePath,
+} from "./source-file.ts";
 import type { PluginFile, SourceFile } from "./source-file.ts";
 import { readTableRecords } from "./table/rows.ts";
 import { unmerged } from "./yaml/unmerged.ts";
@@ -24,11 +34,14 @@ export interface Reading {
   readonly pluginFiles: readonly PluginFile[];
   /** Left out where the settings were not looked at: then the default. */
   readonly citationStyle?: CitationStyle;
+  /** The scholar's own prose, in the order of its files; left out where none was looked for. */
+  readonly prose?: readonly Prose[];
   readonly findings: readonly Finding[];
 }
 
 /** What a file says. */
-type FileRead = FileRecords | { readonly sources: readonly Source[]; readonly findings: readonly Finding[] };
+type FileRead =
+  FileRecords | ProseRead | { readonly sources: readonly Source[]; readonly findings: readonly Finding[] };
 
 /** What was read of each file, with the settings that bear on reading: its last texts, and what they say. */
 export type ReadMemo = Map<string, readonly { readonly text: string; readonly read: FileRead }[]>;
@@ -132,13 +145,23 @@ export function readCorpus(
   const unread = code.map((file) => problemOf(file) ?? tooLarge(file, largestPlugin));
   findings.push(...unread.filter((one) => one !== null));
   const pluginFiles = pluginFilesIn(code.filter((_, place) => unread[place] === null));
+  const prose: Prose[] = [];
+  for (const file of files
+    .filter(({ path }) => prosePath.test(path))
+    .sort((a, b) => byText(a.path, b.path))) {
+    const bad = problemOf(file) ?? tooLarge(file, largestProse);
+    const read = bad ?? remembered(memo, file, "prose", () => unmerged(file) ?? readProse(file));
+    if ("rule" in read) findings.push(read);
+    else findings.push(...read.findings);
+    if ("prose" in read) prose.push(read.prose);
+  }
   const { style, findings: ofStyle } = citationStyleIn(
     settings.citationStyle,
     byPath,
     namedAt(settings, "citation-style", 0),
   );
   findings.push(...ofStyle);
-  return { settings, sources, records, spoilt, pluginFiles, citationStyle: style, findings };
+  return { settings, sources, records, spoilt, pluginFiles, citationStyle: style, prose, findings };
 }
 
 function remembered(memo: ReadMemo, file: SourceFile, manner: string, read: () => FileRead): FileRead {

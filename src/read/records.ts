@@ -16,6 +16,8 @@ import type { AnyRecord, FileRecords, Spoilt } from "./record.ts";
 import type { SourceFile } from "./source-file.ts";
 import { isEmpty, valueAt } from "./yaml/tree.ts";
 import type { Entry, MapNode, Node } from "./yaml/tree.ts";
+import { placesBefore } from "./yaml/kept.ts";
+import type { Cut } from "./yaml/kept.ts";
 import { large, moved, piecesOf, readPiece } from "./yaml/pieces.ts";
 import { readYaml } from "./yaml/text.ts";
 
@@ -27,49 +29,54 @@ export function readRecords(file: SourceFile, context: QuantityContext): FileRec
 /** An item as it was read, and the record as it last stood in its file. */
 interface ItemRead {
   readonly tree: MapNode;
-  readonly start: number;
   readonly record: AnyRecord;
 }
 
-/** An edit of a large file changes an item or two: the others are not read again. Kept for each file as it was read last. */
-const itemsRead = new WeakMap<QuantityContext, Map<string, ReadonlyMap<string, ItemRead>>>();
+/** A file as it was read last, item by item; null for an item of which there was something to tell. */
+interface FileRead extends Cut {
+  /** The source at its head, which its items have besides. */
+  readonly head: string;
+  readonly items: readonly (ItemRead | null)[];
+}
+
+/** An edit of a large file changes an item or two: the others are not read again. */
+const filesRead = new WeakMap<QuantityContext, Map<string, FileRead>>();
 
 /** Reads a file item by item, as `readWhole` does; null where items have something to tell, or cannot be read by themselves. */
 export function readInPieces({ path, text }: SourceFile, context: QuantityContext): FileRecords | null {
   const found = piecesOf(text);
   if (!found) return null;
   const { source, pieces } = found;
-  const files = itemsRead.get(context) ?? new Map<string, ReadonlyMap<string, ItemRead>>();
-  itemsRead.set(context, files);
-  const [before, now] = [files.get(path), new Map<string, ItemRead>()];
-  const decoder = decoderFor(path, context);
+  const files = filesRead.get(context) ?? new Map<string, FileRead>();
+  filesRead.set(context, files);
   const head = source ? `${text.slice(source.value.start, source.value.end)} ${source.keyStart}` : "";
+  const last = files.get(path);
+  const before = last?.head === head ? last : null;
+  const places = before && placesBefore(before, { text, pieces });
+  const decoder = decoderFor(path, context);
+  const items: (ItemRead | null)[] = [];
   const records: AnyRecord[] = [];
   const spoilt: Spoilt[] = [];
-  for (const piece of pieces) {
-    const { list, start, end } = piece;
-    const key = `${head}\n${list}\n${text.slice(start, end)}`;
-    const known = now.get(key) ?? before?.get(key);
+  for (const [at, piece] of pieces.entries()) {
+    const place = places?.[at] ?? -1;
+    const known = before?.items[place];
     if (known) {
-      const record = known.start === start ? known.record : placed(known, start, source);
-      now.set(key, { ...known, start, record });
-      records.push(record);
+      const isInPlace = before?.pieces[place]?.start === piece.start;
+      const item = isInPlace ? known : { ...known, record: placed(known, piece.start, source) };
+      items.push(item);
+      records.push(item.record);
       continue;
     }
     const tree = readPiece(path, text, piece);
-    if (!tree) {
-      files.set(path, now);
-      return null;
-    }
+    if (!tree) return null;
     const told = decoder.findings.length;
-    const read = readRecord(list, moved(tree, start), source, path, decoder);
-    if (!("list" in read)) spoilt.push(read);
-    else {
-      records.push(read);
-      if (decoder.findings.length === told) now.set(key, { tree, start, record: read });
-    }
+    const read = readRecord(piece.list, moved(tree, piece.start), source, path, decoder);
+    const isRead = "list" in read;
+    if (isRead) records.push(read);
+    else spoilt.push(read);
+    items.push(isRead && decoder.findings.length === told ? { tree, record: read } : null);
   }
-  files.set(path, now);
+  files.set(path, { text, pieces, head, items });
   return { records, spoilt, findings: decoder.findings };
 }
 

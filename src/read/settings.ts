@@ -53,6 +53,8 @@ export interface Settings {
   readonly artefactTables: readonly string[];
   /** As written; null where none is named. */
   readonly citationStyle: string | null;
+  /** The sections of the review, in their order; null where none are named. */
+  readonly review: readonly string[] | null;
   readonly plusMinus: "standard" | "expanded";
   readonly testimony: boolean;
   readonly approximate: number;
@@ -120,6 +122,7 @@ export function readSettings(file: SourceFile): { settings: Settings | null; fin
     measurementTables: values["measurement-tables"] ?? [],
     artefactTables: values["artefact-tables"] ?? [],
     citationStyle: values["citation-style"] ?? null,
+    review: values.review ?? null,
     plusMinus,
     testimony: values.testimony === "counts",
     approximate,

@@ -18,6 +18,12 @@ export const largestPlugin = 256 * 1024;
 /** Largest citation style of a corpus, in bytes. */
 export const largestStyle = 1024 * 1024;
 
+/** Largest file of prose read, in bytes. */
+export const largestProse = 512 * 1024;
+
+/** The path of a file of the scholar's own prose below the corpus's folder. */
+export const prosePath = /^review\/([^/]+)\.md$/;
+
 /** Largest bibliography or table read, in bytes. */
 export const largestTable = 64 * 1024 * 1024;
 

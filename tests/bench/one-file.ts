@@ -1,7 +1,7 @@
 import type { SourceFile } from "../../src/read/source-file.ts";
 
 /** Kinds whose records the head of their file says the source of. */
-const fromHead = ["passages", "observations", "measurements", "positions"];
+const fromHead = ["passages", "observations", "measurements", "positions", "readings"];
 
 /** The same corpus with all its records in one file; what a file says of its source at its head each record then says itself. */
 export function inOneFile(files: readonly SourceFile[]): readonly SourceFile[] {

@@ -22,25 +22,28 @@ export interface Dispute {
 
 const rank: Readonly<Record<Strength, number>> = { weak: 0, ordinary: 1, strong: 2 };
 
-const namesOf = (found: Iterable<Argument>): readonly Id[] => Array.from(found, (argument) => argument.id);
+const nothing: readonly Id[] = [];
+
+const namesOf = (found: readonly Argument[]): readonly Id[] =>
+  found.length === 0 ? nothing : found.map((argument) => argument.id);
 
 /** Every argument against it, and every one whose conclusion conflicts with its own and that is as strong at least. */
-export function attackersOf(argument: Argument, dispute: Dispute): ReadonlySet<Argument> {
-  const found = new Set(dispute.argumentsAgainst(argument.id));
-  const asStrong = (others: readonly Argument[]): void => {
-    for (const other of others) if (rank[other.strength] >= rank[argument.strength]) found.add(other);
-  };
-  if (argument.therefore !== null) {
-    asStrong(dispute.argumentsAgainst(argument.therefore));
-    for (const rival of dispute.rivalsOf(argument.therefore)) asStrong(dispute.argumentsFor(rival));
-  }
-  for (const target of argument.against) if (dispute.isClaim(target)) asStrong(dispute.argumentsFor(target));
-  return found;
+export function attackersOf(argument: Argument, dispute: Dispute): readonly Argument[] {
+  const { id, therefore, against } = argument;
+  const conflicting = [
+    ...(therefore === null ? [] : [dispute.argumentsAgainst(therefore)]),
+    ...(therefore === null ? [] : dispute.rivalsOf(therefore).map(dispute.argumentsFor)),
+    ...against.filter(dispute.isClaim).map(dispute.argumentsFor),
+  ].filter(({ length }) => length > 0);
+  const own = dispute.argumentsAgainst(id);
+  if (conflicting.length === 0 && own.length < 2) return own;
+  const asStrong = conflicting.flat().filter(({ strength }) => rank[strength] >= rank[argument.strength]);
+  return [...new Set([...own, ...asStrong])];
 }
 
 /** The clause of a record that holds unless a working argument is against it. */
 export function clauseOfEvidence(id: Id, dispute: Dispute): Clause {
-  return { head: id, positive: [], negative: namesOf(dispute.argumentsAgainst(id)) };
+  return { head: id, positive: nothing, negative: namesOf(dispute.argumentsAgainst(id)) };
 }
 
 /** The clause of a derivation, which holds with all it used; none where it did not compute. */
@@ -51,7 +54,7 @@ export function clausesOfDerivation({ id, status, used }: Derived, dispute: Disp
 /** The clause of an argument, beside the arguments that attack it. */
 export function clauseOfArgument(
   argument: Argument,
-  attackers: Iterable<Argument>,
+  attackers: readonly Argument[],
   dispute: Dispute,
 ): Clause {
   const { id, because, silent } = argument;
@@ -61,7 +64,7 @@ export function clauseOfArgument(
 
 /** The clause by which a claim holds when an argument for it works. */
 export function clausesOfConclusion({ id, therefore }: Argument): readonly Clause[] {
-  return therefore === null ? [] : [{ head: therefore, positive: [id], negative: [] }];
+  return therefore === null ? [] : [{ head: therefore, positive: [id], negative: nothing }];
 }
 
 const named = "silence: ";
@@ -82,5 +85,5 @@ export function silenceOf({ therefore, against }: Argument, dispute: Dispute): I
 
 /** The clauses by which any one derivation lends a silence its weight. */
 export function clausesOfSilence(silence: Id, dispute: Dispute): readonly Clause[] {
-  return dispute.weighersOf(silence).map((id) => ({ head: silence, positive: [id], negative: [] }));
+  return dispute.weighersOf(silence).map((id) => ({ head: silence, positive: [id], negative: nothing }));
 }

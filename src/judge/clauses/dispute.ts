@@ -10,12 +10,17 @@ const conclusions = ({ therefore }: Argument): readonly Id[] => (therefore === n
 const targets = ({ against }: Argument): readonly Id[] => against;
 const idOf = ({ id }: Derived): Id => id;
 
-/** The arguments of a corpus, found by what they are for and against. */
-export function disputeOf(graph: Graph, derivations: Derivations, argued: readonly Argument[]): Dispute {
+/** The arguments of a corpus with what finds those for and those against each thing. */
+export interface Argued {
+  readonly argumentsFor: Dispute["argumentsFor"];
+  readonly argumentsAgainst: Dispute["argumentsAgainst"];
+}
+
+/** What is argued in a corpus, and what weighs its silences. */
+export function disputeOf(graph: Graph, derivations: Derivations, argued: Argued): Dispute {
   const weighers = gathered(derivations.byId.values(), (one) => silencesWeighedBy(one, graph));
   return {
-    argumentsFor: gathered(argued, conclusions),
-    argumentsAgainst: gathered(argued, targets),
+    ...argued,
     rivalsOf: graph.rivalsOf,
     isClaim: (id) => graph.records.get(id)?.list === "claims",
     weighersOf: (silence) => weighers(silence).map(idOf),

@@ -188,7 +188,7 @@ export function lackSentence(graph: Graph, { way, missing }: Lack, beside = fals
     case "silence-unweighed":
       return worded(graph, {
         room: [],
-        plain: () => say`${whoArgues(graph, missing.of)} argues from silence, which nobody has weighed.`,
+        plain: () => say`${whoArgues(graph, missing.of)} argues from silence, which no weighing bears out.`,
       });
     case "circle":
       return circleLack(graph, missing.members);

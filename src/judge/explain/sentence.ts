@@ -65,7 +65,7 @@ function phraseOf(graph: Graph, reason: Reason): Phrase {
             plain: ([name = ""]) => say`It is held up by ${name}, which is held up by it in turn.`,
           };
     case "silence-unweighed":
-      return plainly(say`It is argued from silence, and nobody has weighed what that silence is worth.`);
+      return plainly(say`It is argued from silence, and no weighing of that silence bears it out.`);
     case "not-computed":
       return plainly(notComputedWords(reason.status, say`the number`));
   }

@@ -1,5 +1,6 @@
-import type { Edit, Id } from "../../base/finding.ts";
+import type { Edit, Id, Span } from "../../base/finding.ts";
 import { lexBibtex } from "../../read/bibliography/bibtex/lexer.ts";
+import { namedBy } from "../../read/prose/prose.ts";
 import { headOf } from "../../read/edit/head.ts";
 import { say } from "../../base/text/said/said.ts";
 import type { Text } from "../../base/text/said/said.ts";
@@ -39,7 +40,7 @@ export function renaming(
   const there = takenIn(graph);
   const taken = [...names.values()].find((name) => there.has(name) && !names.has(name));
   if (taken !== undefined) return { problem: say`Duplicate id \`${taken}\`, expected a name of its own` };
-  const mentions = mentionsIn(graph).filter(({ id }) => names.has(id));
+  const mentions = [...mentionsIn(graph), ...mentionsInProse(graph)].filter(({ id }) => names.has(id));
   const places = [
     ...mentions,
     ...ownPlaces(graph, names),
@@ -56,6 +57,11 @@ export function renaming(
     edits.set(`${file} ${at}`, { file, start: at, end: at + id.length, text: names.get(id) ?? id });
   }
   return { names, edits: [...edits.values()], followed: mentions.length };
+}
+
+/** Where the scholar's own prose names records and sources. */
+function mentionsInProse({ prose }: Graph): readonly ({ readonly id: Id } & Span)[] {
+  return prose.flatMap(({ pieces }) => pieces.flatMap(namedBy)).map(({ id, idAt }) => ({ id, ...idAt }));
 }
 
 /** The id itself, ids below it that belong to its parts, and the made names that hold any of these. */

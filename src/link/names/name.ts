@@ -53,7 +53,8 @@ export function nameRecords(
 /** A record that is read once and goes by the name it had is the same object again, so that what was kept for it is found. */
 const linkedBefore = new WeakMap<AnyRecord, AnyLinked>();
 
-function linkedAs(record: AnyRecord, id: Id): AnyLinked {
+/** A record by its name. */
+export function linkedAs(record: AnyRecord, id: Id): AnyLinked {
   const before = linkedBefore.get(record);
   if (before?.id === id) return before;
   const { list, values, file } = record;
@@ -70,6 +71,11 @@ function linkedAs(record: AnyRecord, id: Id): AnyLinked {
   } as AnyLinked;
   linkedBefore.set(record, fresh);
   return fresh;
+}
+
+/** A record by the name that it was last given; undefined where it was given none. */
+export function linkedLast(record: AnyRecord): AnyLinked | undefined {
+  return linkedBefore.get(record);
 }
 
 /**

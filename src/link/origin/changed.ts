@@ -2,6 +2,19 @@ import type { Id } from "../../base/finding.ts";
 import { listNames } from "../../read/grammar/kinds.ts";
 import type { AnyLinked, Graph } from "../graph.ts";
 
+/** For lists of records that only stand elsewhere than in an earlier list, that list. */
+const earlier = new WeakMap<readonly AnyLinked[], readonly AnyLinked[]>();
+
+/** What a list of records says, as an object to go by: the same for a list that says the same as one before an edit. */
+export function sayingOf(records: readonly AnyLinked[]): object {
+  return earlier.get(records) ?? records;
+}
+
+/** Lets a list of records stand for what an earlier one said. */
+export function saysAs(records: readonly AnyLinked[], before: readonly AnyLinked[]): void {
+  earlier.set(records, earlier.get(before) ?? before);
+}
+
 /** Lists that say nothing of what is measured, where it is from, or of what a number is computed on. */
 const aside: readonly string[] = ["measurements", "derivations", "arguments", "positions"];
 
@@ -32,11 +45,13 @@ export function measurementsChanged(before: Graph, now: Graph): ReadonlySet<Id> 
   return changed;
 }
 
-function sameEach(some: readonly object[], others: readonly object[]): boolean {
+/** Whether two lists are of the same objects. */
+export function sameEach(some: readonly object[], others: readonly object[]): boolean {
   return some.length === others.length && some.every((one, place) => one === others[place]);
 }
 
 function sayTheSame(some: readonly AnyLinked[], others: readonly AnyLinked[]): boolean {
+  if (sayingOf(some) === sayingOf(others)) return true;
   return some.length === others.length && some.every((one, place) => saysTheSame(one, others[place]));
 }
 
@@ -46,7 +61,7 @@ function saysTheSame(one: AnyLinked, other: AnyLinked | undefined): boolean {
 }
 
 /** Whether two pieces of plain data are the same, maps and lists in the same order. */
-function sameValue(one: unknown, other: unknown): boolean {
+export function sameValue(one: unknown, other: unknown): boolean {
   if (one === other || (Number.isNaN(one) && Number.isNaN(other))) return true;
   if (typeof one !== "object" || typeof other !== "object" || one === null || other === null) return false;
   if (one instanceof Map !== other instanceof Map) return false;

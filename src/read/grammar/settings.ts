@@ -26,6 +26,10 @@ export const settingsFields = {
     type: "text",
     doc: say`A ${"CSL"} style: the name of one that comes with the program, or a ${".csl"} file.`,
   },
+  review: {
+    type: "texts",
+    doc: say`The sections of the review, in their order: names of its own, and of files in ${"review/"}.`,
+  },
   "plus-minus": { type: "choice", of: ["standard", "expanded"], doc: say`What ± means.` },
   testimony: { type: "choice", of: ["ignored", "counts"], doc: say`Whether positions are arguments.` },
   approximate: { type: "quantity", doc: say`What ${coded("about")} adds at least.` },

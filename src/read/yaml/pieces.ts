@@ -23,15 +23,34 @@ const blank = /^ *(?:#.*)?$/u;
 const head = /^([a-z]+):[ ]*(?:#.*)?$/u;
 const sourceLine = /^(source: +)([A-Za-z0-9][\w./-]*) *$/u;
 const dash = /^( *)-(?: |$)/u;
-/** What may be named in one item and meant in another. */
-const shared = /(?:^|[\s[{,:-])[&*][^\s]/mu;
+/** What stands before and after a sign by which something is named in one item and meant in another. */
+const [beforeShared, afterShared] = [/^[\s[{,:-]?$/u, /^\S$/u];
+
+function isShared(text: string): boolean {
+  for (const sign of ["&", "*"])
+    for (let at = text.indexOf(sign); at >= 0; at = text.indexOf(sign, at + 1))
+      if (beforeShared.test(text.charAt(at - 1)) && afterShared.test(text.charAt(at + 1))) return true;
+  return false;
+}
 
 /**
  * The items of the lists of a text; null where their reading could depend on what stands around them. A line that begins
  * with the dash of its list ends whatever was begun before it; what is left open there is unreadable by itself, too.
  */
 export function piecesOf(text: string): Pieces | null {
-  if (text.startsWith("\ufeff") || /\r(?!\n)/u.test(text) || shared.test(text)) return null;
+  if (text.length < large) return cut(text);
+  // A text is read before it is changed.
+  const pieces = last?.text === text ? last.pieces : cut(text);
+  last = { text, pieces };
+  return pieces;
+}
+
+/** The large text that was cut last. */
+let last: { readonly text: string; readonly pieces: Pieces | null } | null = null;
+
+function cut(text: string): Pieces | null {
+  const isOdd = text.startsWith("\ufeff") || (text.includes("\r") && /\r(?!\n)/u.test(text));
+  if (isOdd || isShared(text)) return null;
   const met = new Set<string>();
   const pieces: Piece[] = [];
   let source: Entry | null = null;

@@ -31,6 +31,8 @@ const soon = 60;
 export function modelsBeside(memo: Memo, plugins: () => readonly Plugin[], turns: Turns): Models {
   let files: readonly SourceFile[] = [];
   let grounds = new Map<string, ReturnType<typeof groundOf>>();
+  /** What the files said before they were changed, as far as they could be read. */
+  let earlier: Ground | undefined;
   let stoods = new Map<string, Stood>();
   let carried = new Map<string, Carried>();
   const meanwhile = new WeakMap<Stood, Checked<Model>>();
@@ -54,7 +56,7 @@ export function modelsBeside(memo: Memo, plugins: () => readonly Plugin[], turns
 
   const groundUnder = ({ suppose }: Lens): ReturnType<typeof groundOf> => {
     const key = JSON.stringify(suppose ?? null);
-    const ground = grounds.get(key) ?? groundOf(files, memo.read, suppose);
+    const ground = grounds.get(key) ?? groundOf(files, memo.read, suppose, earlier);
     grounds.set(key, ground);
     return ground;
   };
@@ -94,6 +96,7 @@ export function modelsBeside(memo: Memo, plugins: () => readonly Plugin[], turns
       const before = settings();
       carry();
       files = next;
+      earlier = [...grounds.values()].find(isRead) ?? earlier;
       grounds = new Map();
       if (settings() !== before) carried = new Map();
     },

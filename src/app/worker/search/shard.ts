@@ -67,10 +67,11 @@ export function shardOf(documents: readonly SearchDocument[]): Shard {
   const index = builder.build();
   const postings = builder.invertedIndex as Postings;
   const terms = Object.keys(postings).sort(byText);
+  const limit = limitOf(documents);
   const often = new Map(
     terms
-      .map((term) => [term, seatsOf(postings, term)] as const)
-      .filter(([, seats]) => seats.places.length > limitOf(documents)),
+      .filter((term) => standsOften(postings, term, limit))
+      .map((term) => [term, seatsOf(postings, term)] as const),
   );
   return { documents, index, postings, terms, often };
 }
@@ -187,6 +188,15 @@ function weighed(shard: Shard, query: Query, words: readonly Sought[]): readonly
     }
     if (query.whole !== null) q.term(indexed(query.whole), { usePipeline: false, boost: 8 });
   });
+}
+
+/** Whether a word stands in more fields of documents than that; of most it is known after one or two. */
+function standsOften(postings: Postings, term: string, limit: number): boolean {
+  let count = 0;
+  for (const field of fields) {
+    for (const _ in postings[term]?.[field]) if (++count > limit) return true;
+  }
+  return false;
 }
 
 function seatsOf(postings: Postings, term: string): Seats {

@@ -1,14 +1,13 @@
-import { byText } from "../../../base/order.ts";
 import type { SearchDocument } from "../../../show/search/document.ts";
 
-/** Documents of one kind that are indexed together, ordered by id. */
+/** Documents of one kind that are indexed together, in the order of the corpus. */
 export interface Shelf {
   readonly name: string;
   readonly documents: readonly SearchDocument[];
 }
 
 /** A shelf holds about as many documents: few enough to be built again while one types, enough to be worth a look. */
-const roomy = 1000;
+const roomy = 500;
 
 /** Kinds parted into shelves; a document's shelf follows from its id, so that an edit touches one shelf alone. */
 export function shelvesOf(documents: readonly SearchDocument[]): readonly Shelf[] {
@@ -18,10 +17,7 @@ export function shelvesOf(documents: readonly SearchDocument[]): readonly Shelf[
     const count = 2 ** Math.max(0, Math.ceil(Math.log2(those.length / roomy)));
     const shelves = Array.from({ length: count }, (): SearchDocument[] => []);
     for (const one of those) shelves[spread(one.id) % count]?.push(one);
-    return shelves.map((shelf, place) => ({
-      name: `${kind} ${place} of ${count}`,
-      documents: shelf.sort((a, b) => byText(a.id, b.id)),
-    }));
+    return shelves.map((shelf, place) => ({ name: `${kind} ${place} of ${count}`, documents: shelf }));
   });
 }
 

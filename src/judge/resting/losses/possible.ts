@@ -1,5 +1,6 @@
 import type { Id } from "../../../base/finding.ts";
-import type { BearingOn, Derived } from "../../../derive/derive.ts";
+import type { BearingOn } from "../../../derive/bearing.ts";
+import type { Derived } from "../../../derive/derive.ts";
 import type { Bearing } from "../../../derive/bearing.ts";
 import type { Judged } from "../judged.ts";
 import type { Numbers } from "../reach/numbers.ts";
