@@ -7,6 +7,8 @@ export default defineConfig({
   test: {
     allowOnly: false,
     maxWorkers: 2,
+    // What files import is loaded once for all of them, a second for each otherwise; so a file leaves nothing behind.
+    isolate: false,
     testTimeout: 60_000,
     // What a page does on a busy machine is waited for as long as it may take, not for a second.
     expect: { poll: { timeout: 30_000 } },

@@ -26,6 +26,9 @@ const pages = [
   "/findings",
 ];
 
+/** Where a reader begins who asks for Arabic. */
+const arabic = "/?lang=ar";
+
 /** Loads the app as a reader has it who asks for Arabic. */
 async function inArabic(page: Page, at: (path: string) => string): Promise<void> {
   const address = new URL(page.url());
@@ -51,8 +54,7 @@ const halves = [pages.slice(0, 9), pages.slice(9)];
 for (const width of [1280, 390])
   halves.forEach((half, nth) => {
     walk(`runs from right to left and fits, ${width} px wide, half ${nth + 1} of the rooms`, async (page) => {
-      await through(page, copyOf("demo-corpus"), async ({ at }) => {
-        await inArabic(page, at);
+      const look = async (): Promise<void> => {
         expect(await page.locator("html").getAttribute("lang")).toBe("ar");
         expect(await page.locator("html").getAttribute("dir")).toBe("rtl");
         await expect.poll(() => page.locator("nav a").first().innerText()).toBe("المسائل");
@@ -65,55 +67,64 @@ for (const width of [1280, 390])
           faults.push(...(await complaintsOf(page)).map((one) => `${path}: ${one}`));
         }
         expect(faults).toEqual([]);
-      });
+      };
+      await through(page, copyOf("demo-corpus"), look, arabic);
     });
   });
 
 walk("why something falls is told in Arabic, its names kept together", async (page) => {
-  await through(page, copyOf("demo-corpus"), async ({ at }) => {
-    await inArabic(page, at);
-    await visit(page, "/record/ring-a-windbreak");
-    const why = page.locator("main .sentence").first();
-    await expect
-      .poll(() => why.innerText())
-      .toMatch(/^تستند حجة \u2068Brandt 1962\u2069 إلى «\u2068two posts missing.*\u2069»، وهو ساقط\.$/);
-    await page.getByRole("heading", { name: "الاعتراض القائم" }).waitFor();
-    const explained = await page.locator("main .explained").innerText();
-    expect(explained).toMatch(/حجة \u2068Marrack & Oyelaran 1999\u2069 على/);
-    // Beside names, quotations and figures nothing of it is English.
-    expect(explained.replace(/\u2068[^\u2069]*\u2069/gu, "")).not.toMatch(
-      /\b(?:argues|against|from|falls)\b/,
-    );
-  });
+  await through(
+    page,
+    copyOf("demo-corpus"),
+    async () => {
+      await visit(page, "/record/ring-a-windbreak");
+      const why = page.locator("main .sentence").first();
+      await expect
+        .poll(() => why.innerText())
+        .toMatch(/^تستند حجة \u2068Brandt 1962\u2069 إلى «\u2068two posts missing.*\u2069»، وهو ساقط\.$/);
+      await page.getByRole("heading", { name: "الاعتراض القائم" }).waitFor();
+      const explained = await page.locator("main .explained").innerText();
+      expect(explained).toMatch(/حجة \u2068Marrack & Oyelaran 1999\u2069 على/);
+      // Beside names, quotations and figures nothing of it is English.
+      expect(explained.replace(/\u2068[^\u2069]*\u2069/gu, "")).not.toMatch(
+        /\b(?:argues|against|from|falls)\b/,
+      );
+    },
+    arabic,
+  );
 });
 
 walk("figures keep their order, and years run from right to left under the arrow keys", async (page) => {
-  await through(page, copyOf("demo-corpus"), async ({ at }) => {
-    await inArabic(page, at);
-    await visit(page, "/artefact/ring-a");
-    const figure = page.locator("td.figures bdi").filter({ hasText: "±" }).first();
-    const [value, unit] = await figure.evaluate((one) => {
-      const text = one.firstChild;
-      const place = (offset: number): number => {
-        const range = document.createRange();
-        range.setStart(text ?? one, offset);
-        range.setEnd(text ?? one, offset + 1);
-        return range.getBoundingClientRect().x;
-      };
-      return [place(0), place((one.textContent?.length ?? 1) - 1)];
-    });
-    expect(value).toBeLessThan(unit ?? 0);
+  await through(
+    page,
+    copyOf("demo-corpus"),
+    async () => {
+      await visit(page, "/artefact/ring-a");
+      const figure = page.locator("td.figures bdi").filter({ hasText: "±" }).first();
+      const [value, unit] = await figure.evaluate((one) => {
+        const text = one.firstChild;
+        const place = (offset: number): number => {
+          const range = document.createRange();
+          range.setStart(text ?? one, offset);
+          range.setEnd(text ?? one, offset + 1);
+          return range.getBoundingClientRect().x;
+        };
+        return [place(0), place((one.textContent?.length ?? 1) - 1)];
+      });
+      expect(value).toBeLessThan(unit ?? 0);
 
-    await visit(page, "/question/what-was-it");
-    const rod = page.getByRole("slider");
-    const last = Number(await rod.getAttribute("aria-valuenow"));
-    expect(await across(page, ".rod .last")).toBeLessThan(await across(page, ".rod .first"));
-    await rod.focus();
-    await page.keyboard.press("ArrowRight");
-    await expect.poll(async () => Number(await rod.getAttribute("aria-valuenow"))).toBeLessThan(last);
-    await page.keyboard.press("ArrowLeft");
-    await expect.poll(async () => Number(await rod.getAttribute("aria-valuenow"))).toBe(last);
-  });
+      await visit(page, "/question/what-was-it");
+      const rod = page.getByRole("slider");
+      const last = Number(await rod.getAttribute("aria-valuenow"));
+      expect(await across(page, ".rod .last")).toBeLessThan(await across(page, ".rod .first"));
+      await rod.focus();
+      await page.keyboard.press("ArrowRight");
+      await expect.poll(async () => Number(await rod.getAttribute("aria-valuenow"))).toBeLessThan(last);
+      await page.keyboard.press("ArrowLeft");
+      await expect.poll(async () => Number(await rod.getAttribute("aria-valuenow"))).toBe(last);
+    },
+    arabic,
+  );
 });
 
 walk("the map is mirrored, its first answer to the right", async (page) => {

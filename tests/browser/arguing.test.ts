@@ -64,9 +64,9 @@ async function placesOn(page: Page) {
 }
 
 walk("argues on the map by keys and by hand, and keeps a question from the floor", async (page) => {
-  await through(page, corpus, async ({ folder, at }) => {
+  await through(page, corpus, async ({ folder }) => {
     const file = (name: string): string => readFileSync(join(folder, name), "utf8");
-    await openMap(page, at("/map?question=q"));
+    await openMap(page, "/map?question=q");
 
     // Against an answer, by keys alone; what would change is told, and shown on the map, before anything is saved.
     await take(page, "It was roofed.");

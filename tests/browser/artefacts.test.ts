@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { expect } from "vitest";
 import { walk } from "./chromium.ts";
-import { filesOf, tabTo, through } from "./through.ts";
+import { filesOf, tabTo, through, visit } from "./through.ts";
 
 /** Two rings and a pit, invented: one ring measured twice, the pit broken at its foot. */
 const records = {
@@ -109,7 +109,7 @@ walk("marks two things and draws them at one scale, by keys alone", async (page)
 walk("shows readings in conflict, and nothing hangs over at 390 px", async (page) => {
   await through(page, corpus, async () => {
     await page.setViewportSize({ width: 390, height: 800 });
-    await page.goto(new URL("/artefact/outer", page.url()).href);
+    await visit(page, "/artefact/outer");
     await page.locator("table.dimensions").waitFor();
     expect(await page.locator("tr.clashing").count()).toBe(2);
     expect(await page.locator(".clash").textContent()).toMatch(/differ by 3\.1 m, \d\.\d times/);

@@ -11,12 +11,18 @@ export async function launch(path?: string): Promise<Browser> {
   return chromium.launch({ executablePath: found.path, args: [...flags] });
 }
 
-/** The browser of this file's walks, started by the first of them. */
+/** The browser of one file's walks, started by the first of them. */
 let browser: Browser | null = null;
-afterAll(async () => browser?.close());
+
+async function end(): Promise<void> {
+  await browser?.close();
+  browser = null;
+}
 
 /** A test in a window of its own, which shares nothing with another; skipped, with the reason, where there is no Chromium. */
 export function walk(title: string, body: (page: Page) => Promise<void>): void {
+  // By each walk, since this module is loaded once for many files.
+  afterAll(end);
   test(title, async (context) => {
     const found = inject("chromium");
     if ("missing" in found) return context.skip(found.missing);

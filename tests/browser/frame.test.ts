@@ -121,9 +121,9 @@ walk("keeps what is looked at in the address: back, forward and reload lead to i
 });
 
 walk("prints without what only a screen can do", async (page) => {
-  await through(page, copyOf("demo-corpus"), async ({ at }) => {
+  await through(page, copyOf("demo-corpus"), async () => {
     await page.emulateMedia({ media: "print", colorScheme: "dark" });
-    await page.goto(at("/question/what-was-it"));
+    await visit(page, "/question/what-was-it");
     await page.locator("table.answers").waitFor();
     expect(await page.locator("nav").isVisible()).toBe(false);
     expect(await page.locator("table.answers").isVisible()).toBe(true);

@@ -1,6 +1,6 @@
 import { expect } from "vitest";
 import { walk } from "./chromium.ts";
-import { filesOf, through } from "./through.ts";
+import { filesOf, through, visit } from "./through.ts";
 
 const bad = `<img src=x onerror="window.ran=1"><script>window.ran=1</script><svg/onload=window.ran=1>`;
 const lure = `javascript:window.ran=1`;
@@ -81,8 +81,8 @@ walk("shows markup in any field of any kind as text, on every sheet", async (pag
     "sources.json": [csl("k1"), csl(key)],
     "corpus.yaml": { title: `Corpus ${bad}`, bibliography: "sources.json" },
   });
-  await through(page, corpus, async ({ at }) => {
-    await page.goto(at("/records"));
+  await through(page, corpus, async () => {
+    await visit(page, "/records");
     await page.locator(".index a").first().waitFor();
     const sheets = await page
       .locator(".index a")
@@ -92,7 +92,7 @@ walk("shows markup in any field of any kind as text, on every sheet", async (pag
     }
     expect(sheets.length).toBeGreaterThanOrEqual(18);
     for (const path of ["/", "/question/q", "/map", "/outline", "/findings", "/records", ...sheets]) {
-      await page.goto(at(path));
+      await visit(page, path);
       await page.locator("h1").waitFor();
       await expect.poll(() => page.locator("body").textContent(), { message: path }).toContain("<img src=x");
       expect(await page.evaluate(() => "ran" in window), path).toBe(false);

@@ -3,7 +3,7 @@ import { expect } from "vitest";
 import { complaintsOf } from "./axe.ts";
 import { walk } from "./chromium.ts";
 import { boxes, openMap, places, press, said, shown, widget } from "./map-walk.ts";
-import { atRest, copyOf, through } from "./through.ts";
+import { atRest, copyOf, through, visit } from "./through.ts";
 
 interface Corner {
   readonly x: number;
@@ -15,8 +15,8 @@ function never(what: string): never {
 }
 
 walk("unfolds a fold that is clicked, and goes back", async (page) => {
-  await through(page, copyOf("demo-corpus"), async ({ at }) => {
-    await openMap(page, at("/map?question=what-was-it"));
+  await through(page, copyOf("demo-corpus"), async () => {
+    await openMap(page, "/map?question=what-was-it");
     // The whole map, with all its folds in sight.
     await page.keyboard.press("0");
     await atRest(page);
@@ -51,8 +51,8 @@ walk("unfolds a fold that is clicked, and goes back", async (page) => {
 walk(
   "takes a box by a click, opens its sheet by two, pans by wheel and drag, zooms by Ctrl and wheel",
   async (page) => {
-    await through(page, copyOf("demo-corpus"), async ({ at }) => {
-      await openMap(page, at("/map?question=what-was-it"));
+    await through(page, copyOf("demo-corpus"), async () => {
+      await openMap(page, "/map?question=what-was-it");
       // Nearer, so that there is room to move in, and with an answer in sight again.
       for (const key of ["+", "+", "+", "+"]) await page.keyboard.press(key);
       await press(page, "ArrowRight");
@@ -103,10 +103,10 @@ walk(
 );
 
 walk("has no fault that axe finds, by day and in a dark room", async (page) => {
-  await through(page, copyOf("demo-corpus"), async ({ at }) => {
+  await through(page, copyOf("demo-corpus"), async () => {
+    await openMap(page, "/map?question=what-was-it&as-of=2004");
     for (const colorScheme of ["light", "dark"] as const) {
       await page.emulateMedia({ colorScheme });
-      await openMap(page, at("/map?question=what-was-it&as-of=2004"));
       expect(await complaintsOf(page)).toEqual([]);
     }
   });
@@ -114,8 +114,8 @@ walk("has no fault that axe finds, by day and in a dark room", async (page) => {
 
 walk("saves the map as a file, and shows nothing that is withheld", async (page) => {
   const withheld = "withhold: [drainage, falls-to-brook, falls-so-drainage]\n";
-  await through(page, copyOf("tests/corpora/walk", { "corpus.yaml": withheld }), async ({ at }) => {
-    await page.goto(at("/map?question=what-for"));
+  await through(page, copyOf("tests/corpora/walk", { "corpus.yaml": withheld }), async () => {
+    await visit(page, "/map?question=what-for");
     await widget(page).waitFor();
     await expect.poll(async () => (await places(page)).length).toBeGreaterThan(2);
     const waiting = page.waitForEvent("download");

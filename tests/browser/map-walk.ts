@@ -1,5 +1,6 @@
 import type { Page } from "playwright-core";
 import { expect } from "vitest";
+import { visit } from "./through.ts";
 
 /** The map, as one widget. */
 export const widget = (page: Page) => page.getByRole("application");
@@ -29,9 +30,9 @@ export async function press(page: Page, key: string): Promise<string> {
   return said(page);
 }
 
-/** Opens the map of a question and takes its first answer. */
-export async function openMap(page: Page, address: string): Promise<void> {
-  await page.goto(address);
+/** Goes to the map of a question and takes its first answer. */
+export async function openMap(page: Page, path: string): Promise<void> {
+  await visit(page, path);
   await widget(page).waitFor();
   await widget(page).focus();
   expect(await press(page, "ArrowUp")).toMatch(/^Answer: /);

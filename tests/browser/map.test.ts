@@ -1,7 +1,7 @@
 import { expect } from "vitest";
 import { walk } from "./chromium.ts";
 import { boxes, openMap, places, press, said, shown, widget } from "./map-walk.ts";
-import { copyOf, tabTo, through } from "./through.ts";
+import { copyOf, frames, tabTo, through, visit } from "./through.ts";
 
 walk("goes from the question over the map to the thing and back by keys alone", async (page) => {
   await through(page, copyOf("tests/corpora/walk"), async () => {
@@ -32,9 +32,31 @@ walk("goes from the question over the map to the thing and back by keys alone", 
   });
 });
 
+walk("is arrived at when it can be seen, and the page before stays until then", async (page) => {
+  let come = (): void => undefined;
+  const coming = new Promise<void>((resolve) => (come = resolve));
+  await page.route(/\/map-page-[^/]*\.js$/, async (route) => {
+    await coming;
+    await route.continue();
+  });
+  await through(page, copyOf("tests/corpora/walk"), async () => {
+    await visit(page, "/question/what-for");
+    const before = await page.title();
+    await page.keyboard.press("2");
+    await expect.poll(() => page.locator("main").getAttribute("aria-busy")).toBe("true");
+    // Long enough for its data, which make no page yet.
+    await frames(page, 30);
+    expect(await page.title()).toBe(before);
+    expect(await page.locator("table.answers").count()).toBe(1);
+    come();
+    await expect.poll(() => page.title()).not.toBe(before);
+    expect(await widget(page).count()).toBe(1);
+  });
+});
+
 walk("unfolds in place by Space, folds again, and goes back", async (page) => {
-  await through(page, copyOf("demo-corpus"), async ({ at }) => {
-    await openMap(page, at("/map?question=what-was-it"));
+  await through(page, copyOf("demo-corpus"), async () => {
+    await openMap(page, "/map?question=what-was-it");
     const before = await boxes(page);
     let where = await said(page);
     for (const key of ["ArrowDown", "ArrowDown"]) where = await press(page, key);
@@ -58,8 +80,8 @@ walk("unfolds in place by Space, folds again, and goes back", async (page) => {
 });
 
 walk("puts a record in focus, alone, and lets go of it", async (page) => {
-  await through(page, copyOf("demo-corpus"), async ({ at }) => {
-    await openMap(page, at("/map?question=what-was-it"));
+  await through(page, copyOf("demo-corpus"), async () => {
+    await openMap(page, "/map?question=what-was-it");
     const all = (await places(page)).length;
     const boxes = (): Promise<readonly string[]> =>
       page
@@ -91,8 +113,8 @@ walk("puts a record in focus, alone, and lets go of it", async (page) => {
 });
 
 walk("moves the year: standings change and are told, and nothing moves", async (page) => {
-  await through(page, copyOf("demo-corpus"), async ({ at }) => {
-    await page.goto(at("/map?question=what-was-it"));
+  await through(page, copyOf("demo-corpus"), async () => {
+    await visit(page, "/map?question=what-was-it");
     await widget(page).waitFor();
     const before = await places(page);
     const frame = await widget(page).boundingBox();
@@ -118,7 +140,7 @@ walk("moves the year: standings change and are told, and nothing moves", async (
 
 walk("replays the years and stops; where motion is not wanted, a press is a step", async (page) => {
   await through(page, copyOf("tests/corpora/walk"), async ({ at }) => {
-    await page.goto(at("/map?question=what-for"));
+    await visit(page, "/map?question=what-for");
     await page.getByRole("button", { name: "replay" }).click();
     await expect.poll(() => shown(page).get("as-of")).toBe("1896");
     await expect.poll(() => shown(page).get("as-of"), { timeout: 10_000 }).toBe("1951");
@@ -137,10 +159,10 @@ walk("replays the years and stops; where motion is not wanted, a press is a step
 
 walk("is the outline and one answer at a time where the screen is narrow", async (page) => {
   await page.setViewportSize({ width: 390, height: 800 });
-  await through(page, copyOf("demo-corpus"), async ({ at }) => {
+  await through(page, copyOf("demo-corpus"), async () => {
     const overflow = (): Promise<number> =>
       page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
-    await page.goto(at("/map?question=what-was-it"));
+    await visit(page, "/map?question=what-was-it");
     await page.getByRole("link", { name: "As an outline" }).waitFor();
     expect(await widget(page).count()).toBe(0);
     expect(await overflow()).toBe(0);
@@ -155,8 +177,8 @@ walk("is the outline and one answer at a time where the screen is narrow", async
 });
 
 walk("teaches what makes a map where there is no question, and none that argues", async (page) => {
-  await through(page, copyOf("tests/corpora/empty"), async ({ at }) => {
-    await page.goto(at("/map"));
+  await through(page, copyOf("tests/corpora/empty"), async () => {
+    await visit(page, "/map");
     await page.getByRole("heading", { name: "Map" }).waitFor();
     await expect.poll(() => page.locator("main").textContent()).toContain("The corpus asks no question yet");
     expect(await page.locator("main pre").textContent()).toContain("questions:");
@@ -165,8 +187,8 @@ walk("teaches what makes a map where there is no question, and none that argues"
 
 walk("says of answers that hang in the air what would hold them", async (page) => {
   const question = `questions: [{ id: q, text: "What for?", answers: [a] }]\nclaims: [{ id: a, text: A roof. }]\n`;
-  await through(page, copyOf("tests/corpora/empty", { "question.yaml": question }), async ({ at }) => {
-    await openMap(page, at("/map?question=q"));
+  await through(page, copyOf("tests/corpora/empty", { "question.yaml": question }), async () => {
+    await openMap(page, "/map?question=q");
     expect(await said(page)).toBe("Answer: A roof. It is unsupported.");
     expect(await page.locator("main pre").textContent()).toContain("because:");
   });

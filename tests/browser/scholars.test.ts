@@ -2,7 +2,7 @@ import { expect } from "vitest";
 import { corpusOf } from "../make-corpus/corpus.ts";
 import { complaintsOf, overflow } from "./axe.ts";
 import { walk } from "./chromium.ts";
-import { copyOf, filesOf, focused, tabTo, through } from "./through.ts";
+import { copyOf, filesOf, focused, tabTo, through, visit } from "./through.ts";
 
 const withDemo = copyOf("demo-corpus");
 const withMany = filesOf(
@@ -51,8 +51,8 @@ walk("goes by keys from the list to the grid, through its cells, and to a schola
 });
 
 walk("keeps to the year of the address", async (page) => {
-  await through(page, withDemo, async ({ at }) => {
-    await page.goto(at("/scholars?look=claims&as-of=1940"));
+  await through(page, withDemo, async () => {
+    await visit(page, "/scholars?look=claims&as-of=1940");
     await page.getByRole("grid").waitFor();
     const heads = await page.locator("thead .who").allTextContents();
     expect(heads.map((one) => one.replace(/\d+$/, ""))).toEqual([
@@ -61,15 +61,15 @@ walk("keeps to the year of the address", async (page) => {
       "Edith Ferrant",
     ]);
     expect(await page.getByRole("grid").textContent()).not.toContain("1951");
-    await page.goto(at("/scholar/ferrant?as-of=1940"));
+    await visit(page, "/scholar/ferrant?as-of=1940");
     await page.locator(".track").first().waitFor();
     expect(await page.locator(".dated").textContent()).not.toContain("1951");
   });
 });
 
 walk("reads forty claims by fifteen scholars without a sideways overflow of the page", async (page) => {
-  await through(page, withMany, async ({ at }) => {
-    await page.goto(at("/scholars?look=claims"));
+  await through(page, withMany, async () => {
+    await visit(page, "/scholars?look=claims");
     await page.getByRole("grid").waitFor();
     expect(await overflow(page)).toBeLessThanOrEqual(0);
     const grid = await page.locator(".matrix").evaluate((box) => box.scrollWidth - box.clientWidth);
@@ -89,8 +89,8 @@ walk("reads forty claims by fifteen scholars without a sideways overflow of the 
 
 walk("is a list by claim or by scholar where there is no room for a grid", async (page) => {
   await page.setViewportSize({ width: 390, height: 800 });
-  await through(page, withMany, async ({ at }) => {
-    await page.goto(at("/scholars?look=claims"));
+  await through(page, withMany, async () => {
+    await visit(page, "/scholars?look=claims");
     await page.locator(".makings").first().waitFor();
     expect(await page.getByRole("grid").count()).toBe(0);
     const byClaim = await page.locator(".makings > li > ul > li").count();

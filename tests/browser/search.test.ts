@@ -3,7 +3,7 @@ import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { expect } from "vitest";
 import { walk } from "./chromium.ts";
-import { copyOf, through } from "./through.ts";
+import { copyOf, through, visit } from "./through.ts";
 
 const demo = copyOf("demo-corpus");
 
@@ -60,14 +60,14 @@ walk("finds a thing by its inventory number, whole and without its points", asyn
 
 walk("what is withheld is not found, what is not yet in print is marked, an edit is found", async (page) => {
   const told = () => page.locator("output.told").textContent();
-  await through(page, demo, async ({ folder, at }) => {
-    await page.goto(at("/search?q=gradiometer&as-of=1951"));
+  await through(page, demo, async ({ folder }) => {
+    await visit(page, "/search?q=gradiometer&as-of=1951");
     await expect.poll(() => page.locator(".hits .where strong").count(), patient).toBeGreaterThan(0);
     expect(await page.locator(".hits .where strong").first().textContent()).toBe("not yet in print in 1951");
-    await page.goto(at("/search?q=trench-9"));
+    await visit(page, "/search?q=trench-9");
     await expect.poll(told, patient).toMatch(/^(?:Found|Nothing|No record)/);
     expect(await page.locator('a.hit[href^="/record/trench-9"]').count()).toBe(0);
-    await page.goto(at("/search?q=quernstone"));
+    await visit(page, "/search?q=quernstone");
     await expect.poll(told, patient).toContain("Nothing in the corpus");
     const file = join(folder, "artefacts", "centre.yaml");
     const text = readFileSync(file, "utf8");
@@ -77,7 +77,7 @@ walk("what is withheld is not found, what is not yet in print is marked, an edit
 });
 
 walk("lists the commands and the keys by keys, and returns the focus where it was", async (page) => {
-  await through(page, demo, async ({ at }) => {
+  await through(page, demo, async () => {
     const link = page.locator("main ul.questions a").first();
     await link.focus();
     const before = await focused(page);
@@ -104,7 +104,7 @@ walk("lists the commands and the keys by keys, and returns the focus where it wa
 
     await page.keyboard.press("1");
     await page.getByRole("heading", { name: "Questions" }).waitFor();
-    await page.goto(at("/question/what-was-it"));
+    await visit(page, "/question/what-was-it");
     await page.locator("output.year").waitFor();
     const year = await page.locator("output.year").textContent();
     await page.keyboard.press("<");

@@ -1,12 +1,9 @@
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { fileURLToPath } from "node:url";
 import type { TestProject } from "vitest/node";
-import { plugins } from "../../plugins/index.ts";
-import { readCorpusFolder } from "../../src/host/corpus-folder.ts";
-import { computingHere, emptyMemo, evaluate } from "../../src/host/evaluate.ts";
 import { memoStoreIn } from "../../src/host/memo-store.ts";
+import { demoMemo } from "../demo-memo.ts";
 import { findChromium, installChromium, mayInstall } from "./find-chromium.ts";
 import type { Found } from "./find-chromium.ts";
 
@@ -24,9 +21,6 @@ export default async function setup(project: TestProject): Promise<() => void> {
   project.provide("chromium", "missing" in found && mayInstall() ? installChromium() : found);
   const folder = mkdtempSync(join(tmpdir(), "variorum-memo-"));
   project.provide("memo", join(folder, "memo.json"));
-  const memo = emptyMemo();
-  const demo = readCorpusFolder(fileURLToPath(new URL("../../demo-corpus/", import.meta.url)));
-  await evaluate(demo, plugins, memo, computingHere(plugins));
-  memoStoreIn(join(folder, "memo.json")).save(memo.compute);
+  memoStoreIn(join(folder, "memo.json")).save((await demoMemo()).compute);
   return () => rmSync(folder, { recursive: true, force: true });
 }

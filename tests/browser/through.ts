@@ -37,11 +37,12 @@ export function filesOf(files: Readonly<Record<string, unknown>>): Fill {
   };
 }
 
-/** Serves a corpus while a walk lasts, the demo's numbers known from an earlier time; whatever the page, its policy or its console complains of fails the walk. */
+/** Serves a corpus while a walk lasts, which begins at the path `first`, the demo's numbers known from an earlier time; whatever the page, its policy or its console complains of fails the walk. */
 export async function through(
   page: Page,
   fill: Fill,
   body: (served: Served) => Promise<void>,
+  first = "/",
 ): Promise<void> {
   const folder = mkdtempSync(join(tmpdir(), "variorum-walk-"));
   fill(folder);
@@ -57,7 +58,7 @@ export async function through(
     if (message.type() === "error" || message.type() === "warning") complaints.push(message.text());
   });
   try {
-    await page.goto(served.url);
+    await page.goto(new URL(first + new URL(served.url).hash, served.url).href);
     await page.locator("h1").waitFor();
     await body({ folder, at: (path) => new URL(path, served.url).href });
     expect(complaints).toEqual([]);
@@ -78,11 +79,12 @@ export async function visit(page: Page, path: string): Promise<void> {
   await page.evaluate(() => document.fonts.ready.then(() => undefined));
 }
 
-/** What has the focus, in words: its role, its label and its text. */
+/** What has the focus, in words: its role, its label and its text; nothing where that is the page itself, which has every text in it. */
 export function focused(page: Page): Promise<string> {
   return page.evaluate(() => {
     const one = document.activeElement;
-    return [one?.getAttribute("role"), one?.getAttribute("aria-label"), one?.textContent]
+    if (one === null || one.matches("html, body, main")) return "";
+    return [one.getAttribute("role"), one.getAttribute("aria-label"), one.textContent]
       .map((part) => part ?? "")
       .join(" ");
   });

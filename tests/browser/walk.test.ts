@@ -3,7 +3,7 @@ import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { expect } from "vitest";
 import { walk } from "./chromium.ts";
-import { copyOf, tabTo, through } from "./through.ts";
+import { copyOf, tabTo, through, visit } from "./through.ts";
 
 const corpus = copyOf("tests/corpora/walk");
 
@@ -44,9 +44,9 @@ walk("reads the question, moves the year and follows a claim to its artefact by 
 });
 
 walk("sees a standing change after a file was edited on disk, and says so", async (page) => {
-  await through(page, corpus, async ({ folder, at }) => {
+  await through(page, corpus, async ({ folder }) => {
     await page.getByRole("heading", { name: "Questions" }).waitFor();
-    await page.goto(at("/question/what-for"));
+    await visit(page, "/question/what-for");
     await expect.poll(() => answers(page).nth(0).textContent()).toContain("open");
     const file = join(folder, "ditch.yaml");
     const text = readFileSync(file, "utf8");
@@ -64,9 +64,9 @@ walk("sees a standing change after a file was edited on disk, and says so", asyn
 });
 
 walk("unfolds the outline and opens a sheet by keys alone", async (page) => {
-  await through(page, corpus, async ({ at }) => {
+  await through(page, corpus, async () => {
     await page.getByRole("heading", { name: "Questions" }).waitFor();
-    await page.goto(at("/outline"));
+    await visit(page, "/outline");
     await page.getByRole("tree").waitFor();
     await tabTo(page, "treeitem");
     for (const key of ["ArrowDown", "ArrowRight", "ArrowRight", "ArrowRight", "ArrowRight"])
@@ -87,7 +87,7 @@ walk("unfolds the outline and opens a sheet by keys alone", async (page) => {
 const script = `<img src=x onerror="window.ran=1"><script>window.ran=1</script>`;
 
 walk("shows hostile text in any field as text", async (page) => {
-  await through(page, corpus, async ({ folder, at }) => {
+  await through(page, corpus, async ({ folder }) => {
     await page.getByRole("heading", { name: "Questions" }).waitFor();
     const hostile = {
       scholars: [{ id: "s", name: `Ada ${script}` }],
@@ -131,7 +131,7 @@ walk("shows hostile text in any field as text", async (page) => {
       "/record/arg2",
     ];
     for (const path of pages) {
-      await page.goto(at(path));
+      await visit(page, path);
       await page.locator("h1").waitFor();
       await expect.poll(() => page.locator("body").textContent()).toContain("<img src=x");
       expect(await page.evaluate(() => "ran" in window)).toBe(false);

@@ -3,26 +3,27 @@ import { fileURLToPath } from "node:url";
 import { beforeAll, describe, expect, test } from "vitest";
 import { plugins } from "../../plugins/index.ts";
 import { inEnglish } from "../../src/base/text/said/english.ts";
-import type { Model } from "../../src/build.ts";
+import type { Memo, Model } from "../../src/build.ts";
 import { planText } from "../../src/cli/print/plan.ts";
 import { derive } from "../../src/derive/derive.ts";
 import { readCorpusFolder } from "../../src/host/corpus-folder.ts";
-import { emptyMemo } from "../../src/host/evaluate.ts";
 import { judge } from "../../src/judge/judge.ts";
 import { supposing } from "../../src/link/suppose/examination.ts";
 import type { Plan } from "../../src/plan/plan.ts";
 import { planReport } from "../../src/show/plan/report.ts";
 import { reportOf } from "../../src/show/report/report.ts";
 import { reportSchema } from "../../src/show/report/schema.ts";
+import { demoMemo } from "../demo-memo.ts";
 import { planned, recordedIn } from "./planned.ts";
 
 const demo = fileURLToPath(new URL("../../demo-corpus", import.meta.url));
 
 describe("the dispute of Merrow Down", () => {
-  const memo = emptyMemo();
+  let memo: Memo;
   let model: Model;
   let plan: Plan;
   beforeAll(async () => {
+    memo = await demoMemo();
     ({ model, plan } = await planned(readCorpusFolder(demo), {}, memo));
   });
 

@@ -5,11 +5,15 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { reportSchema } from "../../src/show/report/schema.ts";
+import { rememberDemo } from "./remembered.ts";
 
 const program = fileURLToPath(new URL("../../dist/cli.js", import.meta.url));
 const demo = fileURLToPath(new URL("../../demo-corpus", import.meta.url));
 let cache = "";
-beforeAll(() => void (cache = mkdtempSync(join(tmpdir(), "variorum-suppose-"))));
+beforeAll(async () => {
+  cache = mkdtempSync(join(tmpdir(), "variorum-suppose-"));
+  await rememberDemo(cache, demo);
+});
 afterAll(() => rmSync(cache, { recursive: true, force: true }));
 
 function run(...words: readonly string[]) {

@@ -286,7 +286,10 @@ test("nothing is printed and nothing of the language's own is mistaken for a key
     "@book{__proto__, title={T}}\n@book{x, foo={y}, crossref={constructor}}\n@constructor{z, title={T}}";
   expect(read("bib", text).sources.map((one) => one.key)).toEqual(["__proto__", "x", "z"]);
   expect(only("json", '[{"id":"__proto__","type":"book","__proto__":{"title":"x"}}]').key).toBe("__proto__");
-  for (const spy of spies) expect(spy).not.toHaveBeenCalled();
+  for (const spy of spies) {
+    expect(spy).not.toHaveBeenCalled();
+    spy.mockRestore();
+  }
 });
 
 const many = (count: number, piece: (place: number) => string): string =>

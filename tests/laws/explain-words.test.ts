@@ -24,6 +24,7 @@ import {
 import { explainedBlocks } from "../../src/show/pages/explained.ts";
 import { sheetOf } from "../../src/show/pages/sheet.ts";
 import { withheldIn } from "../../src/show/withhold.ts";
+import { demoMemo } from "../demo-memo.ts";
 import { casePlugins, filesOf, randomCase } from "../oracle/random-corpus.ts";
 import type { Case } from "../oracle/random-corpus.ts";
 import { modelOf } from "../oracle/computed-model.ts";
@@ -209,7 +210,7 @@ test.each<readonly [string, Lens, readonly Missing["what"][]]>([
 test("every link of an explanation in the demo leads to a sheet, and every list is told", async () => {
   const files = readCorpusFolder(fileURLToPath(new URL("../../demo-corpus", import.meta.url)));
   const texts = new Map(files.map((file) => [file.path, file.text]));
-  const { model, findings } = await evaluate(files, plugins, emptyMemo(), computingHere(plugins));
+  const { model, findings } = await evaluate(files, plugins, await demoMemo(), computingHere(plugins));
   if (!model) throw new Error("the demo has no model");
   const kinds = new Set<string>();
   for (const [id, standing] of model.judgement.standings) {

@@ -11,12 +11,13 @@ import { historyReport } from "../../src/show/judged/history/report.ts";
 import { broughtInWords, changesInWords } from "../../src/show/judged/history/sentence.ts";
 import { reportOf } from "../../src/show/report/report.ts";
 import { reportSchema } from "../../src/show/report/schema.ts";
+import { demoMemo } from "../demo-memo.ts";
 import { corpusOf } from "../make-corpus/corpus.ts";
 
 const demo = readCorpusFolder(fileURLToPath(new URL("../../demo-corpus", import.meta.url)));
 const made = corpusOf({ records: 200, seed: 4 });
 
-const memos = new Map<readonly SourceFile[], Memo>();
+const memos = new Map<readonly SourceFile[], Memo>([[demo, await demoMemo()]]);
 
 /** A model with its history and every number of every year, and the memo that has them. */
 async function through(files: readonly SourceFile[], asOf?: number): Promise<{ model: Model; memo: Memo }> {

@@ -2,17 +2,18 @@ import fc from "fast-check";
 import { beforeAll, describe, expect, test } from "vitest";
 import { plugins } from "../../plugins/index.ts";
 import type { Lens, Model } from "../../src/build.ts";
-import { computingHere, emptyMemo, evaluate } from "../../src/host/evaluate.ts";
+import { computingHere, evaluate } from "../../src/host/evaluate.ts";
 import { textWidth } from "../../src/show/map/letters/letters.ts";
 import { mapPage, rememberedMaps } from "../../src/show/map/page.ts";
 import type { MapDesk } from "../../src/show/map/page.ts";
 import type { MapPage, MapView } from "../../src/show/map/scene.ts";
 import { sectionOf } from "../../src/show/map/section/section.ts";
+import { demoMemo } from "../demo-memo.ts";
 import { casePlugins, filesOf, randomCase } from "../oracle/random-corpus.ts";
 import { faultsOf } from "../oracle/scene-faults.ts";
 import { demoFiles, modelOf, ruleCorpora, unfoldedWhole, viewOf } from "./section-corpora.ts";
 
-const memo = emptyMemo();
+const memo = await demoMemo();
 const models = new Map<string, Model>();
 const under = (lens: Lens): Model => {
   const key = JSON.stringify(lens);

@@ -15,6 +15,7 @@ import { questionPage } from "../../src/show/pages/question.ts";
 import { sheetOf } from "../../src/show/pages/sheet.ts";
 import { reportOf } from "../../src/show/report/report.ts";
 import { searchDocuments } from "../../src/show/search/documents.ts";
+import { demoMemo } from "../demo-memo.ts";
 
 const files = readCorpusFolder(fileURLToPath(new URL("../../demo-corpus", import.meta.url)));
 const texts = new Map(files.map((file) => [file.path, file.text]));
@@ -22,7 +23,7 @@ let checked: Checked<Model>;
 let model: Model;
 
 beforeAll(async () => {
-  checked = await evaluate(files, plugins, emptyMemo(), computingHere(plugins));
+  checked = await evaluate(files, plugins, await demoMemo(), computingHere(plugins));
   if (!checked.model) throw new Error("the demo has no model");
   model = checked.model;
 }, 60_000);

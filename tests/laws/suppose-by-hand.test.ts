@@ -6,12 +6,13 @@ import { randomFrom } from "../../src/base/random.ts";
 import type { Lens, Model, SourceFile } from "../../src/build.ts";
 import { readCorpusFolder } from "../../src/host/corpus-folder.ts";
 import { emptyMemo } from "../../src/host/evaluate.ts";
+import { demoMemo } from "../demo-memo.ts";
 import { casePlugins, filesOf, randomCase } from "../oracle/random-corpus.ts";
 import { corpus } from "./standpoint-corpora.ts";
 import { moreOf, readUnder } from "./supposed-model.ts";
 
 const demo = readCorpusFolder(fileURLToPath(new URL("../../demo-corpus", import.meta.url)));
-const memo = emptyMemo();
+const memo = await demoMemo();
 
 const caseModel = (files: readonly SourceFile[], lens: Lens = {}): Model =>
   readUnder(files, casePlugins, emptyMemo(), lens).model;

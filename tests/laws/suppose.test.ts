@@ -5,17 +5,17 @@ import { inEnglish } from "../../src/base/text/said/english.ts";
 import { plugins } from "../../plugins/index.ts";
 import type { Lens, Model } from "../../src/build.ts";
 import { readCorpusFolder } from "../../src/host/corpus-folder.ts";
-import { emptyMemo } from "../../src/host/evaluate.ts";
 import { rules } from "../../src/judge/rules/index.ts";
 import { examinationOf, supposing } from "../../src/link/suppose/examination.ts";
 import type { Supposition } from "../../src/link/suppose/supposition.ts";
 import { suppositionIn, suppositionText } from "../../src/link/suppose/supposition.ts";
 import { listNames } from "../../src/read/grammar/kinds.ts";
+import { demoMemo } from "../demo-memo.ts";
 import { readUnder } from "./supposed-model.ts";
 import type { Read } from "./supposed-model.ts";
 
 const demo = readCorpusFolder(fileURLToPath(new URL("../../demo-corpus", import.meta.url)));
-const memo = emptyMemo();
+const memo = await demoMemo();
 
 const readDemo = (lens: Lens = {}): Read => readUnder(demo, plugins, memo, lens);
 const demoUnder = (suppose: Supposition): Model => readDemo({ suppose }).model;

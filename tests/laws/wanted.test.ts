@@ -3,7 +3,6 @@ import { describe, expect, test } from "vitest";
 import { plugins } from "../../plugins/index.ts";
 import type { Model, SourceFile } from "../../src/build.ts";
 import { readCorpusFolder } from "../../src/host/corpus-folder.ts";
-import { emptyMemo } from "../../src/host/evaluate.ts";
 import { looksAt } from "../../src/show/numbers/looks.ts";
 import type { Looks } from "../../src/show/numbers/looks.ts";
 import { wantedFor } from "../../src/show/numbers/wanted.ts";
@@ -11,10 +10,11 @@ import type { WantedLine } from "../../src/show/numbers/wanted.ts";
 import { corpus } from "./standpoint-corpora.ts";
 import { moreOf, readUnder } from "./supposed-model.ts";
 import type { Worded } from "../../src/base/text/said/worded.ts";
+import { demoMemo } from "../demo-memo.ts";
 import { wholeInEnglish } from "./in-english.ts";
 
 const demo = readCorpusFolder(fileURLToPath(new URL("../../demo-corpus", import.meta.url)));
-const memo = emptyMemo();
+const memo = await demoMemo();
 
 function wantedIn({ graph, derivations }: Model, id: string): Worded<readonly WantedLine[]> {
   const record = graph.records.get(id);

@@ -3,6 +3,7 @@ import type { Lens } from "../../build.ts";
 import type { Action, Prepared } from "../../link/edit/action.ts";
 import { followCorpus } from "./corpus.ts";
 import type { Answer, DeskNow, Following } from "./corpus.ts";
+import { codeOf } from "./late.tsx";
 import { keepOutcomes, remembering } from "./remembered.ts";
 import { argueIn } from "../map/arguing/asking.ts";
 import { compareIn } from "../pages/desk/changes/handing.ts";
@@ -14,9 +15,11 @@ import { searchIn } from "../pages/search/searching.ts";
 import { workIn } from "../pages/desk/workbench/on-bench.ts";
 import type { Asked, Change, Told, Wanted } from "../worker/messages.ts";
 
+type Shown = Extract<Told, { readonly tell: "page" | "unreadable" }>;
+
 /** What the app knows at this moment: the page last told, what changed on disk, and any trouble. */
 export interface Known {
-  readonly told: Extract<Told, { readonly tell: "page" | "unreadable" }> | null;
+  readonly told: Shown | null;
   readonly changes: readonly Change[];
   readonly trouble: string | null;
 }
@@ -64,6 +67,18 @@ export function useModel(wanted: Wanted, lens: Lens): Asking {
     compareIn(thread);
     workIn(thread);
     const say = (asked: Asked): void => thread.postMessage(asked);
+    const show = (told: Shown): void => {
+      if (told.number !== number.current) return;
+      const code = told.tell === "page" ? codeOf(told.page.page) : null;
+      if (code) {
+        // A page is arrived at when it can be seen, not when its data have come.
+        const gone = (): void => setKnown((before) => ({ ...before, trouble: deskWords.ended }));
+        void code.then(() => show(told), gone);
+        return;
+      }
+      setKnown((before) => ({ ...before, told, trouble: null }));
+      setToldOf(asked.current);
+    };
     thread.onmessage = (event: MessageEvent<Told>) => {
       const told = event.data;
       if (told.tell === "changed") setKnown((before) => ({ ...before, changes: told.changes }));
@@ -72,10 +87,7 @@ export function useModel(wanted: Wanted, lens: Lens): Asking {
         preparing.current.delete(told.number);
       } else if (told.tell === "computed") keepOutcomes(told.outcomes);
       else if (told.tell === "planning") setKnown((before) => withProgress(before, told));
-      else if (told.tell !== "computing" && told.number === number.current) {
-        setKnown((before) => ({ ...before, told, trouble: null }));
-        setToldOf(asked.current);
-      }
+      else if (told.tell !== "computing") show(told);
     };
     thread.onerror = (event) => {
       const trouble = deskWords.fault(event.message);
@@ -107,6 +119,8 @@ export function useModel(wanted: Wanted, lens: Lens): Asking {
     const [page, under] = JSON.parse(asking) as [Wanted, Lens];
     const message: Asked = { ask: "page", number: number.current, lens: under, wanted: page };
     worker.current?.postMessage(message);
+    // Beside the making of its data; who waits for the page is told where it fails.
+    codeOf(page.page)?.catch(() => undefined);
   }, [asking]);
 
   const prepare = useCallback(

@@ -21,3 +21,19 @@ export function writtenOut(text: string): string {
 export function onOneLine(text: string): string {
   return text.replace(steers, " ").replace(/\s+/g, " ").trim();
 }
+
+/** A text as XML, and most programs, may hold it: what they may not (controls, halves of pairs) is a sign for it. */
+export function storable(text: string): string {
+  return text.replace(/\p{Cs}|[\u0000-\u0008\u000B\u000C\u000E-\u001F\uFFFE\uFFFF]/gu, "\uFFFD");
+}
+
+const turning = /[\u202a-\u202e\u2066-\u2069]/;
+const [embeds, isolates] = [/[\u202a\u202b\u202d\u202e]/g, /[\u2066-\u2068]/g];
+
+/** A stranger's text that turns nothing of what stands behind it: the directions that it opens, it ends (UAX #9, 3.1.4). */
+export function ended(text: string): string {
+  if (text.search(turning) < 0) return text;
+  const left = (open: RegExp, end: string): number =>
+    Math.max(0, (text.match(open)?.length ?? 0) - text.split(end).length + 1);
+  return text + "\u202c".repeat(left(embeds, "\u202c")) + "\u2069".repeat(left(isolates, "\u2069"));
+}

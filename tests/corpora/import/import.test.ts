@@ -8,6 +8,7 @@ import * as z from "zod";
 import { openDesk } from "../../../src/host/desk/desk.ts";
 import { tableImportSchema } from "../../../src/show/desk/import/table/told/report.ts";
 import { importSchema } from "../../../src/show/desk/import/report.ts";
+import { rememberDemo } from "../remembered.ts";
 
 const root = fileURLToPath(new URL("../../../", import.meta.url));
 let place = "";
@@ -21,6 +22,7 @@ function run(...words: readonly string[]): { readonly code: number | null; reado
   const { status, stdout, stderr } = spawnSync(process.execPath, [join(root, "dist", "cli.js"), ...words], {
     cwd: place,
     encoding: "utf8",
+    env: { ...process.env, XDG_CACHE_HOME: join(place, "cache") },
     maxBuffer: 64 * 1024 * 1024,
   });
   return { code: status, out: stdout, err: stderr };
@@ -49,7 +51,7 @@ const some = `@article{ferrant-1937,
 `;
 
 describe("variorum import", () => {
-  test("adds what is new, leaves what is there, and is read afterwards without an error", () => {
+  test("adds what is new, leaves what is there, and is read afterwards without an error", async () => {
     const [corpus, file] = corpusAnd("some.bib", some);
     const before = bibliography(corpus);
     const { code, out, err } = run("import", file, "--into", corpus);
@@ -57,6 +59,7 @@ describe("variorum import", () => {
     expect(out).toContain("1 added, 0 merged, 1 left alone, 0 not read.");
     expect(out).toContain("like ferrant-1937 (bibliography.bib:20): the same title and year, the same key");
     expect(bibliography(corpus)).toBe(`${before}\n${some.slice(some.indexOf("@book"))}`);
+    await rememberDemo(join(place, "cache"), corpus);
     expect(run("check", corpus).code).toBe(0);
     expect(run("import", file, "--into", corpus).out).toContain("0 added, 0 merged, 2 left alone, 0 not read.");
   });
@@ -88,7 +91,7 @@ describe("variorum import", () => {
     expect(shipped).toEqual(z.toJSONSchema(importSchema));
   });
 
-  test("makes a bibliography of the format and names it, in one change of corpus.yaml", () => {
+  test("makes a bibliography of the format and names it, in one change of corpus.yaml", async () => {
     const ris = "TY  - BOOK\nAU  - Thorn, Ada\nTI  - Chalk and Charcoal\nPY  - 1990\nER  - \n";
     const [corpus, file] = corpusAnd("new.ris", ris);
     const settings = readFileSync(join(corpus, "corpus.yaml"), "utf8");
@@ -97,6 +100,7 @@ describe("variorum import", () => {
     expect(readFileSync(join(corpus, "corpus.yaml"), "utf8")).toBe(
       settings.replace("[bibliography.bib, other-scripts.json]", "[bibliography.bib, other-scripts.json, bibliography.ris]"),
     );
+    await rememberDemo(join(place, "cache"), corpus);
     expect(run("check", corpus).code).toBe(0);
   });
 
