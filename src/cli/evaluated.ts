@@ -1,12 +1,9 @@
 import { plugins } from "../../plugins/index.ts";
-import type { Checked, Lens, Model, Outcome, Reach, SourceFile } from "../build.ts";
+import type { Checked, Lens, Model, Reach, SourceFile } from "../build.ts";
 import { NoCorpus, readCorpusFolder } from "../host/corpus-folder.ts";
-import { emptyMemo, evaluate } from "../host/evaluate.ts";
-import { declaredInThreads } from "../host/guest/node-thread.ts";
-import { standInFor } from "../host/guest/stand-in.ts";
 import { memoStoreFor } from "../host/memo-store.ts";
-import { computingInThreads } from "../host/threads/node-computing.ts";
-import { allowedGuests } from "../host/permissions.ts";
+import type { MemoStore } from "../host/memo-store.ts";
+import { atWork } from "../host/telling/told.ts";
 import type { Plugin } from "../plugin.ts";
 import { parseYear } from "../base/date/year.ts";
 import { inEnglish } from "../base/text/said/english.ts";
@@ -42,45 +39,61 @@ export interface Asked {
 export async function evaluated(folder: string, asked: Asked): Promise<Evaluated> {
   const files = filesOf(folder);
   if (asked.allowPlugin !== undefined) allowPlugin(folder, files, asked.allowPlugin);
-  const lens: Lens = {
-    ...(asked.asOf === undefined ? {} : { asOf: yearIn(asked.asOf) }),
-    ...(asked.suppose === undefined ? {} : { suppose: outcomeIn(asked.suppose) }),
-  };
+  const lens = lensOf(asked);
   const reach: Reach = {
     ...(asked.restsOn ? { allRestsOn: true } : {}),
     ...(asked.history ? { history: true } : {}),
     ...(asked.plan ? { plan: true } : {}),
   };
-  const store = asked.memo === false ? null : memoStoreFor(folder);
-  const losses = asked.restsOn && store ? memoStoreFor(folder, "losses") : null;
-  const kept = store?.load() ?? new Map<string, Outcome>();
-  const memo = emptyMemo(new Map([...kept, ...(losses?.load() ?? [])]));
-  const before = memo.compute.size;
-  const script = new URL("./compute-worker.js", import.meta.url);
-  const guests = await declaredInThreads(script, allowedGuests(folder, files, plugins));
-  const all = [...plugins, ...guests.map(standInFor)];
-  const computing = computingInThreads(script, guests);
   const progress = progressLine();
-  const checked = await evaluate(files, all, memo, computing, { lens, reach, progress: progress.tell });
+  const work = await atWork(folder, files, {
+    plugins,
+    script: computeScript,
+    store: asked.memo === false ? null : storeFor(folder, asked.restsOn === true),
+    progress: progress.tell,
+  });
+  const checked = await work.under(lens, reach);
   progress.end();
-  if (memo.compute.size > before) {
-    if (losses) losses.save(new Map([...memo.compute].filter(([key]) => !kept.has(key))));
-    else store?.save(memo.compute);
-  }
-  const { suppose } = lens;
-  if (suppose && checked.model?.graph.supposed === null)
-    throw new Stop(inEnglish(unknownSupposition(checked.model.graph, suppose)));
+  checkSupposed(checked.model, lens);
   const texts = new Map(files.map((file) => [file.path, file.text]));
-  return { checked, texts: checked.model ? shownTexts(checked.model.graph, texts) : texts, plugins: all };
+  return {
+    checked,
+    texts: checked.model ? shownTexts(checked.model.graph, texts) : texts,
+    plugins: work.plugins,
+  };
 }
 
-function filesOf(folder: string): readonly SourceFile[] {
+/** The script of the threads that compute, beside the program. */
+export const computeScript: URL = new URL("./compute-worker.js", import.meta.url);
+
+/** What a question about losses asks for is kept beside what every other asks for, and only what the others have not. */
+function storeFor(folder: string, withLosses: boolean): MemoStore {
+  const store = memoStoreFor(folder);
+  if (!withLosses) return store;
+  const losses = memoStoreFor(folder, "losses");
+  const kept = store.load();
+  return {
+    load: () => new Map([...kept, ...losses.load()]),
+    save: (outcomes) => losses.save(new Map([...outcomes].filter(([key]) => !kept.has(key)))),
+  };
+}
+
+/** The files of a corpus; a folder that is none is told. */
+export function filesOf(folder: string): readonly SourceFile[] {
   try {
     return readCorpusFolder(folder);
   } catch (error) {
     if (error instanceof NoCorpus) throw new Stop(error.message);
     throw error;
   }
+}
+
+/** The lens that the options name. */
+export function lensOf({ asOf, suppose }: Pick<Asked, "asOf" | "suppose">): Lens {
+  return {
+    ...(asOf === undefined ? {} : { asOf: yearIn(asOf) }),
+    ...(suppose === undefined ? {} : { suppose: outcomeIn(suppose) }),
+  };
 }
 
 function yearIn(text: string): number {
@@ -95,8 +108,14 @@ function outcomeIn(text: string): Supposition {
   throw new Stop(`Unexpected \`${text}\`, expected an examination and its outcome: EXAMINATION:OUTCOME`);
 }
 
+/** A supposition that the corpus does not have is told. */
+export function checkSupposed(model: Model | null, { suppose }: Lens): void {
+  if (suppose && model?.graph.supposed === null)
+    throw new Stop(inEnglish(unknownSupposition(model.graph, suppose)));
+}
+
 /** A line on standard error that says how far a long run is; nothing where nobody watches, and nothing in the first half second. */
-function progressLine(): { readonly tell: (text: string) => void; readonly end: () => void } {
+export function progressLine(): { readonly tell: (text: string) => void; readonly end: () => void } {
   const { stderr } = process;
   const begun = performance.now();
   let shown = false;

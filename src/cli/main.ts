@@ -239,7 +239,9 @@ function codeFor(findings: readonly Finding[], level: string): 0 | 1 {
 
 /** A first word that is neither a command nor an option is a folder to open. */
 function argumentsOf(given: readonly string[]): readonly string[] {
-  const [first] = given;
+  const [first, second, ...others] = given;
+  // The kinds of what can be written tell their own help.
+  if (first === "help" && second === "write") return ["write", ...others, "--help"];
   const names = program.commands.map((command) => command.name());
   if (first === undefined || first.startsWith("-") || names.includes(first) || first === "help") return given;
   if (!existsSync(first)) {

@@ -39,7 +39,7 @@ test("a sheet is written to be taken along, and never over another file", () => 
 test("what cannot be written is told in one line", () => {
   const to = join(place, "none.html");
   for (const [words, expected] of [
-    [["review", place, "--to", to], "expected visit"],
+    [["vizit", place, "--to", to], "Unknown kind `vizit`, expected visit"],
     [["visit", place, "--to", to], "Missing --examination or --keeper"],
     [["visit", place, "--to", to, "--examination", "lok"], "Unknown examination `lok`, expected `look`"],
     [["visit", place, "--to", to, "--keeper", "county stor"], "expected `county store`"],

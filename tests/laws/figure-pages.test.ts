@@ -10,11 +10,12 @@ import { numberPage } from "../../src/show/numbers/number.ts";
 import type { NumberPage } from "../../src/show/numbers/number.ts";
 import { numbersPage } from "../../src/show/numbers/numbers.ts";
 import type { Worded } from "../../src/base/text/said/worded.ts";
+import { demoMemo } from "../demo-memo.ts";
 import { wholeInEnglish } from "./in-english.ts";
 
 const corpus = (path: string): readonly SourceFile[] =>
   readCorpusFolder(fileURLToPath(new URL(`../../${path}`, import.meta.url)));
-const memo = emptyMemo();
+const memo = await demoMemo();
 
 async function pagesOf(files: readonly SourceFile[], lens: Lens = {}) {
   const checked: Checked<Model> = await evaluate(files, plugins, memo, computingHere(plugins), { lens });

@@ -6,7 +6,7 @@ import { criticalPhi } from "../../plugins/unit-fit/given/given-unit.ts";
 import { cosineSumAbove } from "../../src/base/numeric/index.ts";
 import type { Model } from "../../src/build.ts";
 import { readCorpusFolder } from "../../src/host/corpus-folder.ts";
-import { computingHere, emptyMemo, evaluate } from "../../src/host/evaluate.ts";
+import { computingHere, evaluate } from "../../src/host/evaluate.ts";
 import { svgDocument } from "../../src/host/print/svg-document.ts";
 import { figureOf } from "../../src/show/numbers/figure.ts";
 import { tablesOf } from "../../src/show/numbers/panel-table.ts";
@@ -17,6 +17,7 @@ import { groundOf } from "../../src/write/figure/ground.ts";
 import { ofThePage } from "../../src/write/pen/screen.ts";
 import { svgText } from "../../src/write/figure/svg-text.ts";
 import { light } from "../../src/write/pen/palette.ts";
+import { demoMemo } from "../demo-memo.ts";
 import { wholeInEnglish } from "./in-english.ts";
 
 const files = readCorpusFolder(fileURLToPath(new URL("../../demo-corpus", import.meta.url)));
@@ -24,7 +25,7 @@ let model: Model;
 let figures: ReadonlyMap<string, Figure>;
 
 beforeAll(async () => {
-  const checked = await evaluate(files, plugins, emptyMemo(), computingHere(plugins));
+  const checked = await evaluate(files, plugins, await demoMemo(), computingHere(plugins));
   if (!checked.model) throw new Error("the demo has no model");
   model = checked.model;
   figures = new Map(

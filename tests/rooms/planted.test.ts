@@ -86,7 +86,7 @@ describe("direction", () => {
     ["src/judge/rules/a.ts", `import { b } from '../b.ts'; import { c } from '../../plugin.ts';`],
     ["src/cli/a.ts", `import { b } from '../server/b.ts'; import { readFileSync } from 'node:fs';`],
     ["src/server/a.ts", `import { plugins } from '../../plugins/index.ts';`],
-    ["src/host/threads/node-worker.ts", `import { plugins } from '../../plugins/index.ts';`],
+    ["src/host/threads/node-worker.ts", `import { plugins } from '../../../plugins/index.ts';`],
     ["src/host/node.ts", `new Worker(new URL('./compute-worker.js', import.meta.url));`],
     ["src/app/a.tsx", `import { b } from 'react-dom/client'; import '@fontsource/noto-serif/400.css';`],
     [

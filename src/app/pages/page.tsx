@@ -1,7 +1,7 @@
-import { lazy, Suspense } from "react";
 import type { ReactNode } from "react";
 import type { Contents } from "../../show/pages/contents.ts";
 import type { useAddress } from "../address.ts";
+import { late } from "../model/late.tsx";
 import { words } from "../words/index.ts";
 import type { PageData } from "../worker/messages.ts";
 import { ArtefactPage } from "./artefacts/artefact.tsx";
@@ -28,14 +28,12 @@ import { SheetPage } from "./sheet/sheet.tsx";
 import { WorkbenchPage } from "./desk/workbench/workbench.tsx";
 import { StandpointsPage } from "./judged/standpoints/standpoints.tsx";
 
-const MapPage = lazy(async () => ({ default: (await import("../map/map-page.tsx")).MapPage }));
-const ImagePage = lazy(async () => ({
-  default: (await import("./artefacts/images/image.tsx")).ImagePage,
-}));
-const VisitPage = lazy(async () => ({ default: (await import("./desk/visit/visit.tsx")).VisitPage }));
-const GridPage = lazy(async () => ({ default: (await import("./desk/grid/grid-page.tsx")).GridPage }));
-const PaperPage = lazy(async () => ({ default: (await import("./papers/paper-page.tsx")).PaperPage }));
-const FormPage = lazy(async () => ({ default: (await import("./sheet/form/form-page.tsx")).FormPage }));
+const MapPage = late("map", async () => (await import("../map/map-page.tsx")).MapPage);
+const ImagePage = late("image", async () => (await import("./artefacts/images/image.tsx")).ImagePage);
+const VisitPage = late("visit", async () => (await import("./desk/visit/visit.tsx")).VisitPage);
+const GridPage = late("grid", async () => (await import("./desk/grid/grid-page.tsx")).GridPage);
+const PaperPage = late("paper", async () => (await import("./papers/paper-page.tsx")).PaperPage);
+const FormPage = late("form", async () => (await import("./sheet/form/form-page.tsx")).FormPage);
 
 interface Props {
   readonly page: PageData;
@@ -63,11 +61,7 @@ function shown({ page, contents, address }: Props): ReactNode {
     case "sheet":
       return page.data && <SheetPage sheet={page.data} asOf={asOf} />;
     case "map":
-      return (
-        <Suspense fallback={<p className="quiet">{words.reading}</p>}>
-          <MapPage page={page.data} address={address} />
-        </Suspense>
-      );
+      return <MapPage page={page.data} address={address} />;
     case "literature":
       return <LiteraturePage page={page.data} address={address} />;
     case "outline":
@@ -94,13 +88,7 @@ function shown({ page, contents, address }: Props): ReactNode {
         )
       );
     case "image":
-      return (
-        page.data && (
-          <Suspense fallback={<p className="quiet">{words.reading}</p>}>
-            <ImagePage page={page.data} address={address} />
-          </Suspense>
-        )
-      );
+      return page.data && <ImagePage page={page.data} address={address} />;
     case "numbers":
       return <NumbersPage groups={page.data} asOf={asOf} />;
     case "number":
@@ -118,11 +106,7 @@ function shown({ page, contents, address }: Props): ReactNode {
     case "examinations":
       return <ExaminationsPage page={page.data} address={address} />;
     case "visit":
-      return (
-        <Suspense fallback={<p className="quiet">{words.reading}</p>}>
-          <VisitPage page={page.data} address={address} />
-        </Suspense>
-      );
+      return <VisitPage page={page.data} address={address} />;
     case "findings":
       return (
         <>
@@ -133,31 +117,15 @@ function shown({ page, contents, address }: Props): ReactNode {
     case "changes":
       return <ChangesPage page={page.data} address={address} />;
     case "form":
-      return (
-        page.data && (
-          <Suspense fallback={<p className="quiet">{words.reading}</p>}>
-            <FormPage page={page.data} />
-          </Suspense>
-        )
-      );
+      return page.data && <FormPage page={page.data} />;
     case "paper":
-      return (
-        page.data && (
-          <Suspense fallback={<p className="quiet">{words.reading}</p>}>
-            <PaperPage data={page.data} address={address} />
-          </Suspense>
-        )
-      );
+      return page.data && <PaperPage data={page.data} address={address} />;
     case "merge":
       return page.data && <MergePage page={page.data} address={address} />;
     case "entry":
       return page.data && <EntryPage page={page.data} asOf={asOf} />;
     case "grid":
-      return (
-        <Suspense fallback={<p className="quiet">{words.reading}</p>}>
-          <GridPage page={page.data} />
-        </Suspense>
-      );
+      return <GridPage page={page.data} />;
     case "import":
       return <ImportPage page={page.data} asOf={asOf} />;
     case "search":

@@ -111,14 +111,16 @@ function methodOf(plugin: Plugin | undefined): NumberPage["method"] {
   return { title, doc, sources, guest: guest?.hash ?? null };
 }
 
-function sentenceOf(graph: Graph, derived: Derived, plugin: Plugin | undefined): Text | null {
+/** What was computed on what, and what came of it, in a sentence; null where nothing was. */
+export function sentenceOf(graph: Graph, derived: Derived, plugin: Plugin | undefined): Text | null {
   const { outcome, run } = derived;
   if (plugin === undefined || run === null || outcome?.status !== "computed") return null;
   const tells = readsWithheld(graph, derived) ? "together" : "each";
   return plugin.sentence(outcome, run.settings, (one) => labelText(graph, one), tells);
 }
 
-function cautionsOf({ warnings }: Derived, plugin: Plugin | undefined): Cautions {
+/** What is to be careful about in a computed number: what was met in its data, and what holds of its method. */
+export function cautionsOf({ warnings }: Derived, plugin: Plugin | undefined): Cautions {
   const all = plugin?.cautions ?? [];
   const isMet = ({ id }: Caution): boolean => warnings.includes(id);
   return {

@@ -88,11 +88,19 @@ export function holdersOf(graph: Graph, judgement: Judgement, claim: Id): readon
     .map((scholar): Holder => {
       const own = all.filter((one) => one.scholar === scholar);
       const first = own.findIndex((one) => one.claim === claim && one.stance === "holds");
-      const left = own.slice(first + 1).find((one) => one.claim !== claim || one.stance !== "holds");
+      const since = own[first]?.year ?? null;
+      // Who says two things in one year contradicts themselves, and has left neither.
+      const left = own
+        .slice(first + 1)
+        .find(
+          (one) =>
+            (one.claim !== claim || one.stance !== "holds") &&
+            (since === null || one.year === null || one.year > since),
+        );
       return {
         scholar,
         name: labelText(graph, scholar),
-        since: own[first]?.year ?? null,
+        since,
         until: left?.year ?? null,
       };
     })

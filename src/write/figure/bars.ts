@@ -1,7 +1,7 @@
 import { rect, ruleX, ruleY, text } from "@observablehq/plot";
 import type { Markish } from "@observablehq/plot";
 import type { Bar, Mark } from "./figure.ts";
-import { letters, widthOf } from "./ground.ts";
+import { cutTo, letters, widthOf } from "./ground.ts";
 import type { Ground } from "./ground.ts";
 
 type Bars = Extract<Mark, { readonly mark: "bars" }>;
@@ -60,7 +60,7 @@ function wordsOf(bars: readonly Bar[], { palette, px, width, right }: Ground): r
       {
         x: (bar: Bar) => (textAnchor === "start" ? bar.from : bar.to),
         y: (bar: Bar) => bar.row + at.words,
-        text: (bar: Bar) => bar.label,
+        text: (bar: Bar) => cutTo(bar.label, width - right, letters.mark),
         textAnchor,
         fill: palette.ink,
         fontSize: letters.mark,

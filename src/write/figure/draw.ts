@@ -15,14 +15,19 @@ const BETWEEN = 26;
 
 /** What a figure is drawn with: the document it becomes part of, its width in px, its colours, a name for its title and description. */
 export interface Drawing {
+  /** Where it goes on from an earlier page: the place of its first panel in the whole figure. */
+  readonly from?: number;
   readonly document: Document;
   readonly width: number;
   readonly palette: Palette;
   readonly id: string;
+  /** The most that the plot of a panel is high, in px; rows that are named keep room for their names. */
+  readonly tallest?: number;
 }
 
 /** Draws a figure, its panels from top to bottom; nothing in it needs a style sheet. */
-export function draw(figure: Figure, { document, width, palette, id }: Drawing): SVGSVGElement {
+export function draw(figure: Figure, drawing: Drawing): SVGSVGElement {
+  const { document, width, palette, id, tallest, from } = drawing;
   const svg = document.createElementNS(NS, "svg");
   const add = (tag: string, words: string, name: string): void => {
     const element = document.createElementNS(NS, tag);
@@ -34,7 +39,8 @@ export function draw(figure: Figure, { document, width, palette, id }: Drawing):
   add("desc", figure.panels.map((panel) => `${panel.title}. ${panel.caption}`).join(" "), `${id}-words`);
   let at = 0;
   for (const [place, panel] of figure.panels.entries()) {
-    const letter = figure.panels.length > 1 ? `${String.fromCharCode(97 + place)}  ` : "";
+    const lettered = figure.panels.length > 1 || from !== undefined;
+    const letter = lettered ? `${String.fromCharCode(97 + place + (from ?? 0))}  ` : "";
     const title = linesOf(`${letter}${panel.title}`, width, letters.title, 600);
     svg.appendChild(titleOf(document, title, at, palette));
     at += title.length * LINE;
@@ -42,7 +48,7 @@ export function draw(figure: Figure, { document, width, palette, id }: Drawing):
     set(key.group, { transform: `translate(0,${at})` });
     svg.appendChild(key.group);
     at += key.height;
-    const ground = groundOf(panel, width, palette);
+    const ground = groundOf(panel, width, palette, tallest);
     const group = document.createElementNS(NS, "g");
     set(group, { transform: `translate(0,${at})` });
     for (const part of partsOf(panel, ground, document)) group.appendChild(part);

@@ -2,13 +2,13 @@ import { ruleX, ruleY, text } from "@observablehq/plot";
 import type { Markish } from "@observablehq/plot";
 import { formatNumber } from "../../plugin.ts";
 import type { Stretch } from "./figure.ts";
-import { letters, widthOf } from "./ground.ts";
+import { cutTo, letters, widthOf } from "./ground.ts";
 import type { Ground } from "./ground.ts";
 
 /** Rows of stretches to scale: an upright at each feature, none where an edge is broken off, lengths where they fit. */
 export function edgeMarks(
   stretches: readonly Stretch[],
-  { panel, palette, px, x }: Ground,
+  { panel, palette, px, x, width, left }: Ground,
 ): readonly Markish[] {
   const length = {
     x1: (one: Stretch) => one.from,
@@ -26,7 +26,11 @@ export function edgeMarks(
     return { ...one, words, fits };
   });
   type Sized = (typeof sized)[number];
-  const names = (panel.y.names ?? []).map((name, row) => ({ name, row }));
+  const room = width - left;
+  const names = (panel.y.names ?? []).map((name, row) => ({
+    name: cutTo(name, room, letters.mark, 600),
+    row,
+  }));
   return [
     ruleY(
       stretches.filter((one) => one.open === null),

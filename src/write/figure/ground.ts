@@ -29,10 +29,10 @@ export function widthOf(text: string, size: number, weight: 400 | 600 = 400): nu
 }
 
 /** A text cut to a width in px, with a sign that it was. */
-export function cutTo(text: string, width: number, size: number): string {
-  if (widthOf(text, size) <= width) return text;
+export function cutTo(text: string, width: number, size: number, weight: 400 | 600 = 400): string {
+  if (widthOf(text, size, weight) <= width) return text;
   const signs = [...text];
-  while (signs.length > 1 && widthOf(`${signs.join("").trimEnd()}…`, size) > width) signs.pop();
+  while (signs.length > 1 && widthOf(`${signs.join("").trimEnd()}…`, size, weight) > width) signs.pop();
   return `${signs.join("").trimEnd()}…`;
 }
 
@@ -53,8 +53,8 @@ export function linesOf(
   return lines;
 }
 
-/** The ground of a panel on a sheet of that width. */
-export function groundOf(panel: Panel, width: number, palette: Palette): Ground {
+/** The ground of a panel on a sheet of that width, its plot no higher than `tallest` where its rows allow it. */
+export function groundOf(panel: Panel, width: number, palette: Palette, tallest = Infinity): Ground {
   const { x, y } = extentOf(panel);
   const { names } = panel.y;
   const edge = panel.marks.some((mark) => mark.mark === "edge");
@@ -63,7 +63,8 @@ export function groundOf(panel: Panel, width: number, palette: Palette): Ground 
   const above = panel.marks.some((mark) => mark.mark === "peaks") ? 32 : 0;
   const headed = panel.marks.some((mark) => mark.mark === "rule" && mark.axis === "x" && mark.label !== "");
   const [right, top, bottom] = [14, above + (panel.y.label === "" ? (headed ? 20 : 10) : 30), 46];
-  const height = top + bottom + heightOf(panel, width, edge);
+  const height =
+    top + bottom + Math.min(heightOf(panel, width, edge), Math.max(tallest, leastOf(panel, edge)));
   const along = (ends: Pair, from: number, to: number, log: boolean) => (value: number) => {
     const at = log
       ? Math.log(value / ends[0]) / Math.log(ends[1] / ends[0])
@@ -92,4 +93,10 @@ function heightOf({ x, y, marks }: Panel, width: number, edge: boolean): number 
   if (y.names !== undefined) return y.names.length * (tall ? 66 : 24);
   if (x.scale === "log" && y.scale === "log") return Math.min(0.75 * width, 380);
   return Math.min(0.62 * width, 280);
+}
+
+/** What the plot of a panel needs at least: its names one below the other, else room to see anything. */
+function leastOf({ y, marks }: Panel, edge: boolean): number {
+  const tall = edge || marks.some((mark) => mark.mark === "bars" || mark.mark === "band");
+  return y.names === undefined ? 90 : y.names.length * (tall ? 40 : 16);
 }

@@ -1,6 +1,6 @@
 import type { Mark, Panel } from "./figure.ts";
 import type { Palette } from "../pen/palette.ts";
-import { letters, widthOf } from "./ground.ts";
+import { letters, linesOf, widthOf } from "./ground.ts";
 
 const NS = "http://www.w3.org/2000/svg";
 const SAMPLE = 26;
@@ -38,16 +38,21 @@ export function keyOf(
     if (x > 0 && x + room > width) [x, row] = [0, row + 1];
     const y = row * LINE + 10;
     group.appendChild(made(document, "path", sampleOf(mark, x, y, palette)));
-    const text = made(document, "text", {
-      x: String(x + SAMPLE + 7),
-      y: String(y + 4),
-      "text-anchor": "start",
-      "font-size": String(letters.mark),
-      fill: palette.soft,
-    });
-    text.textContent = mark.label;
-    group.appendChild(text);
-    x += room;
+    // Words that are wider than the figure go on below, behind the same sample.
+    const lines = linesOf(mark.label, width - SAMPLE - 7, letters.mark);
+    for (const [place, words] of lines.entries()) {
+      const text = made(document, "text", {
+        x: String(x + SAMPLE + 7),
+        y: String(y + 4 + place * LINE),
+        "text-anchor": "start",
+        "font-size": String(letters.mark),
+        fill: palette.soft,
+      });
+      text.textContent = words;
+      group.appendChild(text);
+    }
+    row += lines.length - 1;
+    x += lines.length > 1 ? width : room;
   }
   return { group, height: entries.length === 0 ? 0 : (row + 1) * LINE + 4 };
 }

@@ -10,6 +10,16 @@ const labels: ReadonlyMap<string, string> = new Map(
   Object.entries({
     p: "page",
     page: "page",
+    // How pages are cited in German and the Nordic languages, Greek, Arabic, Russian, and the Romance languages (common practice).
+    s: "page",
+    seite: "page",
+    σ: "page",
+    σελ: "page",
+    ص: "page",
+    с: "page",
+    стр: "page",
+    pág: "page",
+    pag: "page",
     ch: "chapter",
     chap: "chapter",
     chapter: "chapter",

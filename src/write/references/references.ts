@@ -18,6 +18,8 @@ export type { Manner } from "./processor/processor.ts";
 export interface Cite {
   readonly id: Id;
   readonly at?: string;
+  /** In a style of notes, the number of the note that cited it before: it is then cited in short. */
+  readonly firstNote?: number;
 }
 
 /** One entry of a bibliography. */
@@ -88,9 +90,10 @@ export function referencesIn(manner: Manner, items: Iterable<CslItem>): Referenc
   };
   update(items);
 
-  const citation = ({ id, at }: Cite, more: Partial<CitationItem> = {}): CitationItem => {
+  const citation = ({ id, at, firstNote }: Cite, more: Partial<CitationItem> = {}): CitationItem => {
     const { csl, key } = itemOf(id);
-    return { id: key, ...(at === undefined ? {} : locatorOf(at, csl.volume)), ...more };
+    const again = firstNote === undefined ? {} : { position: 1, "first-reference-note-number": firstNote };
+    return { id: key, ...(at === undefined ? {} : locatorOf(at, csl.volume)), ...again, ...more };
   };
   const cluster = (cites: readonly CitationItem[]): Runs =>
     withStyle(() => runsOf(engine.makeCitationCluster(cites)));

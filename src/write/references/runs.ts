@@ -1,3 +1,5 @@
+import { storable } from "../../base/text/steering.ts";
+
 /** How a stretch of text is set; what is not said is as the text around it. */
 export interface Look {
   readonly italic?: true;
@@ -37,7 +39,7 @@ function elementOf(run: Run): string {
 }
 
 function escaped(text: string): string {
-  return text.replace(/[&<>"]/g, (sign) => entities[sign] ?? sign);
+  return storable(text).replace(/[&<>"]/g, (sign) => entities[sign] ?? sign);
 }
 
 const entities: Readonly<Record<string, string>> = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" };

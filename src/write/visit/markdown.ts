@@ -1,6 +1,7 @@
 import { inEnglish } from "../../base/text/said/english.ts";
 import type { Text } from "../../base/text/said/said.ts";
 import type { Block, Field, FieldRow } from "../../show/desk/visit/blocks/block.ts";
+import { begun, escaped } from "../telling/markdown/escape.ts";
 
 /** A visit sheet as Markdown (CommonMark), to be printed or written into with any editor; earlier values are not in it. */
 export function visitMarkdown(blocks: readonly Block[]): string {
@@ -51,9 +52,5 @@ function lineOf({ is, choices, value }: Field): string {
 
 /** Words as they are: what Markdown would read as its own signs is kept from it. */
 function plain(text: Text): string {
-  return inEnglish(text)
-    .replace(/\s+/g, " ")
-    .replace(/[\\`*_[\]<>#|~&]/g, "\\$&")
-    .replace(/^(\d+)([.)])(?=\s|$)/, "$1\\$2")
-    .replace(/^[-+=]/, "\\$&");
+  return begun(escaped(inEnglish(text)).trim());
 }

@@ -4,6 +4,7 @@ import { inEnglish } from "../../base/text/said/english.ts";
 import type { Text } from "../../base/text/said/said.ts";
 import type { VisitAsked } from "../../show/desk/visit/asked.ts";
 import type { Block, Field, FieldRow } from "../../show/desk/visit/blocks/block.ts";
+import { escaped } from "../telling/html/escaped.ts";
 import { base64 } from "./base64.ts";
 import { script } from "./script.ts";
 import { style } from "./style.ts";
@@ -138,13 +139,4 @@ function afterHtml(after: NonNullable<FieldRow["after"]>, fields: readonly Field
 
 function words(text: Text): string {
   return escaped(inEnglish(text));
-}
-
-function escaped(text: string): string {
-  return text
-    .replace(/&/g, "&amp;")
-    .replace(/</g, "&lt;")
-    .replace(/>/g, "&gt;")
-    .replace(/"/g, "&quot;")
-    .replace(/'/g, "&#39;");
 }

@@ -1,3 +1,4 @@
+import { ended } from "../steering.ts";
 import { counted } from "../counted.ts";
 import type { Text } from "./said.ts";
 import { toldIn } from "./tongue.ts";
@@ -12,13 +13,13 @@ export const english: Tongue = {
     return `${texts.slice(0, -1).join(", ")} ${by} ${texts.at(-1) ?? ""}`;
   },
   quoted: (text) => `“${text}”`,
-  kept: (text) => text,
+  kept: ended,
   first: (text) => text.charAt(0).toUpperCase() + text.slice(1),
 };
 
 /** What is said, in English: what files, the command line and JSON say. */
 export function inEnglish(text: Text): string {
-  return typeof text === "string" ? text : toldIn(text, english, english);
+  return typeof text === "string" ? ended(text) : toldIn(text, english, english);
 }
 
 /** What is said, in another language; in English where its catalogue lacks the sentence. */

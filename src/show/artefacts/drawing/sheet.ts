@@ -29,6 +29,8 @@ export interface Sheet {
 /** How a drawing is laid out: the sheet's width in px, the unit of the second bar, and its words. */
 export interface Frame {
   readonly width: number;
+  /** No thing is drawn higher than this many px; left out, as high as a page with room for its title. */
+  readonly tallest?: number;
   readonly unit: BarUnit | null;
   readonly words: DrawingWords;
 }
@@ -36,8 +38,7 @@ export interface Frame {
 const margin = 20;
 const between = 30;
 const rowGap = 34;
-/** No thing is drawn higher than this many px: a page with room for its title. */
-const tallest = 200 * pxPerMm;
+const pageful = 200 * pxPerMm;
 /** The usual scales, from life size on: 1:1, 1:2, 1:5, 1:10 and so on (common practice). */
 export const usualScales: readonly number[] = Array.from({ length: 22 }, (_, n) => {
   return ([1, 2, 5][n % 3] ?? 1) * 10 ** Math.floor(n / 3);
@@ -49,7 +50,7 @@ export const usualScales: readonly number[] = Array.from({ length: 22 }, (_, n) 
  */
 export function sheetOf(groups: readonly (readonly DrawnInWords[])[], frame: Frame): Sheet {
   const room = frame.width - 2 * margin;
-  const laid = usualScales.map((one) => rowsAt(groups, one, room, frame.words));
+  const laid = usualScales.map((one) => rowsAt(groups, one, room, frame));
   const largest = laid.find((one) => one.fits) ?? laid.at(-1);
   if (!largest) throw new Error("sheetOf: no scale");
   const most = largest.scale * (groups.flat().length === 2 ? 5 : 2.5);
@@ -95,7 +96,7 @@ function rowsAt(
   groups: readonly (readonly DrawnInWords[])[],
   scale: number,
   room: number,
-  words: DrawingWords,
+  { words, tallest = pageful }: Frame,
 ): Rows {
   const perMetre = (1000 * pxPerMm) / scale;
   const cells = groups.map((group) => group.map((drawn) => cellOf(drawn, perMetre, words)));

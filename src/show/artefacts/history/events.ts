@@ -1,5 +1,5 @@
 import type { Id } from "../../../base/finding.ts";
-import { byYear } from "../../../base/order.ts";
+import { byText, byYear } from "../../../base/order.ts";
 import { parseEdtf } from "../../../base/date/edtf.ts";
 import { altering, wholesOf } from "../../../judge/rules/measurements/compare.ts";
 import type { Text } from "../../../base/text/said/said.ts";
@@ -67,13 +67,16 @@ export function eventsOfThing(model: Reported, id: Id): readonly Event[] {
       });
     }
   }
-  return [...events.values()]
-    .map(({ cited, befell, ...event }): Event => {
+  // In one year the months and days are in order by how they are written, with which the key begins.
+  return [...events]
+    .sort(
+      ([a, one], [b, other]) => byYear("first")(one.low ?? one.high, other.low ?? other.high) || byText(a, b),
+    )
+    .map(([, { cited, befell, ...event }]): Event => {
       const itself = befell.length === 1 && befell[0]?.id === id;
       const from = citedPieces(graph, [...new Map(cited.map((one) => [placeOf(one), one])).values()]);
       return { ...event, befell: itself ? [] : befell, from };
-    })
-    .sort((a, b) => byYear("first")(a.low ?? a.high, b.low ?? b.high));
+    });
 }
 
 interface Told extends Omit<Event, "from"> {

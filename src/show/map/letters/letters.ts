@@ -75,18 +75,24 @@ export function isRightToLeft(text: string): boolean {
  */
 export function broken(text: string, measure: Measure): readonly string[] {
   const { face, size, weight = 400, width, lines } = measure;
-  const fits = (line: string): boolean => textWidth(line, face, size, weight) <= width;
+  const fits = (line: string): boolean =>
+    line.length <= longestLine && textWidth(line, face, size, weight) <= width;
   const found: string[] = [];
-  let rest = piecesOf(text);
-  while (rest.length > 0 && found.length < lines) {
-    const [line, after] = lineFrom(rest, fits);
-    found.push(line);
-    rest = after;
+  const parts = [...piecesOf(text)];
+  let at = 0;
+  while (at < parts.length && found.length < lines) {
+    const line = lineFrom(parts, at, fits);
+    found.push(line.text);
+    at += line.taken;
+    if (line.left !== null) parts[at] = line.left;
   }
   const last = found.at(-1);
-  if (rest.length === 0 || last === undefined) return found;
+  if (at >= parts.length || last === undefined) return found;
   return [...found.slice(0, -1), shortened(last, fits)];
 }
+
+/** More letters than any line holds: what is longer need not be measured to know that it does not fit. */
+const longestLine = 5000;
 
 /** The stretches between which a line may end; each keeps the space before it. */
 function piecesOf(text: string): readonly string[] {
@@ -98,38 +104,42 @@ const ideograph = "[\\u2e80-\\u303e\\u3041-\\ua4cf\\uac00-\\ud7a3\\uf900-\\ufaff
 const closing = "[\\u3001\\u3002\\u3009\\u300b\\u300d\\u300f\\uff01\\uff0c\\uff1a\\uff1b\\uff1f]";
 const pieces = new RegExp(` ?${ideograph}${closing}*| ?(?:(?!${ideograph})[^ ])+`, "gu");
 
-function lineFrom(
-  rest: readonly string[],
-  fits: (line: string) => boolean,
-): readonly [line: string, after: readonly string[]] {
-  const [first = "", ...others] = rest;
-  let line = first.trimStart();
+/** A line, how many stretches went into it whole, and what is left of one that is longer than a line. */
+interface LineFrom {
+  readonly text: string;
+  readonly taken: number;
+  readonly left: string | null;
+}
+
+function lineFrom(parts: readonly string[], at: number, fits: (line: string) => boolean): LineFrom {
+  let line = (parts[at] ?? "").trimStart();
   if (!fits(line)) {
     const cut = longest(line, fits);
-    return [cut, [line.slice(cut.length), ...others]];
+    return { text: cut, taken: 0, left: line.slice(cut.length) };
   }
   let taken = 1;
-  for (const piece of others) {
+  for (; at + taken < parts.length; taken++) {
+    const piece = parts[at + taken] ?? "";
     if (!fits(line + piece)) break;
     line += piece;
-    taken++;
   }
-  return [line, rest.slice(taken)];
+  return { text: line, taken, left: null };
 }
 
 /** As many letters of a word as fit, one at least. */
 function longest(word: string, fits: (line: string) => boolean): string {
-  const letters = clusters(word);
-  let taken = letters[0] ?? "";
-  for (const letter of letters.slice(1)) {
-    if (!fits(taken + letter)) break;
+  let taken = "";
+  for (const [letter] of word.matchAll(cluster)) {
+    if (taken !== "" && !fits(taken + letter)) break;
     taken += letter;
   }
   return taken;
 }
 
+const cluster = /\P{M}[\p{M}\u200d]*|\p{M}+/gu;
+
 function clusters(word: string): readonly string[] {
-  return word.match(/\P{M}[\p{M}\u200d]*|\p{M}+/gu) ?? [];
+  return word.match(cluster) ?? [];
 }
 
 /** A line with `…` at its end, behind the last word that leaves room for it. */

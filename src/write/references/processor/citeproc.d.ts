@@ -14,6 +14,9 @@ declare module "citeproc" {
     readonly suffix?: string;
     readonly "suppress-author"?: boolean;
     readonly "author-only"?: boolean;
+    /** 1: cited before. */
+    readonly position?: number;
+    readonly "first-reference-note-number"?: number;
   }
 
   /** One style at work on a set of items. */

@@ -82,9 +82,13 @@ export const markedFormat: Readonly<Record<string, unknown>> = {
 /** What the processor says where a style has nothing to print: no text of anybody's. */
 const nothing = /\[NO_PRINTED_FORM\]|\[CSL STYLE ERROR: [^\]]*\]/;
 
+/** The space of an empty part before the point at the end of an entry, with the end of a sentence before it. */
+const spaceBeforeEnd = /([.!?][”’"]?\uFDD1*)?\s+\.(?=[\uFDD1\s]*$)/;
+
 /** The runs of a text with marks; a mark without its other half is passed over. */
-export function runsOf(text: string): Runs {
-  if (nothing.test(text)) return [];
+export function runsOf(marked: string): Runs {
+  if (nothing.test(marked)) return [];
+  const text = marked.replace(spaceBeforeEnd, (_, ended?: string) => ended ?? ".");
   const runs: Run[] = [];
   const looks: Look[] = [{}];
   for (const part of text.split(/(?=[\uFDD0\uFDD1])/)) {

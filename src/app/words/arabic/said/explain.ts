@@ -33,8 +33,8 @@ export const explainSaid: ArabicCatalogue = {
   "Nobody has put an argument under it.": "لم يقدّم أحد حجة له.",
   "What argues for it leans on the claim itself.": "ما يُحتجّ به له يستند إلى الدعوى نفسها.",
   "It is held up by {0}, which is held up by it in turn.": "سنده {0}، وسند ذلك هو نفسه.",
-  "It is argued from silence, and nobody has weighed what that silence is worth.":
-    "الاحتجاج له من السكوت، ولم يزن أحد ما لذلك السكوت من قيمة.",
+  "It is argued from silence, and no weighing of that silence bears it out.":
+    "الاحتجاج له من السكوت، ولا وزن لذلك السكوت يسنده.",
   "which is open itself": "وهو نفسه معلّق",
   "which falls": "وهو ساقط",
   "under which there is nothing": "ولا شيء تحته",
@@ -130,7 +130,7 @@ export const explainSaid: ArabicCatalogue = {
   "{0} was not in print yet, or is left out.": "{0} لم يكن قد نُشر بعد، أو هو مستبعد.",
   "It was computed, and decides nothing about the claim.": "حُسب، ولا يحسم شيئًا في الدعوى.",
   "{0} was computed, and decides nothing about the claim.": "حُسب {0}، ولا يحسم شيئًا في الدعوى.",
-  "{0} argues from silence, which nobody has weighed.": "حجة {0} من السكوت، ولم يزنه أحد.",
+  "{0} argues from silence, which no weighing bears out.": "حجة {0} من السكوت، ولا وزن له يسندها.",
   "{0} is held up by itself alone.": "{0} لا سند له إلا نفسه.",
   "{0} hold one another up, and nothing is under them.": "{0}: يسند بعضها بعضًا، ولا شيء تحتها.",
 };

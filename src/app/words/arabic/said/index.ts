@@ -9,6 +9,7 @@ import { pluginsSaid } from "./plugins/index.ts";
 import { readSaid } from "./read/index.ts";
 import { rulesSaid } from "./rules/index.ts";
 import { shownSaid } from "./shown/index.ts";
+import { toldSaid } from "./told/index.ts";
 
 /** Every sentence of the core in Arabic, by its English. */
 export const arabicSaid: ArabicCatalogue = {
@@ -22,4 +23,5 @@ export const arabicSaid: ArabicCatalogue = {
   ...hostSaid,
   ...judgedSaid,
   ...shownSaid,
+  ...toldSaid,
 };

@@ -87,13 +87,15 @@ function headFields({ scholars, sources }: VisitSheet): FieldRow {
   };
 }
 
-const basisWords: Readonly<Record<string, ReturnType<typeof say>>> = {
+/** What each basis is called where somebody looks at something. */
+export const basisWords: Readonly<Record<string, ReturnType<typeof say>>> = {
   autopsy: say`the thing itself`,
   cast: say`a cast`,
   replica: say`a replica`,
   scan: say`a scan`,
   photograph: say`a photograph`,
   drawing: say`a drawing`,
+  report: say`a report`,
 };
 
 function conditionFields({ id, text, numbers, heldAt }: ThingLine): FieldRow {

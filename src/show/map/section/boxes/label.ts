@@ -87,7 +87,9 @@ function summary(graph: Graph, members: readonly Id[]): Unsaid {
 /** A dimension's name for several of it; one in other letters, or whose last word has an `s` already, keeps it. */
 function pluralOf(name: string): string {
   if (/\s(?:of|from|to|above)\s/u.test(name) || otherLetters.test(name)) return name;
-  return /[^aeiou]y$/u.test(name) ? `${name.slice(0, -1)}ies` : `${name}s`;
+  if (/[^aeiou]y$/u.test(name)) return `${name.slice(0, -1)}ies`;
+  if (/radius$/iu.test(name)) return `${name.slice(0, -2)}i`;
+  return /(?:s|x|ch|sh)$/u.test(name) ? `${name}es` : `${name}s`;
 }
 
 const otherLetters = /(?!\p{Script=Latin})\p{L}$/u;

@@ -1,0 +1,11 @@
+import type { ArabicCatalogue } from "../../../../../base/text/said/arabic.ts";
+import { withholdingSaid } from "./withholding.ts";
+import { writingSaid } from "./writing.ts";
+import { makingSaid } from "./making.ts";
+
+/** What is said in texts that are written from the corpus. */
+export const toldSaid: ArabicCatalogue = {
+  ...withholdingSaid,
+  ...writingSaid,
+  ...makingSaid,
+};

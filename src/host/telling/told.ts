@@ -1,0 +1,76 @@
+import type { Checked, Lens, Memo, Model, Outcome, Reach, SourceFile } from "../../build.ts";
+import type { Finding } from "../../base/finding.ts";
+import type { Plugin } from "../../plugin.ts";
+import { emptyMemo, evaluate } from "../evaluate.ts";
+import { declaredInThreads } from "../guest/node-thread.ts";
+import { standInFor } from "../guest/stand-in.ts";
+import type { MemoStore } from "../memo-store.ts";
+import { allowedGuests } from "../permissions.ts";
+import { computingInThreads } from "../threads/node-computing.ts";
+import type { Told } from "./kind.ts";
+
+/** What a corpus is worked out with. */
+export interface Tools {
+  /** The program's own plug-ins. */
+  readonly plugins: readonly Plugin[];
+  /** The script of the threads that compute. */
+  readonly script: URL;
+  /** Where outcomes are kept for the next time; null where none are to be. */
+  readonly store: MemoStore | null;
+  /** Is told how far a long run is. */
+  readonly progress?: (text: string) => void;
+}
+
+/** A corpus at work: the same files under any lens, with every number computed and kept. */
+export interface AtWork {
+  readonly files: readonly SourceFile[];
+  /** The program's own plug-ins and those of the corpus that are allowed. */
+  readonly plugins: readonly Plugin[];
+  readonly memo: Memo;
+  readonly under: (lens: Lens, reach?: Reach) => Promise<Checked<Model>>;
+}
+
+/** Puts the files of a folder to work. */
+export async function atWork(
+  folder: string,
+  files: readonly SourceFile[],
+  { plugins, script, store, progress }: Tools,
+): Promise<AtWork> {
+  const memo = emptyMemo(store?.load() ?? new Map<string, Outcome>());
+  const guests = await declaredInThreads(script, allowedGuests(folder, files, plugins));
+  const all = [...plugins, ...guests.map(standInFor)];
+  const computing = computingInThreads(script, guests);
+  let kept = memo.compute.size;
+  return {
+    files,
+    plugins: all,
+    memo,
+    under: async (lens, reach = {}) => {
+      const checked = await evaluate(files, all, memo, computing, {
+        lens,
+        reach,
+        ...(progress ? { progress } : {}),
+      });
+      if (memo.compute.size > kept) store?.save(memo.compute);
+      kept = memo.compute.size;
+      return checked;
+    },
+  };
+}
+
+/** What a corpus says under a lens, ready to be told on that day; findings alone where it cannot be read at all. */
+export async function toldOf(
+  folder: string,
+  work: AtWork,
+  { lens, reach, today }: { readonly lens: Lens; readonly reach: Reach; readonly today: string },
+): Promise<Told | { readonly unreadable: readonly Finding[] }> {
+  const { model, findings } = await work.under(lens, reach);
+  if (!model) return { unreadable: findings };
+  return { folder, ...work, model, findings, today };
+}
+
+/** The day it is here, YYYY-MM-DD. */
+export function todayHere(now: Date = new Date()): string {
+  const parts = [now.getFullYear(), now.getMonth() + 1, now.getDate()];
+  return parts.map((one) => String(one).padStart(2, "0")).join("-");
+}
