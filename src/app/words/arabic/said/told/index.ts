@@ -1,10 +1,12 @@
 import type { ArabicCatalogue } from "../../../../../base/text/said/arabic.ts";
+import { figuresSaid } from "./figures.ts";
 import { withholdingSaid } from "./withholding.ts";
 import { writingSaid } from "./writing.ts";
 import { makingSaid } from "./making.ts";
 
 /** What is said in texts that are written from the corpus. */
 export const toldSaid: ArabicCatalogue = {
+  ...figuresSaid,
   ...withholdingSaid,
   ...writingSaid,
   ...makingSaid,
