@@ -1,5 +1,6 @@
 import type { ArabicCatalogue } from "../../../../../base/text/said/arabic.ts";
 import { figuresSaid } from "./figures.ts";
+import { reviewSaid } from "./review/index.ts";
 import { withholdingSaid } from "./withholding.ts";
 import { writingSaid } from "./writing.ts";
 import { makingSaid } from "./making.ts";
@@ -7,6 +8,7 @@ import { makingSaid } from "./making.ts";
 /** What is said in texts that are written from the corpus. */
 export const toldSaid: ArabicCatalogue = {
   ...figuresSaid,
+  ...reviewSaid,
   ...withholdingSaid,
   ...writingSaid,
   ...makingSaid,
