@@ -6,6 +6,7 @@ import type { Lens } from "../derive/lens.ts";
 import type { Judgement } from "../judge/judge.ts";
 import type { AnyLinked, Graph } from "../link/graph.ts";
 import { placeWithheld, unread, unreadSpans, withheldIn, withheldSpans } from "../link/withheld.ts";
+import { namedBy } from "../read/prose/prose.ts";
 import { spanOf } from "../read/record.ts";
 import { plainOf } from "../read/yaml/tree.ts";
 
@@ -75,6 +76,7 @@ export function shownTexts(graph: Graph, texts: ReadonlyMap<string, string>): Re
     ...[...graph.records.values()].flatMap((record) => hiddenSpans(graph, record)),
     ...unreadSpans(graph),
     ...unreadPlaces(graph),
+    ...prosePlaces(graph),
   ];
   const files = new Set(spans.map((span) => span.file));
   return new Map(
@@ -100,6 +102,14 @@ function dotted(text: string, spans: readonly Span[]): string {
     at = end;
   }
   return [...parts, text.slice(at)].join("");
+}
+
+/** Where prose names something withheld. */
+function prosePlaces(graph: Graph): readonly Span[] {
+  const withheld = withheldIn(graph);
+  return graph.prose.flatMap(({ pieces }) =>
+    pieces.filter((one) => namedBy(one).some(({ id }) => withheld(id))).map(({ at }) => at),
+  );
 }
 
 /** The exact places that records give which could not be read whole. */

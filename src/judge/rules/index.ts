@@ -21,6 +21,7 @@ import { secondHand } from "./measurements/second-hand.ts";
 import { changedPosition } from "./scholars/changed-position.ts";
 import { selfContradiction } from "./scholars/self-contradiction.ts";
 import { uncitedSource } from "./sources/uncited.ts";
+import { outdatedProse } from "./sources/prose/outdated.ts";
 import { unitHidden } from "./sources/unit-hidden.ts";
 import { unlistedAuthor } from "./sources/unlisted-author.ts";
 import type { Rule } from "./rule.ts";
@@ -76,6 +77,7 @@ export const rules: readonly Rule[] = [
   nearName,
   undatedRecord,
   unitHidden,
+  outdatedProse,
   unusedAcceptance,
 ];
 

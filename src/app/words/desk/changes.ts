@@ -45,6 +45,7 @@ export const changesWords = told(
       new: "is new",
       gone: "is gone",
       layout: "differs in comments or layout alone",
+      words: "differs in its words",
       unread: "cannot be read as it now stands",
       unmerged: "holds two versions that were not merged",
     },

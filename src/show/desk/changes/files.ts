@@ -1,12 +1,13 @@
 import { byText } from "../../../base/order.ts";
 import { markedIn } from "../../../base/text/conflict-marks.ts";
+import { prosePath } from "../../../read/source-file.ts";
 import { readYaml } from "../../../read/yaml/text.ts";
 
 /** A file that differs though none of its records does: only in comments and layout, or as a whole. */
 export interface FileChanged {
   readonly file: string;
-  /** `unread`: nothing of it can be read as it now stands; `unmerged`: since two versions of it were not merged. */
-  readonly how: "new" | "gone" | "layout" | "unread" | "unmerged";
+  /** `words`: the scholar's own prose differs; `unread`: nothing of it can be read as it now stands; `unmerged`: since two versions of it were not merged. */
+  readonly how: "new" | "gone" | "layout" | "words" | "unread" | "unmerged";
 }
 
 /** Files that differ beside those in which something that is recorded does; line ends and byte-order marks alone do not count. */
@@ -23,7 +24,8 @@ export function filesChanged(
       const [was, is] = [before.get(file), after.get(file)];
       if (was === undefined) return [{ file, how: "new" }];
       if (is === undefined) return [{ file, how: "gone" }];
-      return plain(was) === plain(is) ? [] : [{ file, how: "layout" }];
+      if (plain(was) === plain(is)) return [];
+      return [{ file, how: prosePath.test(file) ? "words" : "layout" }];
     });
 }
 

@@ -48,6 +48,7 @@ export const arabicChanges = {
     new: "جديد",
     gone: "زال",
     layout: "يختلف في التعليقات أو الهيئة فحسب",
+    words: "يختلف في كلماته",
     unread: "تتعذّر قراءته كما هو الآن",
     unmerged: "فيه نسختان لم تُدمجا",
   },

@@ -41,6 +41,7 @@ export const arabicRules: Readonly<Record<string, string>> = {
   "repeats-merged": "قراءات مدموجة",
   "supports-by-large-p": "تأييد بكبر p",
   "near-name": "اسمان متقاربان",
+  "outdated-prose": "نص متجاوَز",
   "uncited-source": "مصدر لا يُحال إليه",
   "unlisted-author": "مؤلف ليس بين الباحثين",
   "unstable-reference": "إحالة غير ثابتة",

@@ -4,6 +4,7 @@ import { derivationRulesSaid } from "./derivations.ts";
 import { errorRulesSaid } from "./errors.ts";
 import { historyRulesSaid } from "./history.ts";
 import { measurementRulesSaid } from "./measurements.ts";
+import { proseSaid } from "./prose.ts";
 import { scholarRulesSaid } from "./scholars.ts";
 import { sharedRulesSaid } from "./shared.ts";
 import { sourceRulesSaid } from "./sources.ts";
@@ -15,6 +16,7 @@ export const rulesSaid: ArabicCatalogue = {
   ...errorRulesSaid,
   ...historyRulesSaid,
   ...measurementRulesSaid,
+  ...proseSaid,
   ...scholarRulesSaid,
   ...sharedRulesSaid,
   ...sourceRulesSaid,
