@@ -3,6 +3,8 @@ import type { Kind } from "./kind.ts";
 /** Everything that a corpus can be told as, by its name; each is loaded when it is asked for. */
 export const kinds: Readonly<Record<string, () => Promise<Kind>>> = {
   review: () => import("./review.ts").then((one) => one.review),
+  application: () => import("./application.ts").then((one) => one.application),
   visit: () => import("./visit.ts").then((one) => one.visit),
+  tables: () => import("./tables.ts").then((one) => one.tables),
   figures: () => import("./figures.ts").then((one) => one.figures),
 };

@@ -1,4 +1,5 @@
 import type { ArabicCatalogue } from "../../../../../base/text/said/arabic.ts";
+import { applicationSaid } from "./application.ts";
 import { figuresSaid } from "./figures.ts";
 import { reviewSaid } from "./review/index.ts";
 import { withholdingSaid } from "./withholding.ts";
@@ -7,6 +8,7 @@ import { makingSaid } from "./making.ts";
 
 /** What is said in texts that are written from the corpus. */
 export const toldSaid: ArabicCatalogue = {
+  ...applicationSaid,
   ...figuresSaid,
   ...reviewSaid,
   ...withholdingSaid,

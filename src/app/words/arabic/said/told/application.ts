@@ -1,0 +1,47 @@
+import type { ArabicCatalogue } from "../../../../../base/text/said/arabic.ts";
+
+/** What an application to a keeper says. */
+export const applicationSaid: ArabicCatalogue = {
+  "{0} (ORCID {1})": "{0} (المعرّف ORCID {1})",
+  "Missing {0}, expected the examination that is applied for": "ينقص {0}؛ والمتوقَّع: الفحص المطلوب",
+  ": a second look bears on it.": "؛ فنظرة ثانية ذات شأن فيه.",
+  "Amounts, risks and conditions": "المقادير والمخاطر والشروط",
+  Applicants: "مقدّمو الطلب",
+  "Application for an examination": "طلب فحص",
+  "Application to examine {0}": "طلب فحص {0}",
+  "Asked ahead by": "يُطلب قبل الموعد بـ",
+  By: "من",
+  "Date and signature": "التاريخ والتوقيع",
+  "Dates proposed": "المواعيد المقترحة",
+  Examination: "الفحص",
+  "How the object is handled, lit and supported, and what stops the work:":
+    "كيف يُمسك الأثر ويُضاء ويُسند، وما الذي يوقف العمل:",
+  "Kept at": "محفوظ في",
+  Literature: "المراجع",
+  "Looked at": "ما نُظر فيه",
+  Measurements: "القياسات",
+  "No observation and no measurement of it is recorded.": "لا مشاهدة له ولا قياس مسجَّل.",
+  "Nothing is taken from the object and nothing is put on it.": "لا يؤخذ من الأثر شيء ولا يوضع عليه شيء.",
+  Object: "الأثر",
+  Observations: "المشاهدات",
+  "Other ways that use nothing up are planned too: {0}.": "ومن المخطط أيضًا طرق أخرى لا تستهلك شيئًا: {0}.",
+  "The keeper says: ": "يقول الأمين: ",
+  "This examination uses something up.": "هذا الفحص يستهلك شيئًا.",
+  "Uses something up": "يستهلك شيئًا",
+  "Ways that use nothing up come first: {0}. What they showed, or why they cannot answer the question, is to be said here before anything is taken.":
+    "تأتي أولًا الطرق التي لا تستهلك شيئًا: {0}. ويُذكر هنا ما أظهرته، أو لماذا لا تجيب عن المسألة، قبل أن يؤخذ شيء.",
+  "What befell it, as far as it is on record:": "ما جرى عليه بقدر ما هو مسجَّل:",
+  "What each outcome decides": "ما تحسمه كل نتيجة",
+  "What is asked for": "المطلوب",
+  "What is recorded of the object and its parts, by source.": "ما سُجّل عن الأثر وأجزائه، بحسب المصدر.",
+  "What was done so far": "ما أُجري حتى الآن",
+  "Why this object": "لماذا هذا الأثر",
+  "Without what was seen and measured on it, the record would not bear out ":
+    "لولا ما شوهد فيه وقيس لما أيّد السجل ",
+  Year: "السنة",
+  "yes: see amounts, risks and conditions": "نعم: انظر المقادير والمخاطر والشروط",
+  ": now ": "، وحالها الآن: ",
+  ", then ": "، وحينئذ: ",
+  "What is in question is whether it may be said ": "والسؤال هو هل يجوز القول ",
+  "a report": "تقرير",
+};
