@@ -56,6 +56,9 @@ const pagesAt: Readonly<Record<string, (id: string, query: URLSearchParams) => W
       also: id === "" ? query.getAll("also") : [],
     },
   }),
+  talks: () => ({ page: "talks" }),
+  // What is written on a map in a slide is measured where it is laid out.
+  talk: (id) => (id === "" ? { page: "talks" } : { page: "talk", id, language }),
   findings: () => ({ page: "findings" }),
   changes: (_, query) => {
     const step = query.get("step");

@@ -49,6 +49,8 @@ import "./look/recording/grid.css";
 import "./look/recording/landing.css";
 import "./look/reading/paper.css";
 import "./look/reading/sheet.css";
+import "./look/telling/talk.css";
+import "./look/telling/talk-page.css";
 import "./look/sheet/languages.css";
 import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";

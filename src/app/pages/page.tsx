@@ -33,6 +33,8 @@ const ImagePage = late("image", async () => (await import("./artefacts/images/im
 const VisitPage = late("visit", async () => (await import("./desk/visit/visit.tsx")).VisitPage);
 const GridPage = late("grid", async () => (await import("./desk/grid/grid-page.tsx")).GridPage);
 const PaperPage = late("paper", async () => (await import("./papers/paper-page.tsx")).PaperPage);
+const TalkPage = late("talk", async () => (await import("./telling/talk/talk-page.tsx")).TalkPage);
+const TalksPage = late("talks", async () => (await import("./telling/talk/talks-page.tsx")).TalksPage);
 const FormPage = late("form", async () => (await import("./sheet/form/form-page.tsx")).FormPage);
 
 interface Props {
@@ -107,6 +109,10 @@ function shown({ page, contents, address }: Props): ReactNode {
       return <ExaminationsPage page={page.data} address={address} />;
     case "visit":
       return <VisitPage page={page.data} address={address} />;
+    case "talks":
+      return <TalksPage page={page.data} asOf={asOf} />;
+    case "talk":
+      return <TalkPage page={page.data} address={address} />;
     case "findings":
       return (
         <>

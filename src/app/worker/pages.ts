@@ -29,6 +29,8 @@ import { changesAt } from "../pages/desk/changes/compared.ts";
 import type { Desk } from "./desk.ts";
 import { plugins } from "./plugins.ts";
 import type { VisitAsked } from "../../show/desk/visit/asked.ts";
+import { talksPage } from "../../show/telling/talk/page.ts";
+import { talkAt } from "./planning/talk.ts";
 import { visitAt } from "./planning/visit.ts";
 import { examinationsAt, withDeciders, withOutcomes } from "./planning/pages.ts";
 import { withResting } from "./models/resting.ts";
@@ -80,6 +82,9 @@ export const pages = {
   form: ({ under, texts }: Desk, wanted: FormWanted) => formPage(under({}).graph, texts, wanted),
   paper: (desk: Desk, { id }: OfOne) => paperPage(desk, id),
   merge: ({ under, texts }: Desk, asked: MergeAsked) => mergePage(texts, under({}).graph, asked),
+  talks: ({ model, findings }: Desk) => talksPage(model, findings, plugins),
+  talk: (desk: Desk, { id, language }: OfOne & { readonly language: "en" | "ar" }) =>
+    talkAt(desk, id, language),
   findings: ({ model, findings, texts }: Desk) => findingLines(model.graph, findings, texts),
 } as const;
 

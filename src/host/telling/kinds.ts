@@ -7,4 +7,5 @@ export const kinds: Readonly<Record<string, () => Promise<Kind>>> = {
   visit: () => import("./visit.ts").then((one) => one.visit),
   tables: () => import("./tables.ts").then((one) => one.tables),
   figures: () => import("./figures.ts").then((one) => one.figures),
+  slides: () => import("./slides.ts").then((one) => one.slides),
 };

@@ -18,6 +18,7 @@ import { mergeWords } from "../../words/desk/merge.ts";
 import { paperWords } from "../../words/reading/papers.ts";
 import { workbenchWords } from "../../words/desk/workbench.ts";
 import { literatureWords } from "../../words/reading/literature.ts";
+import { talkWords } from "../../words/telling/talk.ts";
 import { visitWords } from "../../words/recording/visit.ts";
 import { standpointWords } from "../../words/judged/standpoints.ts";
 import { inReadersWords } from "../../words/reader/said.ts";
@@ -82,6 +83,8 @@ function named(page: PageData): readonly string[] {
       const question = questions.find((one) => one.id === view.question);
       return question ? [question.text, mapWords.title] : [mapWords.title];
     }
+    case "talk":
+      return [page.data.slides?.title ?? talkWords.notThere, talkWords.title];
     case "contents":
       return [words.questions];
     default:
@@ -90,6 +93,7 @@ function named(page: PageData): readonly string[] {
 }
 
 const rooms = {
+  talks: talkWords.title,
   grid: gridWords.title,
   import: importWords.title,
   literature: literatureWords.title,

@@ -2,6 +2,7 @@ import type { ArabicCatalogue } from "../../../../../base/text/said/arabic.ts";
 import { applicationSaid } from "./application.ts";
 import { figuresSaid } from "./figures.ts";
 import { reviewSaid } from "./review/index.ts";
+import { talkSaid } from "./talk.ts";
 import { withholdingSaid } from "./withholding.ts";
 import { writingSaid } from "./writing.ts";
 import { makingSaid } from "./making.ts";
@@ -11,6 +12,7 @@ export const toldSaid: ArabicCatalogue = {
   ...applicationSaid,
   ...figuresSaid,
   ...reviewSaid,
+  ...talkSaid,
   ...withholdingSaid,
   ...writingSaid,
   ...makingSaid,
