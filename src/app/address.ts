@@ -56,6 +56,16 @@ const pagesAt: Readonly<Record<string, (id: string, query: URLSearchParams) => W
       also: id === "" ? query.getAll("also") : [],
     },
   }),
+  write: (_, query) => ({
+    page: "telling",
+    asked: {
+      kind: query.get("kind") ?? "review",
+      question: query.get("question"),
+      examination: query.get("examination"),
+      style: query.get("style"),
+      sections: query.get("sections")?.split(",") ?? null,
+    },
+  }),
   talks: () => ({ page: "talks" }),
   // What is written on a map in a slide is measured where it is laid out.
   talk: (id) => (id === "" ? { page: "talks" } : { page: "talk", id, language }),

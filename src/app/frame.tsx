@@ -26,6 +26,7 @@ import { literatureWords } from "./words/reading/literature.ts";
 import { numberWords } from "./words/shown/numbers.ts";
 import { scholarWords } from "./words/shown/scholars.ts";
 import { standpointWords } from "./words/judged/standpoints.ts";
+import { tellingWords } from "./words/telling/telling.ts";
 import { supposeWords } from "./words/judged/suppose.ts";
 import type { Change } from "./worker/messages.ts";
 
@@ -110,6 +111,12 @@ export function Frame() {
             {room("/findings", words.findings, contents?.findings ?? null, page === "findings")}
             {room("/records", words.records, null, records)}
             {room("/changes", changesWords.changes, null, page === "changes")}
+            {room(
+              "/write",
+              tellingWords.title,
+              null,
+              page === "telling" || page === "talks" || page === "talk",
+            )}
           </ul>
         </nav>
         <Commands />

@@ -48,6 +48,8 @@ import "./look/desk/workbench-fields.css";
 import "./look/recording/grid.css";
 import "./look/recording/landing.css";
 import "./look/reading/paper.css";
+import "./look/telling/telling.css";
+import "./look/telling/manuscript.css";
 import "./look/reading/sheet.css";
 import "./look/telling/talk.css";
 import "./look/telling/talk-page.css";

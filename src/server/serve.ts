@@ -22,6 +22,7 @@ import { enclosedRoutes } from "./enclosed.ts";
 import { memoRoutes } from "./memo.ts";
 import type { Reading } from "./reading.ts";
 import { readingOf } from "./reading.ts";
+import { tellingRoutes } from "./telling.ts";
 import { watchFolder } from "./watch.ts";
 
 /** A corpus being served: its address with the token in it, and how to end it. */
@@ -114,6 +115,7 @@ export async function serve(
   deskRoutes(hono, desk, reading, tell);
   enclosedRoutes(hono, folder, watcher.tell);
   memoRoutes(hono, options.memo ?? nothingKept);
+  tellingRoutes(hono, folder, { plugins, script: worker, store: options.memo ?? nothingKept });
   hono.get("/corpus/committed", async (context) => context.json(await committedFiles(folder)));
   hono.get("/corpus/changes", (context) =>
     streamSSE(context, async (stream) => {

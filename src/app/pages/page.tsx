@@ -33,6 +33,7 @@ const ImagePage = late("image", async () => (await import("./artefacts/images/im
 const VisitPage = late("visit", async () => (await import("./desk/visit/visit.tsx")).VisitPage);
 const GridPage = late("grid", async () => (await import("./desk/grid/grid-page.tsx")).GridPage);
 const PaperPage = late("paper", async () => (await import("./papers/paper-page.tsx")).PaperPage);
+const TellingPage = late("telling", async () => (await import("./telling/telling-page.tsx")).TellingPage);
 const TalkPage = late("talk", async () => (await import("./telling/talk/talk-page.tsx")).TalkPage);
 const TalksPage = late("talks", async () => (await import("./telling/talk/talks-page.tsx")).TalksPage);
 const FormPage = late("form", async () => (await import("./sheet/form/form-page.tsx")).FormPage);
@@ -120,6 +121,8 @@ function shown({ page, contents, address }: Props): ReactNode {
           <FindingsPage findings={page.data} asOf={asOf} />
         </>
       );
+    case "telling":
+      return <TellingPage page={page.data} address={address} />;
     case "changes":
       return <ChangesPage page={page.data} address={address} />;
     case "form":

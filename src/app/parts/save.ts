@@ -5,7 +5,12 @@ export function saveSvg(text: string, name: string): void {
 
 /** Gives a text of some media type to the browser as a file to keep. */
 export function saveText(text: string, name: string, type: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type }));
+  saveFile(new Blob([text], { type }), name);
+}
+
+/** Gives a file to the browser to keep. */
+export function saveFile(content: Blob, name: string): void {
+  const address = URL.createObjectURL(content);
   const link = document.createElement("a");
   link.href = address;
   link.download = name;

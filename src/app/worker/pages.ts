@@ -33,6 +33,8 @@ import { talksPage } from "../../show/telling/talk/page.ts";
 import { talkAt } from "./planning/talk.ts";
 import { visitAt } from "./planning/visit.ts";
 import { examinationsAt, withDeciders, withOutcomes } from "./planning/pages.ts";
+import { tellingAt } from "./planning/telling.ts";
+import type { TellingAsked } from "./planning/telling.ts";
 import { withResting } from "./models/resting.ts";
 import { workbenchAt } from "./workbench.ts";
 
@@ -77,6 +79,7 @@ export const pages = {
   standpoints: ({ model }: Desk) => standpointsPage(model),
   examinations: (desk: Desk) => examinationsAt(desk),
   visit: (desk: Desk, { asked }: { readonly asked: VisitAsked }) => visitAt(desk, asked),
+  telling: (desk: Desk, { asked }: { readonly asked: TellingAsked }) => tellingAt(desk, asked),
   changes: (desk: Desk, { of }: { readonly of: string }) => changesAt(desk, of),
   grid: ({ under }: Desk, wanted: Pick<FormWanted, "presets">) => gridPage(under({}).graph, wanted),
   form: ({ under, texts }: Desk, wanted: FormWanted) => formPage(under({}).graph, texts, wanted),

@@ -18,6 +18,7 @@ import { mergeWords } from "../../words/desk/merge.ts";
 import { paperWords } from "../../words/reading/papers.ts";
 import { workbenchWords } from "../../words/desk/workbench.ts";
 import { literatureWords } from "../../words/reading/literature.ts";
+import { tellingWords } from "../../words/telling/telling.ts";
 import { talkWords } from "../../words/telling/talk.ts";
 import { visitWords } from "../../words/recording/visit.ts";
 import { standpointWords } from "../../words/judged/standpoints.ts";
@@ -104,6 +105,7 @@ const rooms = {
   history: historyWords.history,
   standpoints: standpointWords.standpoints,
   examinations: examinationWords.examinations,
+  telling: tellingWords.title,
   findings: words.findings,
   changes: changesWords.changes,
   search: searchWords.search,

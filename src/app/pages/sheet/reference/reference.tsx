@@ -27,7 +27,8 @@ export function Reference({ reference }: { readonly reference: ReferenceOf }) {
   );
 }
 
-function Stretch({ run }: { readonly run: Run }) {
+/** A stretch of a citation or a reference in its look. */
+export function Stretch({ run }: { readonly run: Run }) {
   let text: ReactNode = run.text;
   if (run.raised !== undefined) text = run.raised === "above" ? <sup>{text}</sup> : <sub>{text}</sub>;
   if (run.smallCaps) text = <span className="small-caps">{text}</span>;
