@@ -1,5 +1,6 @@
 import type { ArabicCatalogue } from "../../../../../base/text/said/arabic.ts";
 import { applicationSaid } from "./application.ts";
+import { dataSaid } from "./data.ts";
 import { figuresSaid } from "./figures.ts";
 import { reviewSaid } from "./review/index.ts";
 import { talkSaid } from "./talk.ts";
@@ -10,6 +11,7 @@ import { makingSaid } from "./making.ts";
 /** What is said in texts that are written from the corpus. */
 export const toldSaid: ArabicCatalogue = {
   ...applicationSaid,
+  ...dataSaid,
   ...figuresSaid,
   ...reviewSaid,
   ...talkSaid,
