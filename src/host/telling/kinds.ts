@@ -8,4 +8,5 @@ export const kinds: Readonly<Record<string, () => Promise<Kind>>> = {
   tables: () => import("./tables.ts").then((one) => one.tables),
   figures: () => import("./figures.ts").then((one) => one.figures),
   slides: () => import("./slides.ts").then((one) => one.slides),
+  data: () => import("./data.ts").then((one) => one.data),
 };
