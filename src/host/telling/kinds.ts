@@ -9,4 +9,5 @@ export const kinds: Readonly<Record<string, () => Promise<Kind>>> = {
   figures: () => import("./figures.ts").then((one) => one.figures),
   slides: () => import("./slides.ts").then((one) => one.slides),
   data: () => import("./data.ts").then((one) => one.data),
+  page: () => import("./text/page.ts").then((one) => one.page),
 };
