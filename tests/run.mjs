@@ -6,6 +6,7 @@ import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { startVitest } from "vitest/node";
 import { bringUpToDate } from "../src/cli/stale.mjs";
+import { mayFurnish } from "./outputs/judges/furnish.mjs";
 
 const root = fileURLToPath(new URL("../", import.meta.url));
 const patterns = process.argv.slice(2);
@@ -14,6 +15,8 @@ const failures = [];
 const stdio = ["ignore", "inherit", "inherit"];
 process.chdir(root);
 
+// The other programs that our outputs are judged by, installed while the checks run.
+const furnished = mayFurnish(patterns) ? running("tests/outputs/judges/furnish.mjs", []) : null;
 check("build", () => bringUpToDate() === 0);
 if (patterns.length === 0) {
   // Longer than all the others together, on the second core.
@@ -26,6 +29,7 @@ if (patterns.length === 0) {
   const isFormatted = await format;
   check("format", () => isFormatted);
 }
+await furnished;
 await runTests();
 
 if (patterns.length > 0) console.log("Types, lint and format were not checked, since a pattern was given.");
@@ -61,7 +65,11 @@ function runs(name, program, args) {
 
 /** Runs a program while others run; whether it ended well. */
 function beside(name, program, args) {
-  const child = spawn(process.execPath, [programOf(name, program), ...args], { stdio });
+  return running(programOf(name, program), args);
+}
+
+function running(path, args) {
+  const child = spawn(process.execPath, [path, ...args], { stdio });
   return new Promise((resolve) => child.on("close", (status) => resolve(status === 0)));
 }
 
