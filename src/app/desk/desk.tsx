@@ -1,4 +1,4 @@
-import { createContext, useCallback, useContext, useEffect, useMemo, useState } from "react";
+import { createContext, useCallback, useContext, useEffect, useMemo, useRef, useState } from "react";
 import type { FileChange } from "../../base/text/edit.ts";
 import type { Action } from "../../link/edit/action.ts";
 import type { DeskNow } from "../model/corpus.ts";
@@ -48,6 +48,7 @@ export function useDesk(): Desk {
 export function useDeskOf(state: DeskNow | null, ways: Ways): readonly [Desk, Said | null, () => void] {
   const [said, setSaid] = useState<Said | null>(null);
   const { prepare, readAgain } = ways;
+  const turns = useRef({ last: Promise.resolve<unknown>(null), underWay: 0 });
   const desk = useMemo((): Desk => {
     const given = { prepare, readAgain };
     const told = (words: (step: string) => string, doing: Promise<Saved>): Promise<Saved> =>
@@ -55,8 +56,16 @@ export function useDeskOf(state: DeskNow | null, ways: Ways): readonly [Desk, Sa
         if ("done" in what) setSaid({ text: words(what.step), trouble: false, step: what.step });
         return what;
       });
+    // Keys may be quicker than the answers: each step is sent when the one before is done.
+    const inTurn = (way: "undo" | "redo"): Promise<Saved> => {
+      const turn = turns.current;
+      turn.underWay++;
+      const mine = turn.last.then(() => stepped(given, way)).finally(() => turn.underWay--);
+      turn.last = mine.catch(() => null);
+      return mine;
+    };
     const step = async (way: "undo" | "redo"): Promise<Saved> => {
-      const what = await told(way === "undo" ? deskWords.undone : deskWords.redone, stepped(given, way));
+      const what = await told(way === "undo" ? deskWords.undone : deskWords.redone, inTurn(way));
       if ("problem" in what) setSaid({ text: what.problem, trouble: true });
       return what;
     };
@@ -70,11 +79,14 @@ export function useDeskOf(state: DeskNow | null, ways: Ways): readonly [Desk, Sa
   }, [state, prepare, readAgain]);
 
   const undone = useCallback((): void => {
-    if (desk.state.undo === null) setSaid({ text: deskWords.nothingToUndo, trouble: false });
+    // While a step is under way nobody here knows what there is to take back: whoever keeps the history says so.
+    const known = turns.current.underWay === 0;
+    if (known && desk.state.undo === null) setSaid({ text: deskWords.nothingToUndo, trouble: false });
     else void desk.undo();
   }, [desk]);
   const redone = useCallback((): void => {
-    if (desk.state.redo === null) setSaid({ text: deskWords.nothingToRedo, trouble: false });
+    const known = turns.current.underWay === 0;
+    if (known && desk.state.redo === null) setSaid({ text: deskWords.nothingToRedo, trouble: false });
     else void desk.redo();
   }, [desk]);
   useDeskKeys(undone, redone);
