@@ -121,15 +121,20 @@ function recordsIn(section: Section): number {
   return new Set(section.boxes.flatMap((box) => box.records)).size;
 }
 
-/** A section without what is not in print yet and what lies too far off; the things that labels are of stay with them. */
+/** A section without what is not in print yet and what lies too far off. */
 function within({ drawn: { section }, states }: View, isNear: (id: Id) => boolean): Section {
-  const near = section.boxes.filter(
-    (box) => states[box.id]?.later !== true && [box.id, ...box.records].some(isNear),
+  return sectionWith(
+    section,
+    section.boxes.filter((box) => states[box.id]?.later !== true && [box.id, ...box.records].some(isNear)),
   );
-  const kept = new Set(near.map((box) => box.id));
+}
+
+/** A section with some of its boxes alone; the things that labels among them are of stay with them. */
+export function sectionWith(section: Section, boxes: Section["boxes"]): Section {
+  const kept = new Set(boxes.map((box) => box.id));
   const under = new Set(section.lines.filter(({ to }) => kept.has(to.box)).map(({ from }) => from.box));
   for (const box of section.boxes) if (box.look.as === "thing" && under.has(box.id)) kept.add(box.id);
-  const all = (boxes: readonly Id[]): boolean => boxes.every((id) => kept.has(id));
+  const all = (ids: readonly Id[]): boolean => ids.every((id) => kept.has(id));
   return {
     boxes: section.boxes.filter((box) => kept.has(box.id)),
     lines: section.lines.filter(({ from, to }) => all([from.box, to.box])),

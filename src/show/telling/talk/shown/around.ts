@@ -8,6 +8,7 @@ import { distancesFrom } from "../../../map/section/net/reach.ts";
 import { drawnBy } from "../../../map/section/section.ts";
 import type { Drawn } from "../../../map/section/section.ts";
 import { statesOf } from "../../../map/states.ts";
+import { sectionWith } from "../../figures/map.ts";
 import { leastMapScale, mapRoom } from "../layout/room.ts";
 import { leftOut, remark } from "./setting.ts";
 import type { Setting, Told } from "./setting.ts";
@@ -92,24 +93,13 @@ function recordsIn({ boxes }: Section): number {
   return new Set(boxes.flatMap((box) => box.records)).size;
 }
 
-/** A section with the boxes near enough alone, and with the things that those are of. */
+/** A section with the boxes near enough alone, none of them folded, and with the things that those are of. */
 function sectionWithin(section: Section, states: MapPage["states"], isNear: (id: Id) => boolean): Section {
   const isShown = (id: Id): boolean => states[id]?.later !== true;
-  const near = section.boxes.filter(
-    (box) => isShown(box.id) && box.look.as !== "fold" && [box.id, ...box.records].some(isNear),
+  return sectionWith(
+    section,
+    section.boxes.filter(
+      (box) => isShown(box.id) && box.look.as !== "fold" && [box.id, ...box.records].some(isNear),
+    ),
   );
-  const kept = new Set(near.map((box) => box.id));
-  const under = section.lines.filter((line) => kept.has(line.to.box)).map((line) => line.from.box);
-  const things = section.boxes.filter((box) => box.look.as === "thing" && under.includes(box.id));
-  for (const thing of things) kept.add(thing.id);
-  const all = (boxes: readonly Id[]): boolean => boxes.every((id) => kept.has(id));
-  return {
-    boxes: section.boxes.filter((box) => kept.has(box.id)),
-    lines: section.lines.filter(({ from, to }) => all([from.box, to.box])),
-    attacks: section.attacks.filter(({ from, to }) => all([from, to])),
-    rivals: section.rivals
-      .map((one) => ({ ...one, boxes: one.boxes.filter((id) => kept.has(id)) }))
-      .filter((one) => one.boxes.length > 1),
-    conflicts: section.conflicts.filter((one) => all(one.boxes)),
-  };
 }
