@@ -1,10 +1,9 @@
-import { nearest } from "../../base/nearest.ts";
-import { coded, say } from "../../base/text/said/said.ts";
-import { eitherOf } from "../../read/decode/named.ts";
+import { say } from "../../base/text/said/said.ts";
 import { applicationOf } from "../../show/telling/application/application.ts";
 import { withheldIn } from "../../show/withhold.ts";
 import type { Kind, Refusal, Told } from "./kind.ts";
 import { textFiles } from "./text/files.ts";
+import { expectedFor } from "./text/named.ts";
 import { styleAsked, styleOption } from "./text/style.ts";
 
 /** An application to a keeper for leave to examine something. */
@@ -31,8 +30,6 @@ export const application: Kind = {
 function unknown({ model: { graph } }: Told, written: string): Refusal {
   const withheld = withheldIn(graph);
   const known = graph.list("examinations").flatMap(({ id }) => (withheld(id) ? [] : id));
-  const near = nearest(written, known);
-  const hint = near.length > 0 ? near : known.slice(0, 5);
-  const expected = hint.length > 0 ? eitherOf(hint.map(coded)) : say`one that the corpus names`;
+  const expected = expectedFor(written, known);
   return { refused: say`Unknown examination \`${written}\`, expected ${expected}` };
 }

@@ -1,8 +1,6 @@
 import type { Id } from "../../base/finding.ts";
-import { nearest } from "../../base/nearest.ts";
-import { coded, say } from "../../base/text/said/said.ts";
+import { say } from "../../base/text/said/said.ts";
 import type { Model } from "../../build.ts";
-import { eitherOf } from "../../read/decode/named.ts";
 import { proseOf } from "../../show/telling/prose/prose.ts";
 import { sectionsOf } from "../../show/telling/prose/sections.ts";
 import { reviewOf } from "../../show/telling/review/review.ts";
@@ -11,6 +9,7 @@ import { sectionsAsked } from "../../show/telling/review/sections.ts";
 import { withheldIn } from "../../show/withhold.ts";
 import type { Asked, Kind, Refusal } from "./kind.ts";
 import { textFiles, textFormats } from "./text/files.ts";
+import { expectedFor } from "./text/named.ts";
 import { styleAsked, styleOption } from "./text/style.ts";
 
 /** A review of the literature, to go on writing in. */
@@ -61,10 +60,6 @@ function questionIn({ graph }: Model, asked: Asked): Id | null | Refusal {
   const known = graph.list("questions").flatMap(({ id }) => (withheld(id) ? [] : [id]));
   if (typeof named === "string" && known.includes(named)) return named;
   const written = String(named);
-  const near = nearest(written, known);
-  const due =
-    known.length === 0
-      ? say`one that the corpus asks`
-      : eitherOf((near.length > 0 ? near : known).map(coded));
+  const due = expectedFor(written, known, { most: known.length, none: say`one that the corpus asks` });
   return { refused: say`Unknown question \`${written}\`, expected ${due}` };
 }

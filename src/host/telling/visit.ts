@@ -1,10 +1,8 @@
-import { nearest } from "../../base/nearest.ts";
-import { coded, say } from "../../base/text/said/said.ts";
+import { say } from "../../base/text/said/said.ts";
 import type { Said } from "../../base/text/said/said.ts";
 import type { Model } from "../../build.ts";
 import { placesOf } from "../../plan/visit/places.ts";
 import { askedOf } from "../../plan/visit/trips.ts";
-import { eitherOf } from "../../read/decode/named.ts";
 import type { VisitAsked } from "../../show/desk/visit/asked.ts";
 import { visitBlocks } from "../../show/desk/visit/blocks/blocks.ts";
 import { visitSheet } from "../../show/desk/visit/sheet/sheet.ts";
@@ -14,6 +12,7 @@ import { visitPage } from "../../write/visit/page.ts";
 import { visitText } from "../../write/visit/text.ts";
 import type { Asked, Kind, Refusal } from "./kind.ts";
 import { textFiles } from "./text/files.ts";
+import { expectedFor } from "./text/named.ts";
 
 /** The sheet of a visit: what to measure and look for, and what each outcome decides. */
 export const visit: Kind = {
@@ -70,9 +69,7 @@ function unknown({ graph }: Model, { examination, keeper }: VisitAsked): Said {
       : graph.list("examinations").flatMap(({ id }) => (withheld(id) ? [] : id));
   const names = [...new Set(known)];
   const written = examination ?? keeper ?? "";
-  const near = nearest(written, names);
-  const hint = near.length > 0 ? near : names.slice(0, 5);
-  const expected = hint.length > 0 ? eitherOf(hint.map(coded)) : say`one that the corpus names`;
+  const expected = expectedFor(written, names);
   return examination === null
     ? say`Unknown keeper \`${written}\`, expected ${expected}`
     : say`Unknown examination \`${written}\`, expected ${expected}`;
