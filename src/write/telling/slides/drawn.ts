@@ -105,6 +105,8 @@ const titleLine = 18;
 /** In a window narrower than this, in px of the screen, the names of the bands stand where they find room (`drawBandNames`). */
 const mostWide = 618;
 const rim = 8;
+/** Below the lowest name, which is larger beside its pit than the room it was laid out with. */
+const foot = 16;
 
 function mapOn(
   { scene, states, beaten }: Extract<Picture, { readonly is: "map" }>["map"],
@@ -115,12 +117,16 @@ function mapOn(
     width: Math.min(mostWide, room.width / pointsPerMapPx),
     height: room.height / pointsPerMapPx,
   };
-  const scale = Math.min(1, (screen.width - 2 * rim) / scene.width, (screen.height - 2 * rim) / scene.height);
+  const scale = Math.min(
+    1,
+    (screen.width - 2 * rim) / scene.width,
+    (screen.height - rim - foot) / scene.height,
+  );
   const box = {
     x: (scene.width - screen.width / scale) / 2,
     y: -rim / scale,
     width: screen.width / scale,
-    height: scene.height + (2 * rim) / scale,
+    height: scene.height + (rim + foot) / scale,
   };
   const pen = svgPen(palette, prefix);
   const distance = scale > 0.9 ? "near" : distanceAt(Math.min(scale, 0.69));

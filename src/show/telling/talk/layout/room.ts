@@ -20,6 +20,6 @@ export const pointsPerMapPx = smallest / 13;
 export const pointsPerFigurePx = smallest / 12;
 
 /** The room for a map, in px of the screen that it is drawn for: its width on a wide slide and on one of 4:3. */
-export const mapRoom = { width: 602, upright: 434, height: 372 / pointsPerMapPx - 16 };
-/** Below this scale too little can be written into the boxes of a map. */
-export const leastMapScale = 0.38;
+export const mapRoom = { width: 602, upright: 434, height: 372 / pointsPerMapPx - 24 };
+/** The scales that a map is tried at, the largest first; at a smaller one too little can be written into its boxes. */
+export const mapScales = [0.6, 0.5, 0.44, 0.38] as const;

@@ -2,14 +2,15 @@ import type { Id } from "../../../../base/finding.ts";
 import { count, say } from "../../../../base/text/said/said.ts";
 import type { Said } from "../../../../base/text/said/said.ts";
 import { labelText } from "../../../../link/names/label.ts";
+import { textWidth } from "../../../map/letters/letters.ts";
 import { layOut } from "../../../map/layout/layout.ts";
-import type { MapPage, Scene, Section } from "../../../map/scene.ts";
-import { distancesFrom } from "../../../map/section/net/reach.ts";
+import type { Box, MapPage, Scene, Section } from "../../../map/scene.ts";
+import { directlyAbove, directlyBelow, distancesFrom, reached } from "../../../map/section/net/reach.ts";
 import { drawnBy } from "../../../map/section/section.ts";
 import type { Drawn } from "../../../map/section/section.ts";
 import { statesOf } from "../../../map/states.ts";
 import { sectionWith } from "../../figures/map.ts";
-import { leastMapScale, mapRoom } from "../layout/room.ts";
+import { mapScales, mapRoom } from "../layout/room.ts";
 import { leftOut, remark } from "./setting.ts";
 import type { Setting, Told } from "./setting.ts";
 
@@ -69,25 +70,55 @@ interface Laid {
   readonly left: number;
 }
 
+/** As many steps as can be read; before a step is given up, what lies beside the straight way up and down from the middle is. */
 function laidWithin(
-  drawn: Drawn,
+  { field, focus, section }: Drawn,
   states: MapPage["states"],
   steps: number,
   { told }: Setting,
   width: number,
 ): Laid {
-  const distances = distancesFrom(drawn.field.net, drawn.focus);
-  const within = (most: number): Section =>
-    sectionWithin(drawn.section, states, (id) => (distances.get(id) ?? Infinity) <= most);
-  const asked = within(2 * steps);
+  const distances = distancesFrom(field.net, focus);
+  const near = (most: number) => (id: Id) => (distances.get(id) ?? Infinity) <= most;
+  const upwards = (id: Id) => [...directlyAbove(field.net, id), ...(field.net.steps.get(id)?.against ?? [])];
+  const straight = new Set([
+    ...reached(focus, upwards),
+    ...reached(focus, (id) => directlyBelow(field.net, id)),
+  ]);
+  const asked = sectionWithin(section, states, near(2 * steps));
   for (let most = 2 * steps; ; most--) {
-    const section = within(most);
-    const scene = layOut(section, { told });
-    const scale = Math.min(width / scene.width, mapRoom.height / scene.height);
-    if (scale < leastMapScale && most > 1) continue;
-    return { scene, section, left: recordsIn(asked) - recordsIn(section) };
+    for (const isNear of [near(most), (id: Id) => near(most)(id) && straight.has(id)]) {
+      const part = sectionWithin(section, states, isNear);
+      const left = recordsIn(asked) - recordsIn(part);
+      for (const scale of mapScales) {
+        const scene = layOut(roomy(part, scale), { told });
+        const isRead = Math.min(width / scene.width, mapRoom.height / scene.height) >= scale;
+        if (isRead || (most <= 1 && scale === mapScales.at(-1))) return { scene, section: part, left };
+      }
+    }
   }
 }
+
+/** A section whose boxes have room for what they say in letters of 13 px, labels in one line and claims in two, when it is drawn at that scale. */
+function roomy(section: Section, scale: number): Section {
+  const boxes = section.boxes.map((box) => {
+    const wanted = wordsWidth(box);
+    return wanted === 0 ? box : { ...box, width: Math.max(box.width, (wanted + wordsRim) / scale) };
+  });
+  return { ...section, boxes };
+}
+
+/** How wide the words of a box are, in px of the screen; 0 where none are in it. */
+function wordsWidth({ look }: Box): number {
+  const [top] = look.as === "pile" ? look.labels : [];
+  if (top !== undefined) return textWidth(top.value, "sans", 13);
+  // A line breaks between words, so that two of them hold a little less than twice a line.
+  if (look.as === "claim") return textWidth(look.short.lines.join(" "), "serif", 13) * 0.62;
+  return 0;
+}
+
+/** What of a box's width is not free for its words, in px: its edges, the line of its standing, the string of a label. */
+const wordsRim = 30;
 
 function recordsIn({ boxes }: Section): number {
   return new Set(boxes.flatMap((box) => box.records)).size;
