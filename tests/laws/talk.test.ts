@@ -2,11 +2,13 @@ import { beforeAll, expect, test } from "vitest";
 import { plugins } from "../../plugins/index.ts";
 import { inEnglish } from "../../src/base/text/said/english.ts";
 import { ownWritten } from "../../src/read/edit/head.ts";
+import { textWidth } from "../../src/show/map/letters/letters.ts";
+import { gridIn } from "../../src/show/telling/talk/layout/grid.ts";
 import { leavesOf } from "../../src/show/telling/talk/layout/layout.ts";
 import type { Box } from "../../src/show/telling/talk/layout/leaf.ts";
 import { heightOf, linesIn } from "../../src/show/telling/talk/layout/measured.ts";
 import type { Setup } from "../../src/show/telling/talk/layout/measured.ts";
-import { slideSizes, smallest } from "../../src/show/telling/talk/layout/room.ts";
+import { mapRoom, slideSizes, smallest } from "../../src/show/telling/talk/layout/room.ts";
 import { talksPage } from "../../src/show/telling/talk/page.ts";
 import { proposedTalk } from "../../src/show/telling/talk/proposed.ts";
 import { askedBy } from "../../src/show/telling/talk/shown/wanted.ts";
@@ -182,6 +184,48 @@ test("texts of one slide do not lie over one another", () => {
           expect(apart, `${leaf.title}: ${a.is} and ${b.is} in ${setup.shape}`).toBe(true);
         }
     }
+});
+
+test("what is written on a part of the map has room in its boxes, in letters of 18 points", () => {
+  const maps = made().talk.slides.flatMap((slide) =>
+    slide.parts.flatMap((part) =>
+      part.is !== "pictured"
+        ? []
+        : [
+            { picture: part.picture, width: mapRoom.width },
+            { picture: part.upright?.picture ?? part.picture, width: mapRoom.upright },
+          ].flatMap(({ picture, width }) =>
+            picture.is === "map" ? [{ scene: picture.map.scene, width }] : [],
+          ),
+    ),
+  );
+  expect(maps.length).toBeGreaterThan(1);
+  for (const { scene, width } of maps) {
+    const scale = Math.min(width / scene.width, mapRoom.height / scene.height, 1);
+    expect(scale).toBeGreaterThanOrEqual(0.38);
+    for (const { look, ...box } of scene.boxes) {
+      const [top] = look.as === "pile" ? look.labels : [];
+      if (top) expect(textWidth(top.value, "sans", 13)).toBeLessThan(box.width * scale);
+    }
+  }
+});
+
+test("a table that goes on on a second slide is divided in two halves, where both fit", () => {
+  const cells = (text: string) => [{ text, lang: null }];
+  const rows = Array.from({ length: 9 }, (_, n) => ({
+    of: `row-${n}`,
+    standing: null,
+    cells: cells(`Row ${n}`),
+  }));
+  const table = { is: "columns", caption: "Rows", head: ["Row"], shares: [1], figures: [], rows } as const;
+  const setup: Setup = { shape: "4:3", fonts: "bundled", mirrored: false, told: inEnglish };
+  const on = (height: number) =>
+    gridIn(setup, table, { x: 48, y: 100, width: 600, height }).map((boxes) =>
+      boxes.flatMap((box) => (box.is === "grid" ? [box.rows.length] : [])),
+    );
+  expect(on(1000)).toEqual([[9]]);
+  expect(on(9 * 34)).toEqual([[5], [4]]);
+  expect(on(6 * 34).flat()).toEqual([5, 4]);
 });
 
 test("every word of a long slide is on one of its leaves", async () => {

@@ -63,7 +63,8 @@ export function gridIn(setup: Setup, table: Columns, room: Room): readonly (read
     const isLast = leaves.length + 1 === mostLeaves;
     const all = fitting(rest, room.height - head.height);
     const taken = all < rest.length && isLast ? fitting(rest, room.height - head.height - last) : all;
-    const shown = rest.slice(0, Math.max(1, taken));
+    const fits = leaves.length === 0 && !isLast ? evenly(rest, taken, room.height - head.height) : taken;
+    const shown = rest.slice(0, Math.max(1, fits));
     rest = rest.slice(shown.length);
     const height = head.height + shown.reduce((sum, row) => sum + row.height, 0);
     const grid: Box = {
@@ -83,6 +84,13 @@ export function gridIn(setup: Setup, table: Columns, room: Room): readonly (read
     leaves.push([grid, ...more]);
   }
   return leaves;
+}
+
+/** How many rows the first of two slides takes: about half of them where the second holds the others, else as many as fit. */
+function evenly(rows: readonly GridRow[], most: number, height: number): number {
+  if (most >= rows.length) return most;
+  const half = Math.ceil(rows.length / 2);
+  return half <= most && fitting(rows.slice(half), height) === rows.length - half ? half : most;
 }
 
 function moreBox(setup: Setup, left: number, room: Room, below: number): Box {

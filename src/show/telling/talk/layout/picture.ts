@@ -85,7 +85,7 @@ function withWords(
 }
 
 /** In less height than this, in points, little is left of a drawing beside its figures. */
-const leastDrawing = 300;
+const leastDrawing = 280;
 
 /** What part of the height words below a picture may take. */
 const mostBelow = 0.3;
