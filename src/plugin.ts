@@ -13,7 +13,7 @@ export { formatDrawnP, isUnsettled } from "./base/outcome/drawn-p.ts";
 export { holm } from "./base/outcome/holm.ts";
 export { commonError, type Factor } from "./base/outcome/propagation.ts";
 export { kindWords } from "./base/unit/kind-words.ts";
-export { formatNumber, formatP, formatProbability, writtenUnit } from "./base/quantity/quantity-print.ts";
+export { alike, formatNumber, formatP, formatProbability, writtenUnit } from "./base/quantity/quantity-print.ts";
 export type { Chronicle, DatedEvent, DateStatement } from "./base/date/chronicle.ts";
 export { boundsOf, type Bounds } from "./base/date/differences.ts";
 export { smallestImpossible } from "./base/date/minimal.ts";

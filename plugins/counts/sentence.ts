@@ -1,4 +1,12 @@
-import { formatP, say, type Computation, type Naming, type Settings, type Text } from "../../src/plugin.ts";
+import {
+  alike,
+  formatP,
+  say,
+  type Computation,
+  type Naming,
+  type Settings,
+  type Text,
+} from "../../src/plugin.ts";
 import { rateWords, shown, tellingOf, tellsEach, type Telling } from "./read.ts";
 
 /** Ratios within this factor of 1 either way are called one rate, as far as the data bound them so. */
@@ -12,10 +20,11 @@ export function countsSentence(computation: Computation, _settings: Settings, na
   if (telling.nothing) return noComparison(telling);
   const ratio = numbers["ratio"];
   const p = numbers["p"]?.value ?? 1;
+  const [value = "", low = "", high = ""] = alike(
+    [ratio?.value ?? 0, ratio?.low ?? 0, ratio?.high ?? 0].map(shown),
+  );
   const ends =
-    ratio?.high === null
-      ? say`at least ${shown(ratio.low ?? 0)}`
-      : say`${shown(ratio?.value ?? 0)} (${shown(ratio?.low ?? 0)} to ${shown(ratio?.high ?? 0)})`;
+    ratio?.high === null ? say`at least ${shown(ratio.low ?? 0)}` : say`${value} (${low} to ${high})`;
   const test = shares ? say`Fisher’s exact test: ${formatP(p)}` : say`exact conditional test: ${formatP(p)}`;
   const found = ratioWords(telling, ends);
   const equal = shares ? say`equal shares` : say`equal rates`;

@@ -1,4 +1,5 @@
 import {
+  alike,
   fieldsOf,
   formatNumber,
   membersOf,
@@ -127,8 +128,8 @@ function sizes(computation: Computation, rows: readonly Row[], unit: string, siz
   const factor = computation.numbers["k"]?.value ?? 1;
   const line = rowsOf(fit["points"], [size, size, size, size]);
   const ends = [Math.min(...rows.map((row) => row.smaller)), Math.max(...rows.map((row) => row.smaller))];
-  const slope = formatNumber(numberOf(fit["slope"]), 3);
-  const [low, high] = membersOf(fit["interval"]).map((end) => formatNumber(numberOf(end), 3));
+  const printed = [fit["slope"], ...membersOf(fit["interval"])].map((one) => formatNumber(numberOf(one), 3));
+  const [slope = "", low, high] = alike(printed);
   const fitted: readonly Mark[] =
     line.length === 0
       ? []

@@ -1,4 +1,5 @@
 import {
+  alike,
   count,
   fieldsOf,
   formatNumber,
@@ -31,8 +32,7 @@ function oneFactor(computation: Computation, rows: readonly Row[]): Text {
   const p = numbers["p"]?.value;
   const n = numbers["n"]?.value ?? 0;
   const best = shown(k?.value ?? 0);
-  const factor =
-    k && k.low !== null && k.high !== null ? say`${best} (${shown(k.low)} to ${shown(k.high)})` : best;
+  const factor = k && k.low !== null && k.high !== null ? interval(k.value, k.low, k.high) : best;
   if (p === undefined) {
     return say`One pair of dimensions gives a ratio of ${factor}; whether it is the scale of the whole cannot be decided.`;
   }
@@ -48,6 +48,11 @@ function oneFactor(computation: Computation, rows: readonly Row[]): Text {
       ? say`${count(n)} pairs of dimensions are not compatible with one scale factor, at best ${factor} (${test}).`
       : say`${count(n)} pairs of dimensions are not compatible with one scale factor, at best ${factor}; furthest from it: ${row(departing, "comma")} (${test}).`;
   return paragraph([none, extremes(rows), needed(computation)]);
+}
+
+function interval(...ends: readonly [number, number, number]): Said {
+  const [value = "", low = "", high = ""] = alike(ends.map(shown));
+  return say`${value} (${low} to ${high})`;
 }
 
 /** The smallest and the largest ratio. */

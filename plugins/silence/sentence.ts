@@ -1,4 +1,5 @@
 import {
+  alike,
   count,
   fieldsOf,
   formatNumber,
@@ -47,7 +48,9 @@ function habitWords(
   reported: number,
   rate: ComputedNumber | undefined,
 ): Text {
-  const [value, low, high] = [shown(rate?.value ?? 0), shown(rate?.low ?? 0), shown(rate?.high ?? 1)];
+  const [value = "", low = "", high = ""] = alike(
+    [rate?.value ?? 0, rate?.low ?? 0, rate?.high ?? 1].map(shown),
+  );
   const told = String(reported);
   if (several)
     return known === 1
@@ -59,7 +62,7 @@ function habitWords(
 }
 
 function silenceWords({ several }: Silent, occasions: number, ratio: ComputedNumber): Text {
-  const [value, low, high] = [shown(ratio.value), shown(ratio.low ?? 1), shown(ratio.high ?? 1)];
+  const [value = "", low = "", high = ""] = alike([ratio.value, ratio.low ?? 1, ratio.high ?? 1].map(shown));
   if (occasions === 1)
     return several
       ? say`their silence is ${value} times (${low} to ${high} times) as likely where there was nothing as where there was something`

@@ -471,11 +471,10 @@ describe("figures in words", () => {
         derivations: [{ id: "row", plugin: "spacing", inputs: { gaps: gaps.map((_, i) => `gap-m${i}`) } }],
       }),
     );
-    const [low, high] = (page("row").numbers.find((one) => one.name === "median")?.interval ?? "").split(
-      " to ",
-    );
+    const interval = page("row").numbers.find((one) => one.name === "median")?.interval ?? "";
+    const [low, high] = interval.split(" to ").map((end) => Number.parseFloat(end));
     const shares = page("row").figure?.figure.panels[1];
-    expect(shares?.caption).toContain(`lies between ${low?.replace(" cm", "")} and ${high}`);
+    expect(shares?.caption).toContain(`lies between ${low} and ${high} cm`);
     expect(shares?.marks.some((mark) => mark.mark === "rule")).toBe(false);
     expect(shares?.marks.some((mark) => mark.mark === "reach" && mark.axis === "x")).toBe(true);
   });

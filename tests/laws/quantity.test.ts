@@ -2,7 +2,7 @@ import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { inEnglish } from "../../src/base/text/said/english.ts";
 import type { Quantity } from "../../src/base/quantity.ts";
-import { formatIn, formatNumber, formatSI } from "../../src/base/quantity/quantity-print.ts";
+import { alike, formatIn, formatNumber, formatSI } from "../../src/base/quantity/quantity-print.ts";
 import { isPositive, parseQuantity, type QuantityContext } from "../../src/base/quantity/quantity-text.ts";
 import { builtInUnits } from "../../src/base/unit/units-builtin.ts";
 import { unitTable } from "../../src/base/unit/unit-table.ts";
@@ -391,4 +391,19 @@ test("numbers in sentences", () => {
   expect(formatSI(-Math.PI / 4, "angle")).toBe("−45°");
   expect(formatSI(17, "count")).toBe("17");
   expect(formatIn(0.888, { name: "Roman foot", size: 0.296 })).toBe("3 Roman foot");
+});
+
+test("numbers read together have decimals alike where they are of one magnitude", () => {
+  expect(alike(["2.008", "1.98", "2.036"])).toEqual(["2.008", "1.980", "2.036"]);
+  expect(alike(["1.3", "1", "3.4"])).toEqual(["1.3", "1.0", "3.4"]);
+  expect(alike(["0.743 m", "0.74 m", "0.745 m"])).toEqual(["0.743 m", "0.740 m", "0.745 m"]);
+  expect(alike(["−2.5", "−4", "−1"])).toEqual(["−2.5", "−4.0", "−1.0"]);
+  for (const others of [
+    ["0.25", "0.0084", "0.71"],
+    ["17", "12", "23"],
+    ["1.5 × 10⁻⁹", "1 × 10⁻⁹", "2 × 10⁻⁹"],
+    ["0.5", "…", "∞"],
+    ["0", "−1", "1.5"],
+  ])
+    expect(alike(others)).toEqual(others);
 });

@@ -117,6 +117,22 @@ function formatTo(value: number, places: number | null): string {
   return value < 0 && Number(text) !== 0 ? `−${text}` : text;
 }
 
+/**
+ * Numbers that are read together, as they are printed: of one magnitude they have as many decimals as each other, so that an
+ * interval is `2.008 (1.980 to 2.036)`; others stay as they are.
+ */
+export function alike(printed: readonly string[]): readonly string[] {
+  const numbers = printed.map((one) => /^(−?\d+)(?:\.(\d+))?(?![\d.,×])(?! ×)/u.exec(one));
+  const sizes = numbers.map((one) => (one ? Math.abs(Number(one[0].replace("−", "-"))) : 0));
+  if (Math.min(...sizes) === 0 || Math.max(...sizes) >= 10 * Math.min(...sizes)) return printed;
+  const places = Math.max(...numbers.map((one) => one?.[2]?.length ?? 0));
+  if (places === 0) return printed;
+  return printed.map((one, at) => {
+    const [whole = "", before = "", decimals = ""] = numbers[at] ?? [];
+    return `${before}.${decimals.padEnd(places, "0")}${one.slice(whole.length)}`;
+  });
+}
+
 /** The unit a quantity was written in, with its size in SI: what figures and sentences about it are in. */
 export function writtenUnit(quantity: Quantity | undefined): {
   readonly unit: string;

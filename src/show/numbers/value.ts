@@ -1,5 +1,5 @@
 import { SMALLEST_P } from "../../base/numeric/index.ts";
-import { formatComputed, formatIn, writtenUnit } from "../../base/quantity/quantity-print.ts";
+import { alike, formatComputed, formatIn, writtenUnit } from "../../base/quantity/quantity-print.ts";
 import { say } from "../../base/text/said/said.ts";
 import type { Text } from "../../base/text/said/said.ts";
 import type { Json } from "../../base/json.ts";
@@ -32,9 +32,10 @@ export function numberLines(derived: Derived, plugin: Plugin | undefined): reado
       return kind === "input" ? formatIn(value, written, digits) : formatComputed(value, kind, digits);
     };
     const { value, low, high } = number;
-    const interval = low === null && high === null ? null : say`${amount(low)} to ${amount(high)}`;
+    const isBare = low === null && high === null;
+    const [said = "", from = "", to = ""] = isBare ? [amount(value)] : alike([value, low, high].map(amount));
     const below = kind === "number" && value === SMALLEST_P ? "< " : "";
-    return [{ name, value: below + amount(value), interval, doc }];
+    return [{ name, value: below + said, interval: isBare ? null : say`${from} to ${to}`, doc }];
   });
 }
 

@@ -1,6 +1,6 @@
 import type { Finding, Id } from "../../base/finding.ts";
 import { yearWords } from "../../base/date/year-words.ts";
-import { formatComputed } from "../../base/quantity/quantity-print.ts";
+import { alike, formatComputed } from "../../base/quantity/quantity-print.ts";
 import type { DerivedNumber } from "../../derive/derive.ts";
 import type { Standing } from "../../judge/judge.ts";
 import { say } from "../../base/text/said/said.ts";
@@ -152,10 +152,10 @@ function titleOf(graph: Graph, record: AnyLinked): Text {
 function numberWords(number: DerivedNumber): Text {
   const unit = number.unit === "1" ? "" : ` ${number.unit}`;
   const end = (value: number | null): string => (value === null ? "…" : formatComputed(value, number.kind));
-  const value = `${end(number.value)}${unit}`;
-  return number.low === null && number.high === null
-    ? value
-    : say`${value} (${end(number.low)} to ${end(number.high)})`;
+  const { value, low, high } = number;
+  if (low === null && high === null) return `${end(value)}${unit}`;
+  const [said = "", from = "", to = ""] = alike([value, low, high].map(end));
+  return say`${`${said}${unit}`} (${from} to ${to})`;
 }
 
 function sourceLines(graph: Graph, id: Id): readonly FieldLine[] {
