@@ -76,6 +76,7 @@ function running(path, args) {
 async function runTests() {
   const vitest = await startVitest("test", patterns, { run: true, watch: false });
   const modules = vitest.state.getTestModules();
+  tellSlowest(modules);
   if (modules.length === 0) fail(`tests: no file matches ${patterns.join(" ") || "tests/**/*.test.ts"}`);
   for (const module of modules) {
     const file = module.moduleId.slice(root.length);
@@ -85,6 +86,17 @@ async function runTests() {
   for (const error of vitest.state.getUnhandledErrors())
     fail(`an error outside every test: ${error.message}`);
   await vitest.close();
+}
+
+/** Where the time goes: the ten files that took longest, what they import and set up among it. */
+function tellSlowest(modules) {
+  const taken = modules.map((module) => {
+    const { collectDuration, duration, prepareDuration, setupDuration } = module.diagnostic();
+    return [collectDuration + duration + prepareDuration + setupDuration, module.moduleId.slice(root.length)];
+  });
+  const slowest = taken.sort(([one], [other]) => other - one).slice(0, 10);
+  console.log("The ten slowest files of tests:");
+  for (const [ms, file] of slowest) console.log(`${(ms / 1000).toFixed(1).padStart(7)} s  ${file}`);
 }
 
 /** Errors that belong to no test: a file that cannot be loaded, a hook of a group that threw. */
