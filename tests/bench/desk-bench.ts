@@ -39,7 +39,7 @@ const records = 10_000;
 const rounds = 12;
 
 /** Goal 6: one changed number of 10,000 records saved, re-judged and shown, from many files and from one. */
-export default async function bench(): Promise<readonly (Row & { readonly goalFigure?: number })[]> {
+export default async function bench(): Promise<readonly Row[]> {
   const files = corpusOf({ records, seed: 7 });
   const memo: Memo = { read: new Map(), compute: new Map() };
   const many = await timesOf(files, memo);
@@ -47,10 +47,7 @@ export default async function bench(): Promise<readonly (Row & { readonly goalFi
   return [...rowsOf(`${files.length} files`, many), ...rowsOf("one file", one)];
 }
 
-function rowsOf(
-  where: string,
-  times: readonly Phases[],
-): readonly (Row & { readonly goalFigure?: number })[] {
+function rowsOf(where: string, times: readonly Phases[]): readonly Row[] {
   const figure = { goal: "6", peer: null, ratio: null, goalRatio: null, unit: "ms" };
   const middle = (of: (one: Phases) => number): number => median(times.map(of));
   const what = `one number of ${records} records in ${where}`;

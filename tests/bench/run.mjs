@@ -1,8 +1,10 @@
 // npm run bench [-- NAME …]: runs every file here with a default export, or those whose name holds one of the words
-// given, and prints each ratio beside its goal. A missed goal is told, and is no fault; a fault ends with code 1.
+// given, prints each ratio beside its goal, and puts it in docs/figures.md, which the README quotes. A missed goal is
+// told, and is no fault; a fault ends with code 1.
 import { readFileSync, readdirSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { runnerImport } from "vite";
+import { heads, keepFigures, told } from "./figures.mjs";
 
 const here = fileURLToPath(new URL(".", import.meta.url));
 const root = fileURLToPath(new URL("../..", import.meta.url));
@@ -15,13 +17,14 @@ if (files.length === 0) {
   process.exit(2);
 }
 
-const heads = ["goal", "what", "ours", "beside", "ratio", "to reach", ""];
 const rows = [];
 let faults = 0;
 for (const file of files) {
   process.stderr.write(`${file} …\n`);
   try {
-    for (const row of await rowsOf(file)) rows.push(told(row));
+    const found = (await rowsOf(file)).map(told);
+    rows.push(...found);
+    keepFigures(`npm run bench -- ${file.replace(/-bench\.\w+$/, "")}`, found);
   } catch (error) {
     faults++;
     console.error(`${file}: ${error instanceof Error ? (error.stack ?? error.message) : String(error)}`);
@@ -30,6 +33,7 @@ for (const file of files) {
 print(rows);
 const missed = rows.filter((row) => row.at(-1) === "missed").length;
 console.log(`${rows.length} rows, ${missed} missed, ${faults} faults`);
+console.log("docs/figures.md and README.md have these figures now.");
 process.exit(faults === 0 ? 0 : 1);
 
 /** A bench is a module with a default export; what it is made of may lie beside it. */
@@ -47,21 +51,6 @@ async function rowsOf(file) {
     throw new TypeError("Missing default export, expected a function");
   const found = await module.default();
   return Array.isArray(found) ? found : [found];
-}
-
-/** A row in words: a ratio beside `goalRatio`, or a figure beside `goalFigure` where there is no peer. */
-function told({ goal, what, ours, peer, ratio, goalRatio, goalFigure, unit }) {
-  const plain = (value) => (typeof value === "number" ? String(Number(value.toPrecision(3))) : "–");
-  const figure = (value) => `${plain(value)}${typeof value === "number" && unit ? ` ${unit}` : ""}`;
-  const [reached, most] =
-    typeof ratio === "number" && typeof goalRatio === "number"
-      ? [ratio <= goalRatio, plain(goalRatio)]
-      : typeof goalFigure === "number"
-        ? [ours <= goalFigure, figure(goalFigure)]
-        : [null, null];
-  const verdict = reached === null ? "no goal" : reached ? "reached" : "missed";
-  const least = most === null ? "–" : `≤ ${most}`;
-  return [String(goal), what, figure(ours), figure(peer), plain(ratio), least, verdict];
 }
 
 function print(lines) {

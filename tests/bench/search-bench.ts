@@ -15,6 +15,8 @@ export interface Row {
   readonly peer: number | null;
   readonly ratio: number | null;
   readonly goalRatio: number | null;
+  /** The most that ours may be, where there is no peer. */
+  readonly goalFigure?: number;
   readonly unit: string;
 }
 
