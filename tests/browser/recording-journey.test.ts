@@ -199,7 +199,7 @@ walk("goes from an empty folder to an argued dispute", async (page) => {
     await page.getByRole("combobox", { name: "Dimension", exact: true }).selectOption("gap");
     await page.getByLabel("unit", { exact: true }).fill("foot");
     await page.keyboard.press("Enter");
-    await expect.poll(() => page.locator(".came").innerText()).toMatch(/n\s*19[^]*q\s*30\.5 cm/);
+    await expect.poll(() => page.locator(".came").innerText()).toMatch(/n\s*19[^]*q\s*30\.50 cm/);
     await page.getByRole("button", { name: "Save this number" }).press("Enter");
     await page.waitForURL(/\/number\//);
 

@@ -235,7 +235,7 @@ describe("a joint in a corpus", () => {
     expect(page.sentence).toContain("depth at least −6 mm, left open by a bound");
     expect(page.cautions.met.join(" ")).toContain("leaves open");
     // 42.0 - 40.5 by hand: that the depth is at least -6 mm is no value of it.
-    expect(valueOf(page, "clearance")?.value).toBe("1.5 mm");
+    expect(valueOf(page, "clearance")?.value).toBe("1.500 mm");
     expect(JSON.stringify(page.figure)).not.toContain("reaches beyond the wall");
     // scipy.stats.norm.sf(5) is 2.9e-7: as little as that is told as no lower limit of 0.001.
     const coarse = await joint([...snug, sill("depth", "≥ 35 mm"), pivot("depth", "40.0 ± 1.0 mm")]);
