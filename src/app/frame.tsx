@@ -129,6 +129,9 @@ export function Frame() {
         {asking.desk !== null && asking.desk.readOnly !== null && (
           <p className="computing">{deskWords.readOnly(asking.desk.readOnly)}</p>
         )}
+        {asking.desk?.troubles && (
+          <p className="computing">{`${deskWords.setAside} ${asking.desk.troubles.join("; ")}.`}</p>
+        )}
       </header>
       <main
         id="page"

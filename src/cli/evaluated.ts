@@ -11,7 +11,7 @@ import { suppositionIn } from "../link/suppose/supposition.ts";
 import type { Supposition } from "../link/suppose/supposition.ts";
 import { unknownSupposition } from "../link/suppose/under.ts";
 import { shownTexts } from "../show/withhold.ts";
-import { allowPlugin } from "./allow.ts";
+import { allowPlugin } from "./desk/allow.ts";
 import { Stop } from "./fault.ts";
 
 /** A corpus as the command line worked it out. */

@@ -1,9 +1,11 @@
 import { closeSync, constants, fstatSync, openSync, readdirSync } from "node:fs";
-import { basename, dirname, join } from "node:path";
+import { dirname, join } from "node:path";
 import { byText } from "../base/order.ts";
 import { row, say } from "../base/text/said/said.ts";
-import { cleared, keepNames, makeFolders, nodeDisk, writeAll } from "./desk/disk.ts";
+import { cleared, makeFolders, nodeDisk, writeAll } from "./desk/disk.ts";
 import type { Disk } from "./desk/disk.ts";
+import { besideOf, keptOrTaken, named } from "./desk/files/beside.ts";
+import { asOnDisk, checkNew } from "./desk/files/new-name.ts";
 import { pathIn } from "./desk/files/place.ts";
 import { CannotWrite, isOfDisk, nothingWritten, refused } from "./desk/refusal.ts";
 import { readOnlyReason } from "./desk/room.ts";
@@ -73,7 +75,7 @@ export function openEnclosed(folder: string, file: string): OpenEnclosed | null 
   const type = mediaTypeOf(file);
   if (type === null) return null;
   try {
-    const path = pathIn(nodeDisk, folder, file);
+    const path = pathIn(nodeDisk, folder, asOnDisk(nodeDisk, folder, file));
     if (nodeDisk.see(path)?.kind !== "file") return null;
     const open = openSync(path, constants.O_RDONLY | (constants.O_NOFOLLOW ?? 0));
     const is = fstatSync(open);
@@ -111,21 +113,23 @@ export async function encloseNew(
 ): Promise<void> {
   const reason = readOnlyReason(disk, folder);
   if (reason !== null) throw new CannotWrite(nothingWritten(reason));
-  const path = placeOfNew(disk, folder, file);
-  brought += 1;
-  const beside = join(dirname(path), `.${basename(path).slice(0, 100)}.${process.pid}-${brought}.part`);
+  let beside: string | null = null;
   try {
+    const path = placeOfNew(disk, folder, file);
+    brought += 1;
+    beside = besideOf(path, `${brought}.part`);
     makeFolders(disk, dirname(path));
+    cleared(disk, beside);
     await written(disk, beside, content);
     // A second look: another window may have brought one in while this one was being sent.
     placeOfNew(disk, folder, file);
-    named(disk, beside, path, file);
+    if (!named(disk, beside, path)) throw alreadyThere(file);
+    keptOrTaken(disk, path);
   } catch (error) {
     throw refused(error, file);
   } finally {
-    cleared(disk, beside);
+    if (beside !== null) cleared(disk, beside);
   }
-  keepNames(disk, dirname(path));
 }
 
 function placeOfNew(disk: Disk, folder: string, file: string): string {
@@ -141,6 +145,7 @@ function placeOfNew(disk: Disk, folder: string, file: string): string {
   }
   const path = pathIn(disk, folder, file);
   if (disk.see(path)) throw alreadyThere(file);
+  checkNew(disk, folder, file, []);
   return path;
 }
 
@@ -159,18 +164,5 @@ async function written(disk: Disk, path: string, content: AsyncIterable<Uint8Arr
     disk.sync(open);
   } finally {
     disk.close(open);
-  }
-}
-
-function named(disk: Disk, beside: string, path: string, file: string): void {
-  try {
-    // A second name and not a renaming: it is refused where somebody made such a file meanwhile.
-    disk.link(beside, path);
-  } catch (error) {
-    const code = (error as NodeJS.ErrnoException).code ?? "";
-    if (disk.see(path)) throw alreadyThere(file);
-    // Some disks know no second names.
-    if (!["EPERM", "ENOSYS", "ENOTSUP", "EOPNOTSUPP", "EMLINK"].includes(code)) throw error;
-    disk.rename(beside, path);
   }
 }

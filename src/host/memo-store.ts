@@ -1,8 +1,16 @@
-import { mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { homedir } from "node:os";
-import { dirname, join, resolve } from "node:path";
+import { basename, dirname, join, resolve } from "node:path";
 import { hashOf } from "../base/text/hash.ts";
+import { inEnglish } from "../base/text/said/english.ts";
+import { say } from "../base/text/said/said.ts";
+import type { Said } from "../base/text/said/said.ts";
 import type { Outcome } from "../derive/run.ts";
+import { setAside } from "./desk/aside.ts";
+import { cleared, makeFolders, nodeDisk } from "./desk/disk.ts";
+import type { Disk } from "./desk/disk.ts";
+import { replaceSoon } from "./desk/files/beside.ts";
+import { hashOfBytes } from "./desk/files/standing.ts";
+import { isOfDisk } from "./desk/refusal.ts";
 
 /** The outcomes of earlier runs, kept in the user's cache folder; it may be deleted at any time. */
 export interface MemoStore {
@@ -16,34 +24,89 @@ export interface MemoStore {
  * own: thousands of outcomes that no other question should wait for.
  */
 export function memoStoreFor(corpus: string, shelf: "all" | "losses" = "all"): MemoStore {
-  const name = hashOf(resolve(corpus)).slice(0, 32);
   return shelf === "all"
-    ? memoStoreIn(join(cacheFolder(), `${name}.json`))
-    : memoStoreIn(join(cacheFolder(), `${name}-losses.json`), bare);
+    ? memoStoreIn(cacheFileFor(corpus, ".json"))
+    : memoStoreIn(cacheFileFor(corpus, "-losses.json"), bare);
 }
 
-/** A store in a file; `kept` is what of an outcome is kept. */
-export function memoStoreIn(file: string, kept: (outcome: Outcome) => Outcome = (all) => all): MemoStore {
+/** A file of the user's cache folder that is about one corpus. */
+export function cacheFileFor(corpus: string, ending: string): string {
+  return join(cacheFolder(), `${hashOf(resolve(corpus)).slice(0, 32)}${ending}`);
+}
+
+/** What a store is kept with, and who is told that what was kept could not be read. */
+export interface Keeping {
+  readonly disk: Disk;
+  readonly tell: (told: Said) => void;
+}
+
+const usual: Keeping = {
+  disk: nodeDisk,
+  tell: (told) => void process.stderr.write(`${inEnglish(told)}\n`),
+};
+
+/**
+ * A store in a file; `kept` is what of an outcome is kept. What cannot be read is set aside and told: the numbers are
+ * computed again. Of an earlier version of the program nothing is taken.
+ */
+export function memoStoreIn(
+  file: string,
+  kept: (outcome: Outcome) => Outcome = (all) => all,
+  given: Partial<Keeping> = {},
+): MemoStore {
+  const { disk, tell } = { ...usual, ...given };
   return {
     load: () => {
       try {
-        return outcomesIn(JSON.parse(readFileSync(file, "utf8")));
+        const found = disk.see(file);
+        if (!found) return new Map();
+        const outcomes = found.kind === "file" ? outcomesKept(disk.read(file)) : null;
+        if (outcomes) return outcomes;
+        // Of spoilt files the last alone is left: they can be large, and nothing in them is the scholar's own.
+        if (found.kind === "file") cleared(disk, `${file}.set-aside`);
+        const aside = setAside(disk, file);
+        tell(
+          say`Unexpected content of \`${file}\`, expected outcomes of earlier runs: set aside as \`${basename(aside)}\``,
+        );
+        return new Map();
       } catch {
         return new Map();
       }
     },
     save: (outcomes) => {
-      const beside = `${file}.${process.pid}.part`;
       try {
-        mkdirSync(dirname(file), { recursive: true });
+        makeFolders(disk, dirname(file));
         const compute = Object.fromEntries(lasting(outcomes).map(([key, one]) => [key, kept(one)]));
-        writeFileSync(beside, JSON.stringify({ version: 1, compute }));
-        renameSync(beside, file);
-      } catch {
-        rmSync(beside, { force: true });
+        // For its owner alone: numbers and figures may be of what the corpus withholds.
+        replaceSoon(disk, file, sealed(JSON.stringify(compute)), "own");
+      } catch (error) {
+        if (!isOfDisk(error)) throw error;
       }
     },
   };
+}
+
+const head = (sha256: string): string => `{"version":2,"sha256":"${sha256}","compute":`;
+
+/** What a cache file holds: JSON that says its own SHA-256, so that a spoilt figure is no figure. */
+function sealed(compute: string): Uint8Array {
+  const bytes = Buffer.from(compute, "utf8");
+  return Buffer.concat([Buffer.from(head(hashOfBytes(bytes))), bytes, Buffer.from("}")]);
+}
+
+/** The outcomes in a cache file; null where it is spoilt, none where an earlier version of the program wrote it. */
+function outcomesKept(file: Uint8Array): Map<string, Outcome> | null {
+  const long = head("0".repeat(64)).length;
+  const compute = file.subarray(long, -1);
+  const isWhole = Buffer.from(file.subarray(0, long)).toString("utf8") === head(hashOfBytes(compute));
+  const text = Buffer.from(isWhole ? compute : file).toString("utf8");
+  try {
+    const json: unknown = JSON.parse(text);
+    if (isWhole) return outcomesIn({ version: 1, compute: json });
+    return (json as { readonly version?: unknown } | null)?.version === 1 ? new Map() : null;
+  } catch {
+    return null;
+  }
 }
 
 /** An outcome without what its figure is drawn from: of losses only the numbers are asked. */
@@ -56,7 +119,7 @@ function lasting(outcomes: ReadonlyMap<string, Outcome>): readonly (readonly [st
   return [...outcomes].filter(([, outcome]) => outcome.status !== "failed" || outcome.passing !== true);
 }
 
-/** What a cache file holds, as far as it is what this version writes. */
+/** The outcomes in a table of them, as far as they can be some. */
 export function outcomesIn(kept: unknown): Map<string, Outcome> {
   const table = kept as { readonly version?: unknown; readonly compute?: unknown } | null;
   if (table?.version !== 1 || typeof table.compute !== "object" || table.compute === null) return new Map();

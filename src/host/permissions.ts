@@ -1,12 +1,20 @@
 import { createHmac, randomBytes } from "node:crypto";
-import { lstatSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { homedir } from "node:os";
 import { isAbsolute, join } from "node:path";
+import { inEnglish } from "../base/text/said/english.ts";
 import { say } from "../base/text/said/said.ts";
+import type { Said } from "../base/text/said/said.ts";
 import type { Plugin } from "../plugin.ts";
 import { pluginFilesIn } from "../read/source-file.ts";
 import type { PluginFile, SourceFile } from "../read/source-file.ts";
-import { CannotWrite, kindsSeen, nothingWritten } from "./desk/refusal.ts";
+import { setAside } from "./desk/aside.ts";
+import { makeFolders, nodeDisk } from "./desk/disk.ts";
+import type { Disk } from "./desk/disk.ts";
+import { putNew, replaceSoon } from "./desk/files/beside.ts";
+import { CannotWrite, isOfDisk, kindsSeen, nothingWritten } from "./desk/refusal.ts";
+import { makeRoom, roomCleared, roomIn } from "./desk/room.ts";
+import { seated, usualSitting } from "./desk/seat.ts";
+import type { Sitting } from "./desk/seat.ts";
 
 /**
  * One plug-in that somebody allowed, by its name and the SHA-256 of its file. The seal tells whose word it is: a
@@ -21,11 +29,20 @@ interface Permission {
 type Known = Pick<PluginFile, "name" | "hash">;
 
 /** Tells the plug-ins that this user allowed to run, as their files now are. */
-export function permissionsIn(folder: string, settings: string = settingsFolder()): (file: Known) => boolean {
-  const key = keyIn(settings);
-  if (key === null) return () => false;
-  const seals = new Set(keptIn(folder).map((one) => one.seal));
-  return (file) => seals.has(sealOf(key, file));
+export function permissionsIn(
+  folder: string,
+  settings: string = settingsFolder(),
+  disk: Disk = nodeDisk,
+): (file: Known) => boolean {
+  try {
+    const key = keyIn(disk, settings);
+    if (key === null) return () => false;
+    const seals = new Set((keptIn(disk, folder) ?? []).map((one) => one.seal));
+    return (file) => seals.has(sealOf(key, file));
+  } catch (error) {
+    if (!isOfDisk(error)) throw error;
+    return () => false;
+  }
 }
 
 /** The plug-ins of a corpus that this user allowed; none takes the place of one of the program's own. */
@@ -38,46 +55,84 @@ export function allowedGuests(
   return found.length === 0 ? [] : found.filter(permissionsIn(folder));
 }
 
+/** What a permission is written with, and who is told what could not be read and was set aside. */
+export interface Allowing {
+  readonly disk: Disk;
+  readonly sitting: Sitting;
+  readonly tell: (told: Said) => void;
+}
+
+const usual: Allowing = {
+  disk: nodeDisk,
+  sitting: usualSitting,
+  tell: (told) => void process.stderr.write(`${inEnglish(told)}\n`),
+};
+
 /** Writes down on the corpus's desk that this user allows a plug-in, as its file now is. */
-export function allow(folder: string, file: Known, settings: string = settingsFolder()): void {
-  const key = keyIn(settings) ?? newKey(settings);
-  const permission = { name: file.name, sha256: file.hash, seal: sealOf(key, file) };
-  const kept = keptIn(folder).filter((one) => one.seal !== permission.seal);
-  const isOwn = ({ name, sha256, seal }: Permission): boolean => seal === sealOf(key, { name, hash: sha256 });
-  // However many came with the corpus, what is written stays small enough to be read again.
-  const plugins = [...kept.filter((one) => !isOwn(one)).slice(-500), ...kept.filter(isOwn), permission];
-  const desk = join(folder, ".variorum");
-  const plain = lstatSync(desk, { throwIfNoEntry: false })?.isDirectory() ?? true;
-  if (!plain)
-    throw new CannotWrite(
-      nothingWritten(say`Unexpected ${kindsSeen.link} at \`${".variorum"}\`, expected a folder`),
-    );
-  const path = join(desk, deskFile);
-  const beside = `${path}.${process.pid}.part`;
+export function allow(
+  folder: string,
+  file: Known,
+  settings: string = settingsFolder(),
+  given: Partial<Allowing> = {},
+): void {
+  const allowing = { ...usual, ...given };
+  const { disk, sitting, tell } = allowing;
+  const key = ownKey(settings, allowing);
+  const { desk } = roomIn(folder);
   try {
-    mkdirSync(desk, { recursive: true });
-    writeFileSync(beside, `${JSON.stringify({ plugins }, null, 2)}\n`, { flag: "wx" });
-    renameSync(beside, path);
-  } catch {
-    rmSync(beside, { force: true });
+    if (disk.see(desk)?.kind === "link")
+      throw new CannotWrite(
+        nothingWritten(say`Unexpected ${kindsSeen.link} at \`${".variorum"}\`, expected a folder`),
+      );
+    roomCleared(disk, folder).forEach(tell);
+    makeRoom(disk, folder, desk);
+    seated(disk, folder, sitting, () => allowed(folder, file, key, allowing));
+  } catch (error) {
+    if (error instanceof CannotWrite || !isOfDisk(error)) throw error;
     throw new CannotWrite(
       say`The corpus may not be written, expected one that may: where nothing can be kept, no plug-in can be allowed`,
     );
   }
 }
 
+function allowed(folder: string, file: Known, key: string, { disk, tell }: Allowing): void {
+  const path = pathIn(folder);
+  const found = keptIn(disk, folder);
+  if (found === null) {
+    const aside = setAside(disk, path).slice(folder.length + 1);
+    tell(
+      say`Unexpected content of \`${`.variorum/${deskFile}`}\`, expected permissions: set aside as \`${aside}\``,
+    );
+  }
+  const permission = { name: file.name, sha256: file.hash, seal: sealOf(key, file) };
+  const kept = (found ?? []).filter((one) => one.seal !== permission.seal);
+  const isOwn = ({ name, sha256, seal }: Permission): boolean => seal === sealOf(key, { name, hash: sha256 });
+  // However many came with the corpus, what is written stays small enough to be read again.
+  const plugins = [...kept.filter((one) => !isOwn(one)).slice(-500), ...kept.filter(isOwn), permission];
+  replaceSoon(disk, path, Buffer.from(`${JSON.stringify({ plugins }, null, 2)}\n`, "utf8"));
+}
+
 const deskFile = "permissions.json";
 
-function keptIn(folder: string): readonly Permission[] {
-  const path = join(folder, ".variorum", deskFile);
+const pathIn = (folder: string): string => join(roomIn(folder).desk, deskFile);
+
+/** The permissions that are kept on a desk, those that cannot be one left out; null where something else stands in their place. */
+function keptIn(disk: Disk, folder: string): readonly Permission[] | null {
+  const path = pathIn(folder);
+  if (disk.see(roomIn(folder).desk)?.kind !== "folder") return [];
+  const found = disk.see(path);
+  if (!found) return [];
+  if (found.kind !== "file" || found.size > 1024 * 1024) return null;
+  const kept = jsonIn(Buffer.from(disk.read(path)).toString("utf8"));
+  const plugins = (kept as { readonly plugins?: unknown } | null)?.plugins;
+  return Array.isArray(plugins) ? plugins.filter(isPermission) : null;
+}
+
+function jsonIn(text: string): unknown {
   try {
-    if (!lstatSync(join(folder, ".variorum")).isDirectory()) return [];
-    const found = lstatSync(path);
-    if (!found.isFile() || found.size > 1024 * 1024) return [];
-    const { plugins } = JSON.parse(readFileSync(path, "utf8")) as { readonly plugins?: unknown };
-    return Array.isArray(plugins) ? plugins.filter(isPermission) : [];
+    return JSON.parse(text);
   } catch {
-    return [];
+    return null;
   }
 }
 
@@ -91,25 +146,34 @@ function sealOf(key: string, { name, hash }: Known): string {
   return createHmac("sha256", key).update(`${name}\n${hash}`).digest("hex");
 }
 
-function keyIn(settings: string): string | null {
-  try {
-    const key = readFileSync(join(settings, "key"), "utf8").trim();
-    return /^[0-9a-f]{64}$/.test(key) ? key : null;
-  } catch {
-    return null;
-  }
+/** The key that is kept; null where there is none that is one. */
+function keyIn(disk: Disk, settings: string): string | null {
+  const path = join(settings, "key");
+  if (!["file", "link"].includes(disk.see(path)?.kind ?? "")) return null;
+  const key = Buffer.from(disk.read(path)).toString("utf8").trim();
+  return /^[0-9a-f]{64}$/.test(key) ? key : null;
 }
 
-/** A secret of this user's, by which permissions of their own are told from others'. */
-function newKey(settings: string): string {
+/** The secret of this user's by which permissions of their own are told from others'; a new one where there is none. */
+function ownKey(settings: string, { disk, tell }: Allowing): string {
+  const path = join(settings, "key");
   const key = randomBytes(32).toString("hex");
   try {
-    mkdirSync(settings, { recursive: true });
-    writeFileSync(join(settings, "key"), `${key}\n`, { mode: 0o600 });
-  } catch {
-    throw new CannotWrite(say`\`${settings}\` may not be written, expected a place to keep your own key`);
+    const kept = keyIn(disk, settings);
+    if (kept !== null) return kept;
+    makeFolders(disk, settings);
+    if (disk.see(path)) {
+      const aside = setAside(disk, path);
+      tell(say`Unexpected content of \`${path}\`, expected your own key: set aside as \`${aside}\``);
+    }
+    if (putNew(disk, path, Buffer.from(`${key}\n`, "utf8"), "own")) return key;
+    // Another program was quicker.
+    const other = keyIn(disk, settings);
+    if (other !== null) return other;
+  } catch (error) {
+    if (!isOfDisk(error)) throw error;
   }
-  return key;
+  throw new CannotWrite(say`\`${settings}\` may not be written, expected a place to keep your own key`);
 }
 
 function settingsFolder(): string {

@@ -1,3 +1,4 @@
+import { byText } from "../base/order.ts";
 import { hashOf } from "../base/text/hash.ts";
 import type { Text } from "../base/text/said/said.ts";
 
@@ -7,6 +8,24 @@ export interface SourceFile {
   readonly path: string;
   readonly text: string;
   readonly problem?: Text;
+}
+
+/** Order by path: the same on every disk, whether it writes an accented letter whole or in parts (Unicode NFC or NFD). */
+export function inPathOrder(a: string, b: string): number {
+  return byText(a.normalize("NFC"), b.normalize("NFC")) || byText(a, b);
+}
+
+/** Names that mean a device on some systems, with any ending (Microsoft, "Naming Files, Paths, and Namespaces"). */
+const device = /^(?:con|prn|aux|nul|com[0-9¹²³]|lpt[0-9¹²³])(?=\.|$)/iu;
+
+/** Whether every system can have a file or folder of this name. */
+export function isPortable(name: string): boolean {
+  return !device.test(name) && !/[<>:"|?*\\]|[. ]$/u.test(name);
+}
+
+/** A name of letters, digits and hyphens for a file that is made, changed where it would mean a device. */
+export function portable(name: string): string {
+  return name.replace(device, "$&_");
 }
 
 /** Largest YAML file read, in bytes. */

@@ -151,7 +151,7 @@ describe("a plug-in is allowed from the page alone", () => {
   });
 
   test("where nothing can be kept that is said", async () => {
-    writeFileSync(join(folder, ".variorum"), "");
+    symlinkSync(place, join(folder, ".variorum"));
     const { status, text } = await ask({});
     expect(status).toBe(409);
     expect(inEnglish((JSON.parse(text) as { readonly message: Text }).message)).toContain(

@@ -114,11 +114,16 @@ test("forged, spoilt and linked permissions allow nothing", () => {
 
 test("where nothing can be kept nothing can be allowed, and it is said in one line", () => {
   const folder = corpus();
-  mkdirSync(join(folder, ".variorum", "permissions.json"), { recursive: true });
+  symlinkSync(mkdtempSync(join(place, "outside-")), join(folder, ".variorum"));
   const { code, out, err } = run("mine", "compute", folder, "--allow-plugin", "widest");
   expect(code).toBe(2);
   expect(out).toBe("");
-  expect(err).toMatch(/^The corpus may not be written.*\n$/);
+  expect(err).toBe("Unexpected link at `.variorum`, expected a folder: nothing was written\n");
+  rmSync(join(folder, ".variorum"));
+  mkdirSync(join(folder, ".variorum", "permissions.json"), { recursive: true });
+  const other = run("mine", "compute", folder, "--allow-plugin", "widest");
+  expect(other.err).toMatch(/^Unexpected content of `\.variorum\/permissions\.json`.*set aside.*\nAllowed from now on/);
+  expect(numberIn(run("mine", "compute", folder, "--json"))?.status).toBe("computed");
 });
 
 test("names that are not there, and those of the program's own, are refused", () => {

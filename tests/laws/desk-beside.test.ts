@@ -42,12 +42,15 @@ describe.each(Object.entries(cases))("%s", (_, { on, step, given }) => {
   const after = whole.texts(home);
   const calls = whole.calls();
 
-  test("another program that sits down at the desk in the middle, at every call in turn, brings it to the same", () => {
+  test("another program that takes the desk for left in the middle, at every call in turn, brings it to the same", () => {
     for (let at = 1; at <= calls; at++) {
       const disk = fresh(on);
       const first = deskOn(disk, given);
       disk.trouble(null);
-      disk.before(at, () => deskOn(disk, given));
+      disk.before(at, () => {
+        disk.save(`${home}/.variorum/seat`, null);
+        deskOn(disk, given);
+      });
       let isDone = true;
       try {
         step(first);
@@ -93,6 +96,33 @@ describe.each(Object.entries(cases))("%s", (_, { on, step, given }) => {
     // Between the last look and the renaming nothing can be seen; everywhere else it is.
     expect(unseen.every((one) => one === `rename ${file}`)).toBe(true);
   });
+});
+
+test("another program that asks for the desk while one sits there is told so, and changes nothing", () => {
+  const disk = untouched();
+  const first = deskOn(disk);
+  const seat = `${home}/.variorum/seat`;
+  const refusals: string[] = [];
+  for (let at = 1; at <= 120; at += 7) {
+    const file = disk.texts(home)["new.yaml"] ?? null;
+    disk.trouble(null);
+    disk.before(at, () => {
+      try {
+        if (disk.see(seat)?.size) deskOn(disk).edit("late", [changed("late.yaml", null, "claims: []\n")]);
+      } catch (error) {
+        refusals.push((error as Error).message);
+      }
+    });
+    first.edit(`${at}`, [changed("new.yaml", file, `claims: [] # ${at}\n`)]);
+  }
+  expect(refusals.length).toBeGreaterThan(5);
+  expect(new Set(refusals)).toEqual(
+    new Set([
+      "Another program is just changing the corpus, expected it to come to an end: nothing was written",
+    ]),
+  );
+  expect(disk.texts(home)).toEqual({ ...start, "new.yaml": "claims: [] # 120\n" });
+  expect(disk.see(seat)).toBeNull();
 });
 
 test("where somebody makes a file of the same name meanwhile, at whatever call, theirs stays", () => {

@@ -3,15 +3,25 @@ import { hashOf } from "../../src/base/text/hash.ts";
 import { openDesk } from "../../src/host/desk/desk.ts";
 import type { Desk, Tools } from "../../src/host/desk/desk.ts";
 import type { Disk } from "../../src/host/desk/disk.ts";
+import type { Sitting } from "../../src/host/desk/seat.ts";
 import { memoryDisk } from "./desk-disk.ts";
 import type { MemoryDisk } from "./desk-disk.ts";
 
 /** The folder of the corpora in the laws of the desk. */
 export const home = "/corpus";
 
+let sittings = 0;
+
+/** Programs that come one after the other: who left a mark on the seat of a desk has ended. */
+export const oneByOne: Sitting = {
+  mark: () => `here 1 ${String(++sittings).padStart(16, "0")}`,
+  hasEnded: () => true,
+  wait: () => undefined,
+};
+
 /** A desk on a disk, at a clock that stands. */
 export function deskOn(disk: Disk, given: Partial<Tools> = {}): Desk {
-  return openDesk(home, { disk, now: () => Date.UTC(2026, 2, 1), ...given });
+  return openDesk(home, { disk, now: () => Date.UTC(2026, 2, 1), sitting: oneByOne, ...given });
 }
 
 /** A change that makes a whole text of another; null for no file. */

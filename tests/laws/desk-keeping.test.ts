@@ -150,7 +150,12 @@ describe("a damaged history", () => {
     worked(disk, 3);
     const [part = ""] = partsIn(disk);
     disk.save(part, `${Buffer.from(disk.read(part)).toString("utf8")}\nrubbish\nmore\n`);
-    expect(deskOn(disk).state()).toEqual({ readOnly: null, undo: "step 3", redo: null, passedOver: 2 });
+    expect(wholeInEnglish(deskOn(disk).state())).toEqual({
+      readOnly: null,
+      undo: "step 3",
+      redo: null,
+      troubles: ["2 lines of the history cannot be read and are passed over"],
+    });
   });
 
   test("a text that is gone or damaged is refused, and nothing is undone", () => {

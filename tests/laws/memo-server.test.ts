@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, expect, test } from "vitest";
@@ -44,6 +44,11 @@ test("what one opening computed is there at the next, with what was there before
   await served.close();
   served = await begin();
   expect(await kept()).toEqual({ [key("a")]: outcome(0.1), [key("b")]: outcome(0.2) });
+});
+
+test.skipIf(process.platform === "win32")("what is kept is for its owner alone", async () => {
+  await ask("POST", { version: 1, compute: { [key("a")]: outcome(0.1) } });
+  expect(statSync(join(place, ".memo.json")).mode & 0o777).toBe(0o600);
 });
 
 test("what is no memo changes nothing, and nobody gets at it without the token", async () => {

@@ -3,12 +3,12 @@ import type { FileChange } from "../../base/text/edit.ts";
 import { inEnglish } from "../../base/text/said/english.ts";
 import { build } from "../../build.ts";
 import type { SourceFile } from "../../build.ts";
-import { openDesk } from "../../host/desk/desk.ts";
 import { textOf, NoCorpus, readCorpusFolder } from "../../host/corpus-folder.ts";
-import { CannotWrite, writeChanges } from "../../host/edit-files.ts";
+import { writeChanges } from "../../host/edit-files.ts";
 import { emptyMemo } from "../../host/evaluate.ts";
 import type { Graph } from "../../link/graph.ts";
 import { largestTable } from "../../read/source-file.ts";
+import { atDesk } from "../desk/at-desk.ts";
 import { Stop } from "../fault.ts";
 
 /** What the user asked of an import. */
@@ -55,14 +55,10 @@ function filesOf(folder: string): readonly SourceFile[] {
 /** Writes changes as one step of the desk, which it can take back; where no desk can be kept, without a history. */
 export function written(folder: string, step: string, changes: readonly FileChange[]): void {
   if (changes.length === 0) return;
-  try {
-    const desk = openDesk(folder);
+  atDesk(folder, (desk) => {
     if (desk.state().readOnly === null) desk.edit(step, changes);
     else writeChanges(folder, changes);
-  } catch (error) {
-    if (error instanceof CannotWrite) throw new Stop(error.message);
-    throw error;
-  }
+  });
 }
 
 /** A file that is to come in, as text. */

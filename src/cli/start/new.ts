@@ -1,6 +1,9 @@
-import { existsSync, mkdirSync, readdirSync, writeFileSync } from "node:fs";
-import { basename, join, resolve } from "node:path";
+import { existsSync, readdirSync } from "node:fs";
+import { basename, dirname, join, resolve } from "node:path";
 import { plugins } from "../../../plugins/index.ts";
+import { cleared, emptied, makeFolders, nodeDisk } from "../../host/desk/disk.ts";
+import type { Disk } from "../../host/desk/disk.ts";
+import { putNew } from "../../host/desk/files/beside.ts";
 import { pluginPath } from "../../read/source-file.ts";
 import { Stop } from "../fault.ts";
 
@@ -21,10 +24,7 @@ export function startPlugin(corpus: string, name: string): readonly string[] {
     throw new Stop(`Missing \`corpus.yaml\` in \`${corpus}\`, expected the folder of a corpus`);
   if (existsSync(join(corpus, path)))
     throw new Stop(`Unexpected file \`${path}\`, expected a name that is not taken`);
-  written(join(corpus, path), () => {
-    mkdirSync(join(corpus, "plugins"), { recursive: true });
-    writeFileSync(join(corpus, path), startingPlugin(name), { flag: "wx" });
-  });
+  written(join(corpus, path), nodeDisk, [[join(corpus, path), startingPlugin(name)]]);
   return [
     join(corpus, path),
     `Next: a derivation with \`plugin: ${name}\`, then variorum compute ${corpus} --allow-plugin ${name}`,
@@ -67,29 +67,38 @@ export default {
 `;
 }
 
-/** Starts a corpus in a new or empty folder: three small files with comments, valid as they are. */
-export function startCorpus(folder: string): readonly string[] {
+/** Starts a corpus in a new or empty folder: three small files with comments, valid as they are, and how git merges them. */
+export function startCorpus(folder: string, disk: Disk = nodeDisk): readonly string[] {
   if (existsSync(folder) && readdirSync(folder).length > 0) {
     throw new Stop(`Unexpected files in \`${folder}\`, expected a new or an empty folder`);
   }
   const title = basename(resolve(folder)).replace(/[-_]+/g, " ");
   const files = startingFiles(title);
-  written(folder, () => {
-    mkdirSync(folder, { recursive: true });
-    for (const [name, text] of files) writeFileSync(join(folder, name), text, { flag: "wx" });
-  });
+  // By its `corpus.yaml` the folder becomes a corpus: that comes last, so that half of one is none.
+  written(
+    folder,
+    disk,
+    files.toReversed().map(([name, text]) => [join(folder, name), text]),
+  );
   return files.map(([name]) => name);
 }
 
-const refusals = new Set(["EACCES", "EPERM", "EROFS", "ENOSPC", "ENOTDIR", "EEXIST"]);
-
-/** Writes; what the disk refuses is said in a line, and is no fault of the program. */
-function written(place: string, write: () => void): void {
+/** Writes new files, each whole and none over another; what the disk refuses is said in a line, and no file is left of it. */
+function written(place: string, disk: Disk, files: readonly (readonly [string, string])[]): void {
+  const made: string[] = [];
+  const folders: string[] = [];
   try {
-    write();
+    for (const [path, text] of files) {
+      makeFolders(disk, dirname(path), folders);
+      if (!putNew(disk, path, Buffer.from(text, "utf8")))
+        throw Object.assign(new Error("taken"), { code: "EEXIST" });
+      made.push(path);
+    }
   } catch (error) {
+    for (const path of made) cleared(disk, path);
+    for (const path of folders.toReversed()) emptied(disk, path);
     const code = error instanceof Error && "code" in error ? String(error.code) : "";
-    if (!refusals.has(code)) throw error;
+    if (code === "") throw error;
     throw new Stop(`Unwritable \`${place}\` (${code}), expected a place where files can be made`);
   }
 }

@@ -3,8 +3,6 @@ import { inEnglish } from "../../base/text/said/english.ts";
 import { build } from "../../build.ts";
 import type { SourceFile } from "../../build.ts";
 import { NoCorpus, readCorpusFolder } from "../../host/corpus-folder.ts";
-import { openDesk } from "../../host/desk/desk.ts";
-import { CannotWrite } from "../../host/desk/refusal.ts";
 import { emptyMemo } from "../../host/evaluate.ts";
 import { prepared } from "../../link/edit/prepare.ts";
 import type { Graph } from "../../link/graph.ts";
@@ -14,6 +12,7 @@ import { visitTold } from "../../show/desk/visit/filled/told.ts";
 import type { VisitTold } from "../../show/desk/visit/filled/told.ts";
 import { isReturned, largestReturned, returnedIn } from "../../show/desk/visit/returned.ts";
 import { measurableIn, visibleIn } from "../../show/desk/visit/sheet/keys.ts";
+import { atDesk } from "../desk/at-desk.ts";
 import { Stop } from "../fault.ts";
 
 /** Whether a file is a visit sheet that was filled in. */
@@ -92,12 +91,8 @@ function written(
   const step = prepared({ graph, files: texts }, action);
   if ("problem" in step) throw new Stop(inEnglish(step.problem));
   if (!("changes" in step)) throw new Stop("Unexpected change of the corpus, expected it as it was read");
-  try {
-    openDesk(folder).edit(inEnglish(step.step), step.changes);
-  } catch (error) {
-    if (error instanceof CannotWrite) throw new Stop(error.message);
-    throw error;
-  }
+  const { changes } = step;
+  atDesk(folder, (desk) => desk.edit(inEnglish(step.step), changes));
 }
 
 function nameOf(graph: Graph, key: string): string {

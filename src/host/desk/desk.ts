@@ -1,6 +1,7 @@
 import { randomBytes } from "node:crypto";
 import type { FileChange } from "../../base/text/edit.ts";
-import { say } from "../../base/text/said/said.ts";
+import { count, say } from "../../base/text/said/said.ts";
+import type { Text } from "../../base/text/said/said.ts";
 import { nodeDisk } from "./disk.ts";
 import { draftsOf } from "./drafts.ts";
 import type { Drafts } from "./drafts.ts";
@@ -14,7 +15,8 @@ import { makeStep, movesTo, noteOutside } from "./history/steps.ts";
 import type { Site, Tools } from "./history/steps.ts";
 import { movesBack } from "./history/turn.ts";
 import { CannotWrite, inWords, isOfDisk, nothingWritten } from "./refusal.ts";
-import { readOnlyReason } from "./room.ts";
+import { makeRoom, readOnlyReason, roomCleared, roomIn } from "./room.ts";
+import { seated, usualSitting } from "./seat.ts";
 import type { DeskState, Step } from "./state.ts";
 
 export type { Tools } from "./history/steps.ts";
@@ -44,6 +46,7 @@ const usual: Tools = {
   now: () => Date.now(),
   name: () => randomBytes(8).toString("hex"),
   limits: usualLimits,
+  sitting: usualSitting,
 };
 
 /**
@@ -53,19 +56,26 @@ const usual: Tools = {
 export function openDesk(folder: string, given: Partial<Tools> = {}): Desk {
   const tools: Tools = { ...usual, ...given };
   const { disk } = tools;
-  const journal = journalOf(disk, folder, tools.limits);
+  const told: Text[] = [];
+  const tell = (one: Text): void => void told.push(one);
+  const journal = journalOf(disk, folder, tools.limits, tell);
   const site: Site = { folder, tools, journal };
   const doing = <T>(one: () => T): T => {
     const reason = readOnlyReason(disk, folder);
     if (reason !== null) throw new CannotWrite(nothingWritten(reason));
     try {
-      recover(disk, folder, journal);
-      return one();
+      roomCleared(disk, folder).forEach(tell);
+      makeRoom(disk, folder, roomIn(folder).desk);
+      return seated(disk, folder, tools.sitting, () => {
+        recover(disk, folder, journal);
+        return one();
+      });
     } catch (error) {
       throw inWords(error);
     }
   };
   const notice = (): void => {
+    if (isUntouched(site)) return;
     try {
       doing(() => noteOutside(site));
     } catch (error) {
@@ -81,7 +91,7 @@ export function openDesk(folder: string, given: Partial<Tools> = {}): Desk {
   };
   notice();
   return {
-    state: () => stateOf(site),
+    state: () => stateOf(site, told),
     edit: (step, changes) =>
       doing(() => {
         const moves = movesOf(disk, folder, changes).filter(({ was, is }) => !isSame(was, is));
@@ -107,7 +117,7 @@ export function openDesk(folder: string, given: Partial<Tools> = {}): Desk {
       }
     },
     text: journal.text,
-    drafts: draftsOf(disk, folder),
+    drafts: draftsOf(disk, folder, tell),
   };
 }
 
@@ -116,13 +126,34 @@ const noStep = { undo: say`Missing step to undo`, redo: say`Missing step to redo
 const namesOf = (files: readonly { readonly file: string }[]): readonly string[] =>
   files.map(({ file }) => file);
 
-function stateOf({ folder, tools: { disk }, journal }: Site): DeskState {
+function passedOver(lines: number): readonly Text[] {
+  if (lines === 0) return [];
+  if (lines === 1) return [say`One line of the history cannot be read and is passed over`];
+  return [say`${count(lines)} lines of the history cannot be read and are passed over`];
+}
+
+/** Whether nothing was ever kept of a corpus, so that there is nothing to look after. */
+function isUntouched({ folder, tools: { disk } }: Site): boolean {
+  try {
+    return disk.see(roomIn(folder).desk) === null;
+  } catch (error) {
+    if (!isOfDisk(error)) throw error;
+    return true;
+  }
+}
+
+function stateOf({ folder, tools: { disk }, journal }: Site, told: readonly Text[]): DeskState {
   const readOnly = readOnlyReason(disk, folder);
   try {
     const history = journal.read();
     const { undo, redo } = turnable(history);
-    const broken = history.broken > 0 ? { passedOver: history.broken } : {};
-    return { readOnly, undo: undo.at(-1)?.step ?? null, redo: redo.at(-1)?.step ?? null, ...broken };
+    const troubles = [...told, ...passedOver(history.broken)];
+    return {
+      readOnly,
+      undo: undo.at(-1)?.step ?? null,
+      redo: redo.at(-1)?.step ?? null,
+      ...(troubles.length > 0 ? { troubles } : {}),
+    };
   } catch (error) {
     if (!isOfDisk(error)) throw error;
     return { readOnly: readOnly ?? say`The history of the corpus cannot be read`, undo: null, redo: null };

@@ -43,8 +43,8 @@ export interface Disk {
   readonly read: (path: string) => Uint8Array;
   /** The names in a folder. */
   readonly list: (path: string) => readonly string[];
-  /** A new file (refused where one is), one that is only added to, or a folder whose names are to be kept. */
-  readonly open: (path: string, how: "new" | "add" | "folder") => Open;
+  /** A new file (refused where one is), one that its owner alone may read, one that is only added to, or a folder whose names are to be kept. */
+  readonly open: (path: string, how: "new" | "own" | "add" | "folder") => Open;
   /** How many of the bytes were written, at least one. */
   readonly write: (open: Open, bytes: Uint8Array) => number;
   /** Gives a file the owner and the permissions of another, as far as the user may. */
@@ -63,12 +63,12 @@ export interface Disk {
   readonly removeFolder: (path: string) => void;
 }
 
-/** What stands at a path; undefined where nothing does, and below something that is no folder. */
+/** What stands at a path; undefined where nothing does, below something that is no folder, and where no name so long can be. */
 function lookedAt(path: string): Stats | undefined {
   try {
     return lstatSync(path, { throwIfNoEntry: false });
   } catch (error) {
-    if ((error as NodeJS.ErrnoException).code === "ENOTDIR") return undefined;
+    if (["ENOTDIR", "ENAMETOOLONG"].includes((error as NodeJS.ErrnoException).code ?? "")) return undefined;
     throw error;
   }
 }
@@ -84,7 +84,8 @@ export const nodeDisk: Disk = {
   tryWriting: (path) => accessSync(path, constants.W_OK),
   read: (path) => readFileSync(path),
   list: (path) => readdirSync(path),
-  open: (path, how) => openSync(path, how === "new" ? "wx" : how === "add" ? "a" : "r"),
+  open: (path, how) =>
+    openSync(path, { new: "wx", own: "wx", add: "a", folder: "r" }[how], how === "own" ? 0o600 : 0o666),
   write: (open, bytes) => writeSync(open, bytes),
   liken: (open, like) => {
     try {
@@ -103,23 +104,6 @@ export const nodeDisk: Disk = {
   removeFolder: rmdirSync,
 };
 
-/** Writes a new file whole and has the disk keep its bytes, or leaves none; its name is kept by `keepNames`. */
-export function writeWhole(disk: Disk, path: string, bytes: Uint8Array, like: Seen | null = null): void {
-  const open = disk.open(path, "new");
-  try {
-    try {
-      writeAll(disk, open, bytes);
-      if (like) disk.liken(open, like);
-      disk.sync(open);
-    } finally {
-      disk.close(open);
-    }
-  } catch (error) {
-    cleared(disk, path);
-    throw error;
-  }
-}
-
 /** Takes a file away that is no part of the corpus; where that cannot be done, it stays and is passed over. */
 export function cleared(disk: Disk, path: string): void {
   try {
@@ -129,12 +113,21 @@ export function cleared(disk: Disk, path: string): void {
   }
 }
 
+/** Takes a folder away that was made for what then could not be written; one in which somebody put something stays. */
+export function emptied(disk: Disk, path: string): void {
+  try {
+    disk.removeFolder(path);
+  } catch {
+    // What is in it is somebody else's.
+  }
+}
+
 /** Writes all of some bytes, in as many goes as the disk takes. */
 export function writeAll(disk: Disk, open: Open, bytes: Uint8Array): void {
   for (let at = 0; at < bytes.length;) at += disk.write(open, bytes.subarray(at));
 }
 
-/** Has the disk keep the names in a folder, too, where it can be asked to. */
+/** Has the disk keep the names in a folder, too, where it can be asked to; fails where it says that it could not. */
 export function keepNames(disk: Disk, folder: string): void {
   try {
     const open = disk.open(folder, "folder");
@@ -143,8 +136,20 @@ export function keepNames(disk: Disk, folder: string): void {
     } finally {
       disk.close(open);
     }
+  } catch (error) {
+    // Some systems do not open folders, or cannot sync them; the files themselves are kept all the same.
+    if (["EIO", "ENOSPC", "EDQUOT", "EROFS"].includes((error as NodeJS.ErrnoException).code ?? ""))
+      throw error;
+  }
+}
+
+/** The same of several folders; whether all could be kept. */
+export function namesKept(disk: Disk, folders: Iterable<string>): boolean {
+  try {
+    for (const folder of new Set(folders)) keepNames(disk, folder);
+    return true;
   } catch {
-    // Some systems do not open folders; the files themselves are kept all the same.
+    return false;
   }
 }
 
@@ -152,8 +157,20 @@ export function keepNames(disk: Disk, folder: string): void {
 export function makeFolders(disk: Disk, path: string, made: string[] = []): readonly string[] {
   if (disk.see(path)) return made;
   makeFolders(disk, dirname(path), made);
-  disk.makeFolder(path);
+  try {
+    disk.makeFolder(path);
+  } catch (error) {
+    // Another program made it meanwhile; whether it is a folder is found out by who writes in it.
+    if (disk.see(path)) return made;
+    throw error;
+  }
+  try {
+    keepNames(disk, dirname(path));
+  } catch (error) {
+    // One whose name is not kept is not taken for one that is by the next.
+    emptied(disk, path);
+    throw error;
+  }
   made.push(path);
-  keepNames(disk, dirname(path));
   return made;
 }

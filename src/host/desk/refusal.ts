@@ -53,6 +53,7 @@ export function refused(error: unknown, file: string): unknown {
 
 function whyRefused({ syscall }: NodeJS.ErrnoException, code: string, file: string): Said {
   if (code === "ENOENT") return say`\`${file}\` is gone, expected it as it was`;
+  if (code === "ENAMETOOLONG") return say`Unexpected length of the name \`${file}\`, expected a shorter one`;
   const what = syscall === "access" ? say`\`${file}\`` : say`The folder of \`${file}\``;
   if (code === "ENOSPC" || code === "EDQUOT") return say`${what} has no room left, expected some`;
   if (["EACCES", "EPERM", "EROFS"].includes(code))

@@ -8,8 +8,8 @@ export interface DeskState {
   readonly undo: string | null;
   /** The name of the step that would be done again; null where there is none. */
   readonly redo: string | null;
-  /** How many lines of the history could not be read and are passed over; absent where all could. */
-  readonly passedOver?: number;
+  /** What of the desk could not be used, and was set aside or is passed over; absent where all could. */
+  readonly troubles?: readonly Text[];
 }
 
 /** One step in the history of a corpus's files. */

@@ -15,6 +15,7 @@ export const deskWords = told(
     nothingToUndo: "There is nothing to undo.",
     nothingToRedo: "There is nothing to redo.",
     readOnly: (why: string) => `Nothing can be changed here. ${why}`,
+    setAside: "The desk of this corpus was damaged, and works again. The corpus itself is as it was.",
     changedMeanwhile: "The files were changed meanwhile, again and again. Try once more.",
     keepReading: "Dismiss",
     ended: "The program was ended. Start it again to go on.",

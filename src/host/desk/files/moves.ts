@@ -3,6 +3,7 @@ import type { FileChange } from "../../../base/text/edit.ts";
 import { say } from "../../../base/text/said/said.ts";
 import type { Disk } from "../disk.ts";
 import { CannotWrite, nothingWritten } from "../refusal.ts";
+import { checkNew } from "./new-name.ts";
 import { placeIn } from "./place.ts";
 import type { Move } from "./put.ts";
 import { bytesAt, hashOfBytes, stale, staleFile, textIn } from "./standing.ts";
@@ -13,6 +14,9 @@ export function movesOf(disk: Disk, folder: string, changes: readonly FileChange
     change,
     now: bytesAt(disk, placeIn(disk, folder, change.file), change.file),
   }));
+  const made = found.filter(({ change, now }) => change.madeFor === null && now === null && !change.gone);
+  const coming = made.map(({ change }) => change.file);
+  for (const file of coming) checkNew(disk, folder, file, coming);
   const others = found.filter(({ change, now }) => hashOfBytes(now) !== change.madeFor);
   if (others.length > 0) {
     throw stale(

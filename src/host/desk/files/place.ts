@@ -31,7 +31,7 @@ export function pathIn(disk: Disk, folder: string, file: string): string {
 }
 
 function checkName(file: string): void {
-  if (!file.split("/").every(isPlain) || file.length > 1024)
+  if (!file.split("/").every(isPlain) || file.length > 4096)
     throw new CannotWrite(nothingWritten(say`Unexpected name \`${file}\`, expected one that a corpus reads`));
 }
 

@@ -1,8 +1,9 @@
-import { basename, dirname, join } from "node:path";
+import { dirname, join } from "node:path";
 import { coded, row, say } from "../../../base/text/said/said.ts";
-import { cleared, keepNames, makeFolders, writeWhole } from "../disk.ts";
+import { cleared, emptied, keepNames, makeFolders, namesKept } from "../disk.ts";
 import type { Disk } from "../disk.ts";
 import { CannotWrite, refused } from "../refusal.ts";
+import { besideOf, hiddenStart, named, writeWhole } from "./beside.ts";
 import { placeIn } from "./place.ts";
 import { bytesAt, isSame, stale, staleFile } from "./standing.ts";
 
@@ -38,14 +39,14 @@ export function putInPlace(disk: Disk, folder: string, moves: readonly Move[]): 
     isDone = true;
   } finally {
     for (const { beside, before } of ready) for (const at of [beside, before]) cleared(disk, at);
-    for (const place of new Set(ready.map(({ path }) => dirname(path)))) keepNames(disk, place);
+    namesKept(disk, placesOf(ready));
     if (!isDone) for (const place of made.toReversed()) emptied(disk, place);
   }
 }
 
 /** Takes away what waits beside a file for a step that was broken off. */
 export function clearBeside(disk: Disk, path: string): void {
-  const [folder, start] = [dirname(path), `.${basename(path)}.`];
+  const [folder, start] = [dirname(path), hiddenStart(path)];
   if (disk.see(folder)?.kind !== "folder") return;
   for (const name of disk.list(folder)) {
     const isWaiting = name.startsWith(start) && /^\d+\.(part|was)$/.test(name.slice(start.length));
@@ -57,8 +58,7 @@ function prepared(disk: Disk, folder: string, move: Move, made: string[]): Ready
   const path = placeIn(disk, folder, move.file);
   const now = bytesAt(disk, path, move.file);
   if (!isSame(now, move.was)) throw stale([{ ...staleFile(move.file, now), wasThere: move.was !== null }]);
-  const hidden = join(dirname(path), `.${basename(path)}.${process.pid}`);
-  const [beside, before] = [`${hidden}.part`, `${hidden}.was`];
+  const [beside, before] = [besideOf(path, "part"), besideOf(path, "was")];
   const waiting: string[] = [];
   try {
     if (move.was !== null) disk.tryWriting(path);
@@ -81,15 +81,9 @@ function prepared(disk: Disk, folder: string, move: Move, made: string[]): Ready
   return { move, path, beside, before };
 }
 
-function emptied(disk: Disk, path: string): void {
-  try {
-    disk.removeFolder(path);
-  } catch {
-    // Somebody put something in it meanwhile.
-  }
-}
+const placesOf = (ready: readonly Ready[]): readonly string[] => ready.map(({ path }) => dirname(path));
 
-/** Puts every file in its place; where one cannot be put there, those before it are taken back. */
+/** Puts every file in its place; where one cannot be put there, or is not kept there, all are taken back. */
 function putAll(disk: Disk, ready: readonly Ready[]): void {
   const done: Ready[] = [];
   for (const one of ready) {
@@ -98,41 +92,51 @@ function putAll(disk: Disk, ready: readonly Ready[]): void {
     } catch (error) {
       // Another program that took the step for one that was broken off has finished it.
       if (ready.every((it) => isNow(disk, it, it.move.is))) return;
-      const left = done.filter((it) => !isTakenBack(disk, it)).map(({ move }) => coded(move.file));
-      if (left.length === 0) throw refused(error, one.move.file);
-      throw new WrittenInPart(
-        say`\`${one.move.file}\` cannot be written, and ${row(left, "comma")} could not be put back: written only in part`,
-      );
+      throw takenBack(disk, done, one, error);
+    }
+  }
+  const last = new Map(ready.map((one) => [dirname(one.path), one]));
+  for (const [place, one] of last) {
+    try {
+      keepNames(disk, place);
+    } catch (error) {
+      throw takenBack(disk, done, one, error);
     }
   }
 }
 
-/** Why some files were changed and others not. */
-export class WrittenInPart extends CannotWrite {}
+/** Takes back what was put in its place, and gives the reason for whoever asked for it. */
+function takenBack(disk: Disk, done: readonly Ready[], failed: Ready, error: unknown): unknown {
+  const left = done.filter((it) => !isTakenBack(disk, it)).map(({ move }) => coded(move.file));
+  if (left.length > 0)
+    return new Unsettled(
+      say`\`${failed.move.file}\` cannot be written, and ${row(left, "comma")} could not be put back: written only in part`,
+    );
+  const why = refused(error, failed.move.file);
+  const isKept = namesKept(disk, placesOf(done));
+  return !isKept && why instanceof CannotWrite ? new Unsettled(why.said) : why;
+}
+
+/** Why files were not changed, or some and others not, where the disk may not keep them as they now are. */
+export class Unsettled extends CannotWrite {}
 
 /** Puts one file in its place; false where another program that goes on with the same step has done so. */
 function isPut(disk: Disk, one: Ready): boolean {
   const { path, beside, move } = one;
+  // Before the look, so that nothing comes between that and the renaming.
+  if (move.is !== null) waitAgain(disk, beside, move.is, path);
   const now = bytesAt(disk, path, move.file);
   if (isSame(now, move.is)) return false;
   if (!isSame(now, move.was)) throw changedMeanwhile(disk, one);
   if (move.is === null) disk.remove(path);
-  else if (move.was === null) putNew(disk, one);
-  else disk.rename(beside, path);
+  else if (move.was !== null) disk.rename(beside, path);
+  else if (!named(disk, beside, path)) throw changedMeanwhile(disk, one);
   return true;
 }
 
-/** A second name and not a renaming: it is refused where somebody made such a file meanwhile. */
-function putNew(disk: Disk, one: Ready): void {
-  try {
-    disk.link(one.beside, one.path);
-  } catch (error) {
-    const code = (error as NodeJS.ErrnoException).code ?? "";
-    if (disk.see(one.path)) throw changedMeanwhile(disk, one);
-    // Some disks know no second names.
-    if (!["EPERM", "ENOSYS", "ENOTSUP", "EOPNOTSUPP", "EMLINK"].includes(code)) throw error;
-    disk.rename(one.beside, one.path);
-  }
+/** Writes what waited beside a file once more where another program, to which the step seemed broken off, took it away. */
+function waitAgain(disk: Disk, at: string, bytes: Uint8Array, path: string): void {
+  if (!disk.see(at)) writeWhole(disk, at, bytes, disk.see(path));
 }
 
 function isTakenBack(disk: Disk, one: Ready): boolean {
@@ -140,7 +144,10 @@ function isTakenBack(disk: Disk, one: Ready): boolean {
     if (isNow(disk, one, one.move.was)) return true;
     if (!isNow(disk, one, one.move.is)) return false;
     if (one.move.was === null) disk.remove(one.path);
-    else disk.rename(one.before, one.path);
+    else {
+      waitAgain(disk, one.before, one.move.was, one.path);
+      disk.rename(one.before, one.path);
+    }
     return true;
   } catch {
     return false;

@@ -1,4 +1,7 @@
 import { join } from "node:path";
+import { say } from "../../../base/text/said/said.ts";
+import type { Said } from "../../../base/text/said/said.ts";
+import { setAside } from "../aside.ts";
 import { keepNames, writeAll } from "../disk.ts";
 import type { Disk } from "../disk.ts";
 import { makeRoom, roomIn } from "../room.ts";
@@ -27,32 +30,45 @@ const largestPart = 32 * 1024 * 1024;
 
 /**
  * The journal of a corpus. Lines are only ever added, each in one go at the end of a part's file, so two programs can
- * write one journal. Parts are named by the number of their first step; the oldest goes as a whole.
+ * write one journal. Parts are named by the number of their first step; the oldest goes as a whole, and one of which
+ * nothing can be read is set aside and told.
  */
-export function journalOf(disk: Disk, folder: string, limits: Limits): Journal {
+export function journalOf(disk: Disk, folder: string, limits: Limits, tell: (told: Said) => void): Journal {
   const room = roomIn(folder);
   const partsNow = partsOf(disk, room.history);
   let freshBytes = 0;
+  let keptPart = "";
   let isNewPart = false;
   const read = (): History & { readonly broken: number } => {
     const parts = partsNow();
     const lines = parts.flatMap((one) => one.lines);
     return { ...replayed(lines), broken: parts.reduce((sum, one) => sum + one.broken, 0) };
   };
+  /** Whoever began a part may have been broken off before its name, or that of a folder, was kept. */
+  const addTo = (name: string, lines: readonly Line[]): void => {
+    addLines(disk, join(room.history, name), lines);
+    if (keptPart === name) return;
+    for (const place of [folder, room.desk, room.history]) keepNames(disk, place);
+    keptPart = name;
+  };
   return {
     read,
     add: (lines) => {
       makeRoom(disk, folder, room.history);
+      for (const { name } of partsNow().filter(isUnreadable)) {
+        const aside = setAside(disk, join(room.history, name)).slice(room.history.length + 1);
+        tell(
+          say`Unexpected content of \`${name}\` in the history, expected its steps: set aside as \`${aside}\``,
+        );
+      }
       const last = partsNow().at(-1);
-      const isFull =
-        !last || last.isClosed || stepsIn(last.lines) >= limits.part || freshBytes > limits.bytes / 10;
-      if (!isFull) return addLines(disk, join(room.history, last.name), lines);
+      const isFull = !last || stepsIn(last.lines) >= limits.part || freshBytes > limits.bytes / 10;
+      if (!isFull) return addTo(last.name, lines);
       const history = read();
       const from = Math.max(history.next, last ? Number.parseInt(last.name, 10) + 1 : 1);
       const head = { from, known: [...knownAfter(history, Infinity)] };
       const name = `${String(from).padStart(9, "0")}.jsonl`;
-      addLines(disk, join(room.history, name), [head, ...lines]);
-      keepNames(disk, room.history);
+      addTo(name, [head, ...lines]);
       freshBytes = 0;
       isNewPart = true;
     },
@@ -68,25 +84,28 @@ export function journalOf(disk: Disk, folder: string, limits: Limits): Journal {
   };
 }
 
-/** A part as it was read; one that is no file, or far too large, is passed over and added to no more. */
+/** A part as it was read; nothing is read of one that is no file, or far too large. */
 interface ReadPart extends Part {
   readonly broken: number;
-  readonly isClosed: boolean;
 }
+
+const isUnreadable = ({ lines, broken }: ReadPart): boolean => lines.length === 0 && broken > 0;
 
 /** Reads the parts of a history, those that have grown since the last time anew. */
 function partsOf(disk: Disk, history: string): () => readonly ReadPart[] {
-  const known = new Map<string, { readonly size: number; readonly part: ReadPart }>();
+  const known = new Map<
+    string,
+    { readonly size: number; readonly changed: number; readonly part: ReadPart }
+  >();
   const partAt = (name: string): ReadPart => {
     const path = join(history, name);
     const seen = disk.see(path);
-    if (seen?.kind !== "file" || seen.size > largestPart)
-      return { name, lines: [], broken: 1, isClosed: true };
+    if (seen?.kind !== "file" || seen.size > largestPart) return { name, lines: [], broken: 1 };
     const before = known.get(name);
-    if (before?.size === seen.size) return before.part;
+    if (before?.size === seen.size && before.changed === seen.changed) return before.part;
     const read = linesIn(Buffer.from(disk.read(path)).toString("utf8"));
-    const part = { name, ...read, isClosed: false };
-    known.set(name, { size: seen.size, part });
+    const part = { name, ...read };
+    known.set(name, { size: seen.size, changed: seen.changed, part });
     return part;
   };
   return () => {

@@ -17,7 +17,7 @@ import type { Begun } from "./lines.ts";
 export function recover(disk: Disk, folder: string, journal: Journal): void {
   for (const step of journal.read().open) {
     const found = step.files.map((one) => ({ ...one, ...placed(disk, folder, one.file) }));
-    const isBegun = found.some(({ path, now, is }) => path !== null && now === is);
+    const isBegun = found.some(({ path, now, was, is }) => path !== null && was !== is && now === is);
     if (isBegun && step.kind !== "outside") {
       putInPlace(
         disk,

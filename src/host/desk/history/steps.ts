@@ -1,8 +1,9 @@
 import { say } from "../../../base/text/said/said.ts";
 import { largestTable } from "../../../read/source-file.ts";
 import type { Disk } from "../disk.ts";
+import type { Sitting } from "../seat.ts";
 import { placeIn } from "../files/place.ts";
-import { WrittenInPart, putInPlace } from "../files/put.ts";
+import { Unsettled, putInPlace } from "../files/put.ts";
 import type { Move } from "../files/put.ts";
 import { bytesAt, hashOfBytes } from "../files/standing.ts";
 import { CannotWrite, isOfDisk, nothingWritten } from "../refusal.ts";
@@ -20,6 +21,7 @@ export interface Tools {
   /** A name for a step that no other has, of sixteen hexadecimal digits. */
   readonly name: () => string;
   readonly limits: Limits;
+  readonly sitting: Sitting;
 }
 
 /** The corpus whose files are changed, and where that is written down. */
@@ -43,8 +45,8 @@ export function makeStep(
   try {
     putInPlace(tools.disk, folder, moves);
   } catch (error) {
-    // What was written in part is finished before anything else is done.
-    if (!(error instanceof WrittenInPart)) tried(() => journal.add([{ end: begin, how: "back" }]));
+    // What the disk may not keep so is brought to an end before anything else is done.
+    if (!(error instanceof Unsettled)) tried(() => journal.add([{ end: begin, how: "back" }]));
     throw error;
   }
   // The files are new, whatever becomes of this line: without it the next to sit down here finds them so.

@@ -1,8 +1,10 @@
 import { dirname, join } from "node:path";
 import { deflateSync, inflateSync } from "node:zlib";
 import { largestTable } from "../../../read/source-file.ts";
-import { cleared, keepNames, makeFolders, writeWhole } from "../disk.ts";
+import { setAside } from "../aside.ts";
+import { cleared, makeFolders } from "../disk.ts";
 import type { Disk } from "../disk.ts";
+import { replaceWhole } from "../files/beside.ts";
 import { hashOfBytes } from "../files/standing.ts";
 import { isOfDisk } from "../refusal.ts";
 
@@ -21,14 +23,18 @@ export function keepText(disk: Disk, texts: string, bytes: Uint8Array): number {
   const content = isDeflated ? small : bytes;
   const [plain, deflated] = pathsOf(texts, hash);
   const path = isDeflated ? deflated : plain;
+  // A text that was damaged, or something else in its place, makes room; whoever mends a disk may want it.
+  const [kind, below] = [disk.see(dirname(path))?.kind ?? "folder", [plain, deflated]];
+  if (kind !== "folder") setAside(disk, dirname(path));
+  else for (const one of below) if (disk.see(one)) setAside(disk, one);
   makeFolders(disk, dirname(path));
-  const beside = join(dirname(path), `.${hash}.${process.pid}.part`);
-  cleared(disk, beside);
-  writeWhole(disk, beside, content);
-  // A text that was damaged is replaced, in whichever way it was kept.
-  for (const other of [plain, deflated]) if (other !== path) cleared(disk, other);
-  disk.rename(beside, path);
-  keepNames(disk, dirname(path));
+  try {
+    replaceWhole(disk, path, content);
+  } catch (error) {
+    // One whose name the disk would not keep is not taken for one that is kept by the next step.
+    cleared(disk, path);
+    throw error;
+  }
   return content.length;
 }
 

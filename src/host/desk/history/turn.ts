@@ -21,7 +21,7 @@ export function movesBack(disk: Disk, folder: string, journal: Journal, step: Be
     if (isSame(now, wanted)) return [];
     if (isSame(now, left)) return [{ file, was: now, is: wanted }];
     const text = merged(file, left, now, wanted);
-    if (text !== null) return [{ file, was: now, is: text }];
+    if (text !== null) return isSame(now, text) ? [] : [{ file, was: now, is: text }];
     clashes.push({ file, text: textIn(now), wanted: textIn(wanted) });
     return [];
   });

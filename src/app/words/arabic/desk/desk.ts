@@ -13,6 +13,7 @@ export const arabicDesk = {
   nothingToUndo: "لا شيء يُتراجع عنه.",
   nothingToRedo: "لا شيء يُعاد.",
   readOnly: (why: string) => `لا يمكن تغيير شيء هنا. ${apart(why)}`,
+  setAside: "أصاب المكتب ضرر، وهو يعمل من جديد. والمدوّنة نفسها كما كانت.",
   changedMeanwhile: "تغيّرت الملفات في الأثناء مرة بعد مرة. حاول مرة أخرى.",
   keepReading: "إخفاء",
   ended: "انتهى البرنامج. شغّله من جديد لتتابع.",

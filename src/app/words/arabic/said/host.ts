@@ -19,6 +19,13 @@ export const hostSaid: ArabicCatalogue = {
   "Unexpected bytes that are no {0}, expected a text file saved as {1}":
     "غير متوقَّع: بايتات ليست من {0}؛ والمتوقَّع: ملف نصي محفوظ بترميز {1}",
 
+  "Unexpected length of the name `{0}`, expected a shorter one":
+    "غير متوقَّع: طول الاسم `{0}`؛ والمتوقَّع: اسم أقصر",
+  "Unexpected name `{0}`, expected one that files have on every system":
+    "غير متوقَّع: الاسم `{0}`؛ والمتوقَّع: اسم تحمله الملفات في كل نظام",
+  "Unexpected name `{0}` beside `{1}`, which some disks take for the same; expected another":
+    "غير متوقَّع: الاسم `{0}` إلى جانب `{1}`، وبعض الأقراص يعدّهما واحدًا؛ والمتوقَّع: اسم آخر",
+
   file: "ملف",
   folder: "مجلد",
   link: "رابط",
@@ -37,6 +44,29 @@ export const hostSaid: ArabicCatalogue = {
   "Unexpected {0} at `{1}`, expected a folder": "غير متوقَّع: {0} في موضع `{1}`؛ والمتوقَّع: مجلد",
   "Unexpected {0} in `{1}`, expected a folder": "غير متوقَّع: {0} في `{1}`؛ والمتوقَّع: مجلد",
   "Unexpected {0} at `{1}`, expected a file": "غير متوقَّع: {0} في موضع `{1}`؛ والمتوقَّع: ملف",
+  "Another program is just changing the corpus, expected it to come to an end":
+    "برنامج آخر يغيّر المدوّنة الآن؛ والمتوقَّع: أن ينتهي",
+  "Unexpected {0} at `{1}`, expected a folder: set aside as `{2}`":
+    "غير متوقَّع: {0} في موضع `{1}`؛ والمتوقَّع: مجلد؛ فنُحّي باسم `{2}`",
+  "Unexpected content of the draft `{0}`, expected JSON: set aside as `{1}`":
+    "غير متوقَّع: مضمون المسودّة `{0}`؛ والمتوقَّع: JSON؛ فنُحّيت باسم `{1}`",
+  "Unexpected content of `{0}` in the history, expected its steps: set aside as `{1}`":
+    "غير متوقَّع: مضمون `{0}` في التاريخ؛ والمتوقَّع: خطواته؛ فنُحّي باسم `{1}`",
+  "Unexpected content of `{0}`, expected permissions: set aside as `{1}`":
+    "غير متوقَّع: مضمون `{0}`؛ والمتوقَّع: أذون؛ فنُحّي باسم `{1}`",
+  "Unexpected content of `{0}`, expected your own key: set aside as `{1}`":
+    "غير متوقَّع: مضمون `{0}`؛ والمتوقَّع: مفتاحك؛ فنُحّي باسم `{1}`",
+  "Unexpected content of `{0}`, expected outcomes of earlier runs: set aside as `{1}`":
+    "غير متوقَّع: مضمون `{0}`؛ والمتوقَّع: نتائج حسابات سابقة؛ فنُحّي باسم `{1}`",
+  "Unexpected content of `{0}`, expected what was read before: set aside as `{1}`":
+    "غير متوقَّع: مضمون `{0}`؛ والمتوقَّع: ما قُرئ من قبل؛ فنُحّي باسم `{1}`",
+  "One line of the history cannot be read and is passed over": "تعذّرت قراءة سطر واحد من التاريخ، فتُجوّز",
+  "{0} lines of the history cannot be read and are passed over": {
+    two: "تعذّرت قراءة سطرين من التاريخ، فتُجوّزا",
+    few: "تعذّرت قراءة {0} أسطر من التاريخ، فتُجوّزت",
+    many: "تعذّرت قراءة {0} سطرًا من التاريخ، فتُجوّزت",
+    other: "تعذّرت قراءة {0} سطر من التاريخ، فتُجوّزت",
+  },
   "Missing step to undo": "ناقص: خطوة يُتراجع عنها",
   "Missing step to redo": "ناقص: خطوة تُعاد",
   "Unknown step {0}, expected one that is kept": "خطوة غير معروفة: {0}؛ والمتوقَّع: خطوة محفوظة",

@@ -1,16 +1,15 @@
-import type { Finding, Level } from "../base/finding.ts";
-import { nearest } from "../base/nearest.ts";
-import { planned } from "../base/text/edit.ts";
-import type { Checked, Model } from "../build.ts";
-import { openDesk } from "../host/desk/desk.ts";
-import { CannotWrite } from "../host/desk/refusal.ts";
-import { ruleDocs } from "../judge/rules/index.ts";
-import { shownFindings } from "../show/withhold.ts";
-import { evaluated } from "./evaluated.ts";
-import type { Asked, Evaluated } from "./evaluated.ts";
-import { Stop } from "./fault.ts";
-import { fixText, many } from "./print/fix.ts";
-import type { Mending } from "./print/fix.ts";
+import type { Finding, Level } from "../../base/finding.ts";
+import { nearest } from "../../base/nearest.ts";
+import { planned } from "../../base/text/edit.ts";
+import type { Checked, Model } from "../../build.ts";
+import { ruleDocs } from "../../judge/rules/index.ts";
+import { shownFindings } from "../../show/withhold.ts";
+import { evaluated } from "../evaluated.ts";
+import type { Asked, Evaluated } from "../evaluated.ts";
+import { Stop } from "../fault.ts";
+import { fixText, many } from "../print/fix.ts";
+import type { Mending } from "../print/fix.ts";
+import { atDesk } from "./at-desk.ts";
 
 /** What the user asked of the changes that mend findings. */
 export interface Fixing {
@@ -71,12 +70,7 @@ function mendingOf({ model, findings }: Checked<Model>, rule: string | undefined
 const mendingStep = "Mend what can be mended with certainty";
 
 function written(folder: string, { changes }: Mending): void {
-  try {
-    openDesk(folder).edit(mendingStep, changes);
-  } catch (error) {
-    if (error instanceof CannotWrite) throw new Stop(error.message);
-    throw error;
-  }
+  atDesk(folder, (desk) => desk.edit(mendingStep, changes));
 }
 
 function leftText({ model, findings }: Checked<Model>): string {

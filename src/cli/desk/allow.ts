@@ -1,12 +1,12 @@
-import { plugins } from "../../plugins/index.ts";
-import { nearest } from "../base/nearest.ts";
-import { writtenOut } from "../base/text/steering.ts";
-import type { SourceFile } from "../build.ts";
-import { CannotWrite } from "../host/edit-files.ts";
-import { allow } from "../host/permissions.ts";
-import { pluginFilesIn } from "../read/source-file.ts";
-import type { PluginFile } from "../read/source-file.ts";
-import { Stop } from "./fault.ts";
+import { plugins } from "../../../plugins/index.ts";
+import { nearest } from "../../base/nearest.ts";
+import { writtenOut } from "../../base/text/steering.ts";
+import type { SourceFile } from "../../build.ts";
+import { CannotWrite } from "../../host/edit-files.ts";
+import { allow } from "../../host/permissions.ts";
+import { pluginFilesIn } from "../../read/source-file.ts";
+import type { PluginFile } from "../../read/source-file.ts";
+import { Stop } from "../fault.ts";
 
 /** How many lines of a plug-in are shown before it is allowed. */
 const shownLines = 12;
