@@ -10,8 +10,8 @@ const path = (relative: string): string => fileURLToPath(new URL(relative, impor
 
 /** Packages that would reach the network, and the module that stands in for them; the tests use it too. */
 export const withoutNetwork: Readonly<Record<string, string>> = {
-  "node-fetch": path("src/host/no-network.ts"),
-  "sync-fetch": path("src/host/no-network.ts"),
+  "node-fetch": path("src/host/reading/no-network.ts"),
+  "sync-fetch": path("src/host/reading/no-network.ts"),
 };
 
 /** Packages that would ask a document where there is none, in a worker, and what they do without. */
@@ -19,16 +19,46 @@ const withoutDocument: Readonly<Record<string, string>> = {
   "decode-named-character-reference": path("node_modules/decode-named-character-reference/index.js"),
 };
 
+/** Packages that would compile text, if only to see whether they may: the policy of the app's pages refuses that. */
+const withoutCompiling = [
+  { find: /^zod$/, replacement: path("src/app/model/uncompiled.ts") },
+  {
+    find: /^@stdlib\/math-base-tools-(continued-fraction|sum-series)$/,
+    replacement: path("node_modules/@stdlib/math-base-tools-$1/lib/generators.js"),
+  },
+];
+
+/** The package that a module is of, by its path; null for one of ours. */
+function packageOf(id: string): string | null {
+  const within = /\/node_modules\/((?:@[^/]+\/)?[^/]+)\/(?!.*\/node_modules\/)/;
+  return within.exec(id.replaceAll("\\", "/"))?.[1] ?? null;
+}
+
+/** The packages that went into the app's workers, which are bundled before the app itself. */
+const inWorkers = new Set<string>();
+
+/** Gathers what goes into a worker. */
+function workerPackages(): Plugin {
+  return {
+    name: "worker-packages",
+    generateBundle() {
+      for (const id of this.getModuleIds()) {
+        const name = packageOf(id);
+        if (name !== null) inWorkers.add(name);
+      }
+    },
+  };
+}
+
 /** Writes `packages.json` beside the bundle: the packages that went into it, which NOTICES must name. */
 function packageList(): Plugin {
-  const packageOf = /\/node_modules\/((?:@[^/]+\/)?[^/]+)\/(?!.*\/node_modules\/)/;
   return {
     name: "package-list",
     generateBundle() {
-      const names = new Set<string>();
+      const names = new Set<string>(this.environment.name === "client" ? inWorkers : []);
       for (const id of this.getModuleIds()) {
-        const name = packageOf.exec(id.replaceAll("\\", "/"))?.[1];
-        if (name !== undefined) names.add(name);
+        const name = packageOf(id);
+        if (name !== null) names.add(name);
       }
       this.emitFile({ type: "asset", fileName: "packages.json", source: JSON.stringify([...names].sort()) });
     },
@@ -72,8 +102,16 @@ export default defineConfig({
   clearScreen: false,
   logLevel: "warn",
   plugins: [react(), packageList(), interpreter(), paperReading()],
-  resolve: { alias: { ...withoutNetwork, ...withoutDocument } },
-  worker: { format: "es" },
+  resolve: {
+    alias: [
+      ...Object.entries({ ...withoutNetwork, ...withoutDocument }).map(([find, replacement]) => ({
+        find,
+        replacement,
+      })),
+      ...withoutCompiling,
+    ],
+  },
+  worker: { format: "es", plugins: () => [workerPackages()] },
   builder: { sharedPlugins: true },
   environments: {
     client: {

@@ -7,7 +7,7 @@ import { either } from "../base/text/said/either.ts";
 import { row, say } from "../base/text/said/said.ts";
 import type { Said, Text } from "../base/text/said/said.ts";
 import { derivationOf } from "../link/inputs.ts";
-import type { Settings as CorpusSettings } from "../read/settings.ts";
+import type { Settings as CorpusSettings } from "../read/settings/settings.ts";
 import type { ParameterDeclaration, Plugin, Setting, Settings } from "../plugin.ts";
 
 /** Why a number is not to be had; `refused` when that is the data's doing and no mistake of the author. */

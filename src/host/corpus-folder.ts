@@ -1,10 +1,12 @@
+import { isUtf8 } from "node:buffer";
 import { lstatSync, readFileSync, readdirSync, realpathSync } from "node:fs";
+import type { Stats } from "node:fs";
 import { join } from "node:path";
-import { byText } from "../base/order.ts";
 import { inEnglish } from "../base/text/said/english.ts";
 import { say } from "../base/text/said/said.ts";
 import type { Said, Text } from "../base/text/said/said.ts";
 import {
+  inPathOrder,
   largestPlugin,
   largestProse,
   largestStyle,
@@ -14,6 +16,7 @@ import {
   prosePath,
 } from "../read/source-file.ts";
 import type { SourceFile } from "../read/source-file.ts";
+import { filesUsed } from "./desk/files/used.ts";
 
 /** Paths of the files that can say something about a corpus, with the most bytes that are read of one. */
 const readable: readonly (readonly [RegExp, number])[] = [
@@ -47,8 +50,11 @@ export class NoCorpus extends Error {
   }
 }
 
-/** The files of a corpus, ordered by path. The folder named may be a link; those in it are not followed, and a folder with a `corpus.yaml` of its own is another corpus. */
-export function readCorpusFolder(folder: string): readonly SourceFile[] {
+/**
+ * The files of a corpus, ordered by path, and those that are taken from of the corpora it uses. The folder named may be a
+ * link; those in it are not followed, and a folder with a `corpus.yaml` of its own is another corpus.
+ */
+export function readCorpusFolder(folder: string, earlier?: Earlier): readonly SourceFile[] {
   const about = lookAt(followed(folder));
   if (!about) throw new NoCorpus(say`Unknown folder \`${folder}\`, expected the folder of a corpus`);
   if (!about.isDirectory())
@@ -58,10 +64,29 @@ export function readCorpusFolder(folder: string): readonly SourceFile[] {
       say`Missing \`${"corpus.yaml"}\` in \`${folder}\`, expected one: \`${"variorum new FOLDER"}\` starts a corpus`,
     );
   }
-  const files: SourceFile[] = [];
-  walk(folder, "", files);
-  return files.sort((a, b) => byText(a.path, b.path));
+  const files = filesBelow(folder, () => true, earlier);
+  const main = files.find(({ path }) => path === "corpus.yaml");
+  return [...files, ...filesTaken(folder, main)].sort((a, b) => inPathOrder(a.path, b.path));
 }
+
+/** The files that are taken from, as they now are, of the corpora that a `corpus.yaml` of the folder uses. */
+export function filesTaken(folder: string, main: SourceFile | undefined): readonly SourceFile[] {
+  return filesUsed(folder, main, filesBelow);
+}
+
+/** The files of the one corpus in a folder, those whose paths are wanted, in no order. */
+function filesBelow(
+  folder: string,
+  wanted: (path: string) => boolean = () => true,
+  earlier: Earlier = () => null,
+): readonly SourceFile[] {
+  const files: SourceFile[] = [];
+  walk(folder, "", files, { wanted, earlier });
+  return files;
+}
+
+/** Is told what the disk says of a file, and gives the file where it is known without being read. */
+export type Earlier = (path: string, about: Stats) => SourceFile | null;
 
 /** One file of a corpus as it now is; null where there is none of that path, or none that is read. */
 export function fileIn(folder: string, path: string): SourceFile | null {
@@ -79,11 +104,23 @@ function followed(path: string): string {
   }
 }
 
-function lookAt(path: string): ReturnType<typeof lstatSync> | null {
-  return lstatSync(path, { throwIfNoEntry: false }) ?? null;
+/** What the disk says of a path; null where there is nothing, and where none so long can be. */
+function lookAt(path: string): Stats | null {
+  try {
+    return lstatSync(path, { throwIfNoEntry: false }) ?? null;
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code === "ENAMETOOLONG") return null;
+    throw error;
+  }
 }
 
-function walk(folder: string, below: string, files: SourceFile[]): void {
+/** Which files of a folder are read, and what is known of them. */
+interface Walk {
+  readonly wanted: (path: string) => boolean;
+  readonly earlier: Earlier;
+}
+
+function walk(folder: string, below: string, files: SourceFile[], how: Walk): void {
   let entries;
   try {
     entries = readdirSync(join(folder, below), { withFileTypes: true });
@@ -99,19 +136,21 @@ function walk(folder: string, below: string, files: SourceFile[]): void {
   for (const entry of entries) {
     if (entry.name.startsWith(".") || entry.name === "node_modules") continue;
     const path = below === "" ? entry.name : `${below}/${entry.name}`;
-    if (entry.isDirectory()) walk(folder, path, files);
+    if (entry.isDirectory()) walk(folder, path, files, how);
     else if (entry.isFile()) {
       const limit = mostBytesOf(path);
-      if (limit !== null) files.push(fileAt(folder, path, limit));
+      if (limit !== null && how.wanted(path)) files.push(fileAt(folder, path, limit, how.earlier));
     }
   }
 }
 
 /** One file's text, or what keeps it from being read; its size is looked at first. */
-function fileAt(folder: string, path: string, limit: number): SourceFile {
+function fileAt(folder: string, path: string, limit: number, earlier: Earlier = () => null): SourceFile {
   const absolute = join(folder, path);
-  const size = lookAt(absolute)?.size ?? 0;
-  if (size > limit) {
+  const about = lookAt(absolute);
+  const known = about && earlier(path, about);
+  if (known) return known;
+  if ((about?.size ?? 0) > limit) {
     const [most, other] = [sizeText(limit), smaller.get(limit)];
     const problem = other
       ? say`Unexpected size of more than ${most}, expected ${other}`
@@ -136,13 +175,11 @@ export function textOf(path: string, bytes: Uint8Array): SourceFile {
   const wide = (bytes[0] === 0xff && bytes[1] === 0xfe) || (bytes[0] === 0xfe && bytes[1] === 0xff);
   if (wide)
     return { path, text: "", problem: say`Unexpected ${"UTF-16"}, expected a file saved as ${"UTF-8"}` };
-  try {
-    return { path, text: new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(bytes) };
-  } catch {
-    return {
-      path,
-      text: "",
-      problem: say`Unexpected bytes that are no ${"UTF-8"}, expected a text file saved as ${"UTF-8"}`,
-    };
-  }
+  if (isUtf8(bytes))
+    return { path, text: Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength).toString("utf8") };
+  return {
+    path,
+    text: "",
+    problem: say`Unexpected bytes that are no ${"UTF-8"}, expected a text file saved as ${"UTF-8"}`,
+  };
 }

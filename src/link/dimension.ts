@@ -6,7 +6,7 @@ import { remembered } from "../base/text/remembered.ts";
 import { kindWords } from "../base/unit/kind-words.ts";
 import { coded, say } from "../base/text/said/said.ts";
 import { spanOf } from "../read/record.ts";
-import type { DimensionSetting } from "../read/settings.ts";
+import type { DimensionSetting } from "../read/settings/settings.ts";
 import type { MeasurementRecord } from "./graph.ts";
 
 /** Names compared in NFC, without regard to case and spaces. */

@@ -9,6 +9,7 @@ import { dimensionKinds, namesOf, valueTrouble } from "./dimension.ts";
 import type { AnyLinked, Graph, Linked } from "./graph.ts";
 import { inputReferences } from "./inputs.ts";
 import { nameRecords } from "./names/name.ts";
+import { isInUnread, withLostCorpora } from "./origin/used.ts";
 import { authorship } from "./origin/people.ts";
 import { provenanceOf } from "./origin/provenance.ts";
 import { besideRecords, withReplaced } from "./origin/replaced.ts";
@@ -31,8 +32,8 @@ function tied(reading: Reading): Graph {
   const { settings } = reading;
   const findings: Finding[] = [];
   const sources = uniqueSources(reading.sources, findings);
-  const names = nameRecords(reading.records, sources, reading.spoilt);
-  findings.push(...names.findings);
+  const names = withLostCorpora(nameRecords(reading.records, sources, reading.spoilt), reading.used ?? []);
+  for (const one of names.findings) findings.push(one);
   const kept = withoutDangling(names.records, sources, names, findings);
 
   const lists = listsOf(kept);
@@ -78,6 +79,7 @@ function tied(reading: Reading): Graph {
     authorsKnown.set(key, known);
     return known;
   };
+  const isLost = (id: Id): boolean => isInUnread(reading.used ?? [], id);
   return {
     settings,
     sources,
@@ -94,7 +96,7 @@ function tied(reading: Reading): Graph {
     ties: equalities.ties,
     featureName,
     rivalsOf: rivals(listIn("claims"), listIn("questions")),
-    findings: [...findings, ...misplacedSettings(settings, kept, sources)],
+    findings: [...findings, ...misplacedSettings(settings, kept, sources, isLost)],
     supposed: null,
   };
 }

@@ -1,7 +1,6 @@
 import { finding } from "../base/finding.ts";
 import type { Finding, Span } from "../base/finding.ts";
-import { byText } from "../base/order.ts";
-import { coded, say } from "../base/text/said/said.ts";
+import { coded, count, say } from "../base/text/said/said.ts";
 import { readBibliography } from "./bibliography/read.ts";
 import type { Source } from "./bibliography/read.ts";
 import { citationStyleIn } from "./bibliography/style/style.ts";
@@ -10,9 +9,14 @@ import type { AnyRecord, FileRecords, Spoilt } from "./record.ts";
 import type { Prose, ProseRead } from "./prose/prose.ts";
 import { readProse } from "./prose/read.ts";
 import { readRecords } from "./records.ts";
-import { readSettings } from "./settings.ts";
-import type { Settings } from "./settings.ts";
+import { fileNamed, missingFile } from "./settings/named-file.ts";
+import { readSettings } from "./settings/settings.ts";
+import type { Settings } from "./settings/settings.ts";
+import { filesApart } from "./settings/used/files.ts";
+import { withTaken } from "./settings/used/used.ts";
+import type { FileReader, Used } from "./settings/used/corpus.ts";
 import {
+  inPathOrder,
   largestPlugin,
   largestProse,
   largestTable,
@@ -23,6 +27,7 @@ import {
 } from "./source-file.ts";
 import type { PluginFile, SourceFile } from "./source-file.ts";
 import { readTableRecords } from "./table/rows.ts";
+import { hasTooMany, mostValues } from "./yaml/nesting.ts";
 import { unmerged } from "./yaml/unmerged.ts";
 
 /** Everything the files say, before anything is tied to anything. */
@@ -36,15 +41,28 @@ export interface Reading {
   readonly citationStyle?: CitationStyle;
   /** The scholar's own prose, in the order of its files; left out where none was looked for. */
   readonly prose?: readonly Prose[];
+  /** The corpora that are used, whose artefacts and sources are among the others; left out where there are none. */
+  readonly used?: readonly Used[];
   readonly findings: readonly Finding[];
 }
 
 /** What a file says. */
-type FileRead =
+export type FileRead =
   FileRecords | ProseRead | { readonly sources: readonly Source[]; readonly findings: readonly Finding[] };
 
 /** What was read of each file, with the settings that bear on reading: its last texts, and what they say. */
 export type ReadMemo = Map<string, readonly { readonly text: string; readonly read: FileRead }[]>;
+
+/** The name under which a memo has what was read of a file, with the settings that bear on reading. */
+export function memoKey(manner: string, path: string): string {
+  return `${manner}\n${path}`;
+}
+
+/** The manner and the path in such a name. */
+export function partsOf(key: string): readonly [manner: string, path: string] {
+  const end = key.indexOf("\n");
+  return [key.slice(0, end), key.slice(end + 1)];
+}
 
 /** So many texts of a file are remembered: as it is, as it was before a step, and as two that are compared have it. */
 const lastTexts = 4;
@@ -63,92 +81,72 @@ export function readCorpus(
         finding("unreadable-file", say`Missing ${coded("corpus.yaml")}, expected one in the folder`, null),
       ],
     };
-  const trouble = tooLarge(main, largestYaml) ?? problemOf(main);
-  if (trouble) return { findings: [trouble] };
-  const marks = unmerged(main);
-  if (marks) return { findings: marks.findings };
-  const { settings, findings: said } = settingsIn(main);
+  const reader = readerWith(memo);
+  const { settings, findings: said } = reader.settings(main);
   if (!settings) return { findings: said };
 
-  const manner = mannerOf(settings);
+  const { own, others } = filesApart(files);
   const findings: Finding[] = [...said];
   const sources: Source[] = [];
   const records: AnyRecord[] = [];
   const spoilt: Spoilt[] = [];
-  const byPath = new Map(files.map((file) => [file.path, file]));
+  const byPath = new Map(own.map((file) => [file.path, file]));
 
   const take = (read: FileRecords): void => {
-    records.push(...read.records);
-    spoilt.push(...read.spoilt);
-    findings.push(...read.findings);
+    // One by one: more are read of a file than a call may have arguments.
+    for (const one of read.records) records.push(one);
+    for (const one of read.spoilt) spoilt.push(one);
+    for (const one of read.findings) findings.push(one);
   };
   const met = new Set<string>();
   const named = (field: string, path: string, place: number): SourceFile | null => {
-    const file = byPath.get(path) ?? null;
-    const again = met.has(path);
-    met.add(path);
-    const trouble = again
-      ? file && say`Duplicate file \`${path}\`, expected it once; it is read the first time`
-      : !file && say`Missing file \`${path}\`, expected it below the corpus's folder`;
-    if (trouble)
-      findings.push(
-        finding(again ? "bad-value" : "unreadable-file", trouble, namedAt(settings, field, place)),
-      );
+    const file = fileNamed(byPath, path);
+    const again = met.has(file?.path ?? path);
+    met.add(file?.path ?? path);
+    const at = namedAt(settings, field, place);
+    if (again && file) {
+      const once = say`Duplicate file \`${path}\`, expected it once; it is read the first time`;
+      findings.push(finding("bad-value", once, at));
+    } else if (!again && !file) findings.push(missingFile(path, byPath.keys(), at));
     return again ? null : file;
   };
 
   settings.bibliography.forEach((path, place) => {
     const file = named("bibliography", path, place);
-    if (!file) return;
-    const bad = problemOf(file) ?? tooLarge(file, largestTable);
-    if (bad) return void findings.push(bad);
-    const marks = unmerged(file);
-    if (marks) return void take(marks);
-    const read = remembered(memo, file, "bibliography", () => readBibliography(file));
-    if ("sources" in read) sources.push(...read.sources);
-    findings.push(...read.findings);
+    const read = file && reader.bibliography(file);
+    if (read && "sources" in read) {
+      for (const one of read.sources) sources.push(one);
+      findings.push(...read.findings);
+    } else if (read) take(read);
   });
-  for (const [field, list, paths] of [
-    ["artefact-tables", "artefacts", settings.artefactTables],
-    ["measurement-tables", "measurements", settings.measurementTables],
+  for (const [field, paths] of [
+    ["artefact-tables", settings.artefactTables],
+    ["measurement-tables", settings.measurementTables],
   ] as const) {
+    const list = field === "artefact-tables" ? "artefacts" : "measurements";
     paths.forEach((path, place) => {
       const file = named(field, path, place);
-      if (!file) return;
-      const bad = problemOf(file) ?? tooLarge(file, largestTable);
-      if (bad) return void findings.push(bad);
-      const read = remembered(
-        memo,
-        file,
-        `${list} ${manner}`,
-        () => unmerged(file) ?? readTableRecords(file, list, settings),
-      );
-      if ("records" in read) take(read);
+      if (file) take(reader.table(file, list, settings));
     });
   }
-  const texts = files.filter((file) => yamlFile.test(file.path) && file !== main);
-  for (const file of [...texts].sort((a, b) => byText(a.path, b.path))) {
-    const bad = problemOf(file) ?? tooLarge(file, largestYaml);
-    if (bad) {
-      findings.push(bad);
-      continue;
-    }
-    const read = remembered(
-      memo,
-      file,
-      manner,
-      () => unmerged(file) ?? readRecords(file, settings.quantities),
-    );
-    if ("records" in read) take(read);
-  }
-  const code = files.filter((file) => pluginPath.test(file.path));
-  const unread = code.map((file) => problemOf(file) ?? tooLarge(file, largestPlugin));
+  const texts = own.filter((file) => yamlFile.test(file.path) && file !== main);
+  for (const file of [...texts].sort((a, b) => inPathOrder(a.path, b.path)))
+    take(reader.records(file, settings));
+  // A folder that cannot be opened has no ending by which anything would look for it.
+  const shut = own
+    .filter(({ path }) => !/\.(?:ya?ml|bib|ris|json|csv|csl|js|md)$/iu.test(path))
+    .map(problemOf);
+  findings.push(...shut.filter((one) => one !== null));
+  const code = own.filter((file) => pluginPath.test(file.path));
+  const unread = code.map(
+    (file) => problemOf(file) ?? tooLarge(file, largestPlugin) ?? unmerged(file)?.findings[0] ?? null,
+  );
   findings.push(...unread.filter((one) => one !== null));
   const pluginFiles = pluginFilesIn(code.filter((_, place) => unread[place] === null));
   const prose: Prose[] = [];
-  for (const file of files
+  for (const file of own
     .filter(({ path }) => prosePath.test(path))
-    .sort((a, b) => byText(a.path, b.path))) {
+    .sort((a, b) => inPathOrder(a.path, b.path))) {
     const bad = problemOf(file) ?? tooLarge(file, largestProse);
     const read = bad ?? remembered(memo, file, "prose", () => unmerged(file) ?? readProse(file));
     if ("rule" in read) findings.push(read);
@@ -161,11 +159,41 @@ export function readCorpus(
     namedAt(settings, "citation-style", 0),
   );
   findings.push(...ofStyle);
-  return { settings, sources, records, spoilt, pluginFiles, citationStyle: style, prose, findings };
+  const all = { settings, sources, records, spoilt, pluginFiles, citationStyle: style, prose, findings };
+  return settings.use.length === 0 ? all : withTaken(all, others, reader);
+}
+
+/** Reads single files, what was read before being remembered. */
+function readerWith(memo: ReadMemo): FileReader {
+  const checked = <T>(file: SourceFile, limit: number, read: () => T): T | FileRecords => {
+    const bad = problemOf(file) ?? tooLarge(file, limit) ?? (limit === largestYaml ? tooMany(file) : null);
+    return bad ? { records: [], spoilt: [], findings: [bad] } : read();
+  };
+  const records = (file: SourceFile, limit: number, manner: string, read: () => FileRecords): FileRecords => {
+    const one = checked(file, limit, () => remembered(memo, file, manner, () => unmerged(file) ?? read()));
+    return "records" in one ? one : { records: [], spoilt: [], findings: one.findings };
+  };
+  return {
+    settings: (main) => {
+      const read = checked(main, largestYaml, () => unmerged(main) ?? settingsIn(main));
+      return "records" in read ? { settings: null, findings: read.findings } : read;
+    },
+    bibliography: (file) => {
+      const read = (): FileRead => unmerged(file) ?? readBibliography(file);
+      const one = checked(file, largestTable, () => remembered(memo, file, "bibliography", read));
+      return "prose" in one ? { sources: [], findings: one.findings } : one;
+    },
+    table: (file, list, settings) =>
+      records(file, largestTable, `${list} ${mannerOf(settings)}`, () =>
+        readTableRecords(file, list, settings),
+      ),
+    records: (file, settings) =>
+      records(file, largestYaml, mannerOf(settings), () => readRecords(file, settings.quantities)),
+  };
 }
 
 function remembered(memo: ReadMemo, file: SourceFile, manner: string, read: () => FileRead): FileRead {
-  const key = `${manner}\n${file.path}`;
+  const key = memoKey(manner, file.path);
   const texts = memo.get(key) ?? [];
   const known = texts.find(({ text }) => text === file.text);
   if (known && known === texts[0]) return known.read;
@@ -184,8 +212,16 @@ function settingsIn(main: SourceFile): ReturnType<typeof readSettings> {
   return known;
 }
 
+const manners = new WeakMap<Settings, string>();
+
 /** What of the settings changes how a file is read. */
 function mannerOf(settings: Settings): string {
+  const known = manners.get(settings) ?? mannerIn(settings);
+  manners.set(settings, known);
+  return known;
+}
+
+function mannerIn(settings: Settings): string {
   const units = settings.units.map((unit) => [unit.name, unit.size, unit.u, unit.kind, unit.names]);
   return JSON.stringify([settings.approximate, settings.plusMinus, settings.decimal, units]);
 }
@@ -200,6 +236,12 @@ function tooLarge(file: SourceFile, limit: number): Finding | null {
   if (file.text.length <= limit) return null;
   const mib = limit / 1024 / 1024;
   const message = say`Unexpected size of more than ${`${mib} MiB`}, expected the records divided among several files`;
+  return finding("unreadable-file", message, { file: file.path, start: 0, end: 0 });
+}
+
+function tooMany(file: SourceFile): Finding | null {
+  if (!hasTooMany(file.text)) return null;
+  const message = say`Unexpected number of more than ${count(mostValues)} values, expected the records divided among several files`;
   return finding("unreadable-file", message, { file: file.path, start: 0, end: 0 });
 }
 

@@ -27,7 +27,7 @@ export type AnyRecord = RecordOf<ListName>;
 export interface Spoilt {
   readonly id: Id;
   /** Where it stands, as it is written; left out where the file could not be read at all. */
-  readonly written?: { readonly file: string; readonly node: MapNode };
+  readonly written?: { readonly list: ListName; readonly file: string; readonly node: MapNode };
 }
 
 /** What one file of records gives. */
@@ -35,6 +35,32 @@ export interface FileRecords {
   readonly records: readonly AnyRecord[];
   readonly spoilt: readonly Spoilt[];
   readonly findings: readonly Finding[];
+}
+
+/** A record without its tree, and how that is found. */
+interface Placed {
+  readonly by: (from: unknown) => MapNode;
+  readonly from: unknown;
+}
+
+/** One getter for all records: one of its own for each takes several times the room of the record. */
+const node: PropertyDescriptor & ThisType<Placed> = {
+  enumerable: true,
+  configurable: true,
+  get() {
+    return this.by(this.from);
+  },
+};
+
+/** Gives a record its tree, which is made when it is asked for: `by` makes the same one each time `from` is given. */
+export function placed<R extends object, F>(
+  record: R,
+  by: (from: F) => MapNode,
+  from: F,
+): R & { readonly node: MapNode } {
+  Object.defineProperty(record, "by", { value: by });
+  Object.defineProperty(record, "from", { value: from });
+  return Object.defineProperty(record, "node", node) as R & { readonly node: MapNode };
 }
 
 /** The place of a record's value, or of the whole record where it has none. */

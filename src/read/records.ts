@@ -1,17 +1,17 @@
 import { finding } from "../base/finding.ts";
 import type { Finding, Id } from "../base/finding.ts";
-import { nearest } from "../base/nearest.ts";
 import type { QuantityContext } from "../base/quantity/quantity-text.ts";
 import { coded, say } from "../base/text/said/said.ts";
 import type { Said } from "../base/text/said/said.ts";
-import { slipFor } from "../base/text/slip.ts";
 import { mendIn } from "./grammar/quoting.ts";
+import { collector } from "./decode/collector.ts";
 import { decoderFor } from "./decode/decode.ts";
-import { eitherOf, nearOrAny, shapeWords } from "./decode/named.ts";
+import { eitherOf, likenessAmong, nearOrAny, shapeWords } from "./decode/named.ts";
 import type { Decoder } from "./decode/decode.ts";
-import type { ListName } from "./grammar/field.ts";
+import type { Fields, ListName } from "./grammar/field.ts";
 import { everywhere, kindOf, listNames } from "./grammar/kinds.ts";
 import type { Kind } from "./grammar/kinds.ts";
+import { placed } from "./record.ts";
 import type { AnyRecord, FileRecords, Spoilt } from "./record.ts";
 import type { SourceFile } from "./source-file.ts";
 import { isEmpty, valueAt } from "./yaml/tree.ts";
@@ -19,7 +19,11 @@ import type { Entry, MapNode, Node } from "./yaml/tree.ts";
 import { placesBefore } from "./yaml/kept.ts";
 import type { Cut } from "./yaml/kept.ts";
 import { large, moved, piecesOf, readPiece } from "./yaml/pieces.ts";
-import { readYaml } from "./yaml/text.ts";
+import { plainTree } from "./yaml/plain/scan.ts";
+import { readAnyYaml } from "./yaml/text.ts";
+import type { YamlText } from "./yaml/text.ts";
+import { listNamed, treesIn, withSource } from "./yaml/trees.ts";
+import type { Trees } from "./yaml/trees.ts";
 
 /** Reads a file of records: a map of lists, each named after its kind. */
 export function readRecords(file: SourceFile, context: QuantityContext): FileRecords {
@@ -62,49 +66,67 @@ export function readInPieces({ path, text }: SourceFile, context: QuantityContex
     const known = before?.items[place];
     if (known) {
       const isInPlace = before?.pieces[place]?.start === piece.start;
-      const item = isInPlace ? known : { ...known, record: placed(known, piece.start, source) };
+      const item = isInPlace ? known : { ...known, record: movedOn(known, piece.start, source) };
       items.push(item);
       records.push(item.record);
       continue;
     }
     const tree = readPiece(path, text, piece);
     if (!tree) return null;
-    const told = decoder.findings.length;
+    const told = decoder.told();
     const read = readRecord(piece.list, moved(tree, piece.start), source, path, decoder);
     const isRead = "list" in read;
     if (isRead) records.push(read);
     else spoilt.push(read);
-    items.push(isRead && decoder.findings.length === told ? { tree, record: read } : null);
+    items.push(isRead && decoder.told() === told ? { tree, record: read } : null);
   }
   files.set(path, { text, pieces, head, items });
   return { records, spoilt, findings: decoder.findings };
 }
 
-function placed({ tree, record }: ItemRead, start: number, source: Entry | null): AnyRecord {
-  const { list, id, values, file } = record;
+function movedOn({ tree, record }: ItemRead, start: number, source: Entry | null): AnyRecord {
   let node: MapNode | null = null;
-  return {
-    list,
-    id,
-    values,
-    file,
-    get node() {
-      node ??= withSource(moved(tree, start), source, "from" in kindOf(list).fields);
+  return rooted(
+    record,
+    () => {
+      node ??= withSource(moved(tree, start), source, "from" in kindOf(record.list).fields);
       return node;
     },
-  } as AnyRecord;
+    null,
+  );
+}
+
+/** A record whose places are found when they are asked for. */
+function rooted<F>({ list, id, values, file }: AnyRecord, by: (from: F) => MapNode, from: F): AnyRecord {
+  return placed({ list, id, values, file }, by, from) as AnyRecord;
 }
 
 /** Reads a file of records as one text. */
 export function readWhole(file: SourceFile, context: QuantityContext): FileRecords {
-  const yaml = readYaml(file.path, file.text, mendIn(context));
+  const root = plainTree(file.text);
+  if (!root) return readInFull(file, context);
+  return recordsOf(file, { root, findings: [], split: [] }, context, treesIn(file.path, file.text));
+}
+
+/** The same by the reader of all of YAML, whatever the text is. */
+export function readInFull(file: SourceFile, context: QuantityContext): FileRecords {
+  return recordsOf(file, readAnyYaml(file.path, file.text, mendIn(context)), context, null);
+}
+
+function recordsOf(
+  file: SourceFile,
+  yaml: YamlText,
+  context: QuantityContext,
+  trees: Trees | null,
+): FileRecords {
   if (!yaml.root) return { records: [], spoilt: idsIn(file.text), findings: yaml.findings };
   const decoder = decoderFor(file.path, context);
   const records: AnyRecord[] = [];
   const spoilt: Spoilt[] = [];
-  const findings: Finding[] = [];
+  const found = collector();
   const owners = new Map<number, Id>();
   const apart = (node: Node): boolean => {
+    if (yaml.split.length === 0) return false;
     const inside = yaml.split.filter(({ start }) => start >= node.start && start < node.end);
     const id = idOf(node);
     for (const { start } of inside) if (id !== null) owners.set(start, id);
@@ -113,29 +135,29 @@ export function readWhole(file: SourceFile, context: QuantityContext): FileRecor
   const source = yaml.root.entries.find((entry) => entry.key === "source" && !apart(entry.value)) ?? null;
   for (const entry of yaml.root.entries) {
     if (entry.key === "source" || entry.key.startsWith("x-")) continue;
-    const list = listNames.find((name) => name === entry.key);
-    if (!list) findings.push(unknownList(file.path, entry, yaml.root));
+    const list = listNamed(entry.key);
+    if (!list) found.keep(unknownList(file.path, entry, yaml.root, found.isFull()));
     else if (entry.value.is === "list") {
       for (const node of entry.value.items) {
         if (apart(node))
           spoilt.push({
             id: idOf(node) ?? "",
-            ...(node.is === "map" ? { written: { file: file.path, node } } : {}),
+            ...(node.is === "map" ? { written: { list, file: file.path, node } } : {}),
           });
         else if (node.is === "map") keep(readRecord(list, node, source, file.path, decoder));
-        else findings.push(notARecord(file.path, node));
+        else found.keep(notARecord(file.path, node));
       }
-    } else if (!isEmpty(entry.value)) findings.push(notARecord(file.path, entry.value));
+    } else if (!isEmpty(entry.value)) found.keep(notARecord(file.path, entry.value));
   }
   function keep(read: AnyRecord | Spoilt): void {
-    if ("list" in read) records.push(read);
-    else spoilt.push(read);
+    if (!("list" in read)) spoilt.push(read);
+    else records.push(trees ? rooted(read, trees, records.length + spoilt.length) : read);
   }
   const split = yaml.findings.map((one) => {
     const owner = one.rule === "split-value" ? owners.get(one.at?.start ?? -1) : undefined;
     return owner === undefined ? one : { ...one, about: [owner] };
   });
-  return { records, spoilt, findings: [...split, ...findings, ...decoder.findings] };
+  return { records, spoilt, findings: [...split, ...found.all(), ...decoder.findings] };
 }
 
 /** The id that a record is written with. */
@@ -156,18 +178,30 @@ export function readRecord(
   const node = withSource(written, source, "from" in kind.fields);
   const id = idOf(node);
   decoder.concerning("id" in kind.fields ? id : null);
-  const read = decoder.map(node, { ...kind.fields, ...everywhere }, { whole: ["because"] });
+  const read = decoder.map(node, fieldsOf(list), costly);
   const values = read && meetsNeeds(kind, node, read, decoder) ? read : null;
-  if (values === null) return { id: id ?? "", written: { file, node } };
+  if (values === null) return { id: id ?? "", written: { list, file, node } };
   // The decoder gave each field the meaning that the grammar's table has for it.
   return { list, id: "id" in values ? id : null, values, file, node } as unknown as AnyRecord;
 }
+
+const fieldsByList: ReadonlyMap<ListName, Fields> = new Map(
+  listNames.map((list) => [list, { ...kindOf(list).fields, ...everywhere }]),
+);
+
+/** The fields that records of a list may have. */
+export function fieldsOf(list: ListName): Fields {
+  return fieldsByList.get(list) ?? everywhere;
+}
+
+/** Of these lists a bad entry costs the record. */
+const costly = { whole: ["because"] };
 
 /** Checks the sets of fields of which one must be given. */
 function meetsNeeds(kind: Kind, node: MapNode, values: Record<string, unknown>, decoder: Decoder): boolean {
   if (!kind.needs) return true;
   const { oneOf, exactly } = kind.needs;
-  const given = oneOf.filter((set) => set.split("+").every((name) => name in values));
+  const given = oneOf.filter((set) => set in values || set.split("+").every((name) => name in values));
   if (given.length === 1 || (given.length > 1 && !exactly)) return true;
   const written = oneOf.some((set) => set.split("+").some((name) => valueAt(node, name) !== null));
   const choices = eitherOf(oneOf.map((set) => allOf(set.split("+"))));
@@ -181,16 +215,13 @@ function allOf(names: readonly string[]): Said {
   return others.reduce((before, other) => say`${before} and ${other}`, one);
 }
 
-/** A file's `source` is the `from` of its records that could have one and name none. */
-function withSource(node: MapNode, source: Entry | null, hasFrom: boolean): MapNode {
-  if (!source || !hasFrom || valueAt(node, "from")) return node;
-  return { ...node, entries: [...node.entries, { ...source, key: "from" }] };
-}
+const lists = likenessAmong(listNames);
 
-function unknownList(file: string, entry: Entry, root: MapNode): Finding {
-  const near = nearest(entry.key, listNames);
+function unknownList(file: string, entry: Entry, root: MapNode, isCounted: boolean): Finding {
   const at = { file, start: entry.keyStart, end: entry.keyEnd };
-  const only = slipFor(entry.key, listNames);
+  if (isCounted) return finding("unknown-field", entry.key, at);
+  const near = lists.nearTo(entry.key);
+  const only = lists.meantBy(entry.key);
   const free = only !== null && valueAt(root, only) === null;
   const fix = free ? { label: say`Write ${only}`, edits: [{ ...at, text: only }] } : null;
   return finding(

@@ -4,7 +4,8 @@ import * as z from "zod";
 import { say } from "../base/text/said/said.ts";
 import type { Text } from "../base/text/said/said.ts";
 import type { Lens } from "../build.ts";
-import { NoCorpus, readCorpusFolder } from "../host/corpus-folder.ts";
+import { NoCorpus } from "../host/corpus-folder.ts";
+import { keptReading } from "../host/reading/kept.ts";
 import { zipOf } from "../host/telling/files/zip.ts";
 import type { Kind } from "../host/telling/kind.ts";
 import { kinds } from "../host/telling/kinds.ts";
@@ -96,7 +97,8 @@ async function made(
     ...(asOf === null ? {} : { asOf }),
     ...(suppose === null ? {} : { suppose }),
   };
-  const work = await atWork(folder, readCorpusFolder(folder), tools);
+  const reading = keptReading(folder);
+  const work = await atWork(folder, reading.files(), { ...tools, reading });
   const told = await toldOf(folder, work, { lens, reach: kind.reach, today: todayHere() });
   if ("unreadable" in told)
     return { refused: say`Unreadable corpus, expected one without errors in \`${"corpus.yaml"}\`` };

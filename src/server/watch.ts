@@ -5,6 +5,8 @@ export interface Watcher {
   readonly onChange: (tell: () => void) => () => void;
   /** Tells of a change that is none of a file that is read. */
   readonly tell: () => void;
+  /** Watches these folders besides, and no others that it watched before. */
+  readonly also: (folders: readonly string[]) => void;
   readonly close: () => Promise<void>;
 }
 
@@ -14,8 +16,13 @@ const quiet = 60;
 /** Watches a corpus's folder; names that begin with a dot are passed over. */
 export function watchFolder(folder: string): Watcher {
   const listeners = new Set<() => void>();
+  let others: readonly string[] = [];
+  const below = (path: string): string => {
+    const root = [folder, ...others].find((one) => path.startsWith(one)) ?? "";
+    return path.slice(root.length);
+  };
   const watcher = watch(folder, {
-    ignored: (path) => /(^|[/\\])(\.[^/\\.][^/\\]*|node_modules)([/\\]|$)/.test(path.slice(folder.length)),
+    ignored: (path) => /(^|[/\\])(\.[^/\\.][^/\\]*|node_modules)([/\\]|$)/.test(below(path)),
     ignoreInitial: true,
     followSymlinks: false,
   });
@@ -33,6 +40,13 @@ export function watchFolder(folder: string): Watcher {
       return () => void listeners.delete(tell);
     },
     tell: tellAll,
+    also: (folders) => {
+      const gone = others.filter((one) => !folders.includes(one));
+      const fresh = folders.filter((one) => !others.includes(one));
+      others = folders;
+      if (gone.length > 0) watcher.unwatch([...gone]);
+      if (fresh.length > 0) watcher.add([...fresh]);
+    },
     close: async () => {
       clearTimeout(waiting);
       await watcher.close();

@@ -6,7 +6,7 @@ import { formatOf } from "../../src/read/bibliography/incoming/formats.ts";
 import { planned } from "../../src/read/bibliography/incoming/plan.ts";
 import type { Choice, Plan } from "../../src/read/bibliography/incoming/plan.ts";
 import { shelfOf } from "../../src/read/bibliography/incoming/shelf.ts";
-import { readSettings } from "../../src/read/settings.ts";
+import { readSettings } from "../../src/read/settings/settings.ts";
 
 /** The files of a corpus by their paths. */
 export type Files = Readonly<Record<string, string>>;

@@ -6,6 +6,7 @@ import { declaredInThreads } from "../guest/node-thread.ts";
 import { standInFor } from "../guest/stand-in.ts";
 import type { MemoStore } from "../memo-store.ts";
 import { allowedGuests } from "../permissions.ts";
+import type { KeptReading } from "../reading/kept.ts";
 import { computingInThreads } from "../threads/node-computing.ts";
 import type { Told } from "./kind.ts";
 
@@ -17,6 +18,8 @@ export interface Tools {
   readonly script: URL;
   /** Where outcomes are kept for the next time; null where none are to be. */
   readonly store: MemoStore | null;
+  /** What was read of the folder before, and is kept for the next time; left out where nothing is to be. */
+  readonly reading?: Pick<KeptReading, "memo" | "keep">;
   /** Is told how far a long run is. */
   readonly progress?: (text: string) => void;
 }
@@ -34,9 +37,10 @@ export interface AtWork {
 export async function atWork(
   folder: string,
   files: readonly SourceFile[],
-  { plugins, script, store, progress }: Tools,
+  { plugins, script, store, reading, progress }: Tools,
 ): Promise<AtWork> {
-  const memo = emptyMemo(store?.load() ?? new Map<string, Outcome>());
+  const outcomes = emptyMemo(store?.load() ?? new Map<string, Outcome>());
+  const memo = reading ? { ...outcomes, read: reading.memo } : outcomes;
   const guests = await declaredInThreads(script, allowedGuests(folder, files, plugins));
   const all = [...plugins, ...guests.map(standInFor)];
   const computing = computingInThreads(script, guests);
@@ -51,6 +55,7 @@ export async function atWork(
         reach,
         ...(progress ? { progress } : {}),
       });
+      reading?.keep();
       if (memo.compute.size > kept) store?.save(memo.compute);
       kept = memo.compute.size;
       return checked;

@@ -1,7 +1,7 @@
 import type { Finding, Id, Level } from "../../base/finding.ts";
 import type { Graph } from "../../link/graph.ts";
 import { withheldIn } from "../../link/withheld.ts";
-import type { Acceptance } from "../../read/settings.ts";
+import type { Acceptance } from "../../read/settings/settings.ts";
 
 /** A finding at the level the scholar gave its rule, or null when it is off; errors stay errors. */
 export function levelled(finding: Finding, levels: ReadonlyMap<string, Level | "off">): Finding | null {

@@ -26,9 +26,8 @@ export function mentionsIn(graph: Graph): readonly Mention[] {
   };
   for (const { list, id, file, node } of [...graph.records.values(), ...graph.leftOut])
     inFields(node, fieldsOf(list), take(id, file));
-  for (const { file, node } of unread(graph)) {
-    if (!graph.leftOut.some((one) => one.node === node)) inSpoilt(node, take(null, file));
-  }
+  const isLeftOut = new Set<object>(graph.leftOut);
+  for (const one of unread(graph)) if (!isLeftOut.has(one)) inSpoilt(one.node, take(null, one.file));
   inFields(graph.settings.node, settingsFields, take(null, graph.settings.file));
   return [...found.values()];
 }

@@ -2,6 +2,7 @@ import type { Id } from "../../base/finding.ts";
 import type { ListName } from "../../read/grammar/field.ts";
 import { kindOf } from "../../read/grammar/kinds.ts";
 import type { WrittenMap } from "../../read/edit/written.ts";
+import { isOfUse } from "../../read/settings/use.ts";
 import type { Graph } from "../graph.ts";
 
 /** An id for a new record, drawn from what it says, that nothing else has; `taken` are ids given meanwhile. */
@@ -11,7 +12,7 @@ export function newId(
   record: WrittenMap,
   taken: ReadonlySet<Id> = new Set(),
 ): Id {
-  const base = `${under(record)}${drawn(list, record)}`;
+  const base = `${under(graph, record)}${drawn(list, record)}`;
   const there = takenIn(graph);
   const free = (id: Id): boolean => !there.has(id) && !taken.has(id);
   for (let count = 1; ; count++) {
@@ -20,22 +21,27 @@ export function newId(
   }
 }
 
-const known = new WeakMap<Graph, ReadonlySet<Id>>();
+/** Ids that cannot be given to anything else. */
+type Taken = Pick<ReadonlySet<Id>, "has">;
 
-/** Every id and key that stands for something already, read or not. */
-export function takenIn(graph: Graph): ReadonlySet<Id> {
+const known = new WeakMap<Graph, Taken>();
+
+/** Every id and key that stands for something already, read or not, and what is called as if it were of another corpus that is used. */
+export function takenIn(graph: Graph): Taken {
   const before = known.get(graph);
   if (before) return before;
   const lost = [...graph.leftOut, ...(graph.spoilt ?? [])].map((one) => one.id);
-  const all = new Set([...graph.records.keys(), ...graph.sources.keys(), ...lost]);
+  const there = new Set([...graph.records.keys(), ...graph.sources.keys(), ...lost]);
+  // `OF:DIMENSION` may be of a thing there, and is of this corpus.
+  const all = { has: (id: Id) => there.has(id) || (isOfUse(graph.used, id) && !id.includes(":")) };
   known.set(graph, all);
   return all;
 }
 
-/** A part is called after its whole. */
-function under(record: WrittenMap): string {
+/** A part is called after its whole, unless that is of another corpus: so begins no name of this one. */
+function under(graph: Graph, record: WrittenMap): string {
   const whole = record["part-of"];
-  return typeof whole === "string" && whole !== "" ? `${whole}/` : "";
+  return typeof whole === "string" && whole !== "" && !isOfUse(graph.used, whole) ? `${whole}/` : "";
 }
 
 const longest = 40;

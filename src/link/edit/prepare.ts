@@ -17,6 +17,7 @@ import { newId, takenIn } from "./new-id.ts";
 import { placeOf } from "./place.ts";
 import { renaming } from "./renamed.ts";
 import { stepOf } from "./step.ts";
+import { ownTexts, refusedAsTheirs } from "./theirs.ts";
 import { inOneStep } from "./together.ts";
 
 /** What a corpus is changed from: what its files say, and their texts. */
@@ -26,7 +27,10 @@ export interface Ground {
 }
 
 /** The changes of files that an action comes to, as the files now are; no file is changed by it. */
-export function prepared(ground: Ground, action: Action): Prepared {
+export function prepared(given: Ground, action: Action): Prepared {
+  const refused = refusedAsTheirs(given.graph, action);
+  if (refused) return refused;
+  const ground = { ...given, files: ownTexts(given.graph, given.files) };
   const texts = new Map(ground.files);
   const done = doneIn(ground, texts, action);
   if (!("made" in done)) return done;

@@ -224,6 +224,8 @@ function asSupposed(graph: Graph, id: Id, label: Text): Text {
 }
 
 function labelOr(graph: Graph, words: string): Text {
+  // A relation may be put before another, and so on in a circle: what it says is not said again within.
+  if (graph.records.get(words)?.list === "relations" && !withheldIn(graph)(words)) return words;
   return graph.records.has(words) || graph.sources.has(words) ? labelText(graph, words) : words;
 }
 

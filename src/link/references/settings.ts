@@ -6,21 +6,23 @@ import { slipAmong } from "../../base/text/slip.ts";
 import type { Source } from "../../read/bibliography/read.ts";
 import { suchAs } from "../../read/decode/named.ts";
 import { spanOf } from "../../read/record.ts";
-import type { Settings } from "../../read/settings.ts";
+import type { Settings } from "../../read/settings/settings.ts";
+import { nodeAt } from "../../read/yaml/tree.ts";
 import type { Step } from "../../read/yaml/tree.ts";
 import type { AnyLinked } from "../graph.ts";
 
-/** Ids in the settings that lead nowhere, with the nearest names. */
+/** Ids in the settings that lead nowhere, with the nearest names; of what is lost with what it stood in something else was told. */
 export function misplacedSettings(
   settings: Settings,
   records: ReadonlyMap<Id, AnyLinked>,
   sources: ReadonlyMap<Id, Source>,
+  isLost: (id: Id) => boolean,
 ): readonly Finding[] {
   const place = { file: settings.file, node: settings.node };
   const names = [...records.keys(), ...sources.keys()];
   const [nearest, slip] = [nearestAmong(names), slipAmong(names)];
   const tell = (id: Id, path: readonly Step[]): readonly Finding[] => {
-    if (records.has(id) || sources.has(id)) return [];
+    if (records.has(id) || sources.has(id) || isLost(id)) return [];
     const near = nearest(id);
     const meant = slip(id);
     const at = spanOf(place, ...path);
@@ -31,8 +33,11 @@ export function misplacedSettings(
     const message = say`Unknown id \`${id}\`, expected ${suchAs(say`a record or a source`, near)}`;
     return [finding("unknown-reference", message, at, { fix })];
   };
+  const list = nodeAt(settings.node, ["withhold"]);
+  // What the corpora that are used withhold stands behind.
+  const own = list === settings.node ? 0 : list.is === "list" ? list.items.length : 1;
   return [
-    ...settings.withhold.flatMap((id, at) => tell(id, ["withhold", at])),
+    ...settings.withhold.slice(0, own).flatMap((id, at) => tell(id, ["withhold", at])),
     ...settings.accept.flatMap((one, at) =>
       one.about.flatMap((id, n) => tell(id, ["accept", at, "about", n])),
     ),

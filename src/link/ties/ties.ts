@@ -6,7 +6,7 @@ import { kindWords } from "../../base/unit/kind-words.ts";
 import { coded, row, say } from "../../base/text/said/said.ts";
 import { suchAs } from "../../read/decode/named.ts";
 import { spanOf } from "../../read/record.ts";
-import type { DimensionSetting, Settings } from "../../read/settings.ts";
+import type { DimensionSetting, Settings } from "../../read/settings/settings.ts";
 import { folded } from "../dimension.ts";
 import { readSum } from "./expression.ts";
 import type { Unread, WrittenTerm } from "./expression.ts";

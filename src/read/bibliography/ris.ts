@@ -143,7 +143,9 @@ function converted(
   }
 }
 
-function linesOf(text: string): readonly Line[] {
+function linesOf(asKept: string): readonly Line[] {
+  // A line may end in a carriage return alone.
+  const text = asKept.includes("\r") ? asKept.replace(/\r(?!\n)/gu, "\n") : asKept;
   const lines: Line[] = [];
   for (let start = text.charCodeAt(0) === 0xfeff ? 1 : 0; start < text.length;) {
     const stop = text.indexOf("\n", start);

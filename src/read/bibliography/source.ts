@@ -37,7 +37,8 @@ export interface Reading {
 
 /** The source of an entry: names, year and label are drawn from its CSL. */
 export function sourceOf(reading: Reading): Source {
-  const { csl, span, keySpan, andOthers = false } = reading;
+  const { span, keySpan, andOthers = false } = reading;
+  const csl = keyedWhole(reading.csl);
   const named = csl.author?.length ? csl.author : (csl.editor ?? []);
   const names = named.map((name, place) => {
     const orcid = reading.orcids?.[place] ?? null;
@@ -55,6 +56,12 @@ export function sourceOf(reading: Reading): Source {
     label: label(csl, names, andOthers),
     members: [],
   };
+}
+
+/** An entry whose key has its letters whole, as one that names it is read: a file may write them in parts (Unicode NFD). */
+function keyedWhole(csl: CslItem): CslItem {
+  const id = csl.id.normalize("NFC");
+  return id === csl.id ? csl : { ...csl, id };
 }
 
 /** The bare identifier in an ORCID or its web address, null when there is none. */

@@ -7,6 +7,10 @@ import type { SourceFile } from "../source-file.ts";
 /** Gathers the findings of one file of text. */
 export interface Collector {
   readonly bad: (message: Text, at: Span, more?: More) => void;
+  /** The same of a finding that is made already. */
+  readonly keep: (one: Finding) => void;
+  /** Whether the next finding would only be counted. */
+  readonly isFull: () => boolean;
   readonly all: () => readonly Finding[];
 }
 
@@ -19,13 +23,15 @@ export function collector(): Collector {
   const kept: Finding[] = [];
   let others = 0;
   let firstOther: Finding | null = null;
+  const keep = (one: Finding): void => {
+    if (kept.length < mostFindings) return void kept.push(one);
+    others++;
+    firstOther ??= one;
+  };
   return {
-    bad: (message, at, more = {}) => {
-      if (kept.length < mostFindings)
-        return void kept.push(finding(more.rule ?? "bad-value", message, at, more));
-      others++;
-      firstOther ??= finding(more.rule ?? "bad-value", message, at, more);
-    },
+    keep,
+    isFull: () => others > 0,
+    bad: (message, at, more = {}) => keep(finding(more.rule ?? "bad-value", message, at, more)),
     all: () => {
       if (firstOther === null) return kept;
       return [

@@ -1,15 +1,14 @@
-import { finding } from "../../base/finding.ts";
 import type { Edit, Finding, Fix, Id } from "../../base/finding.ts";
 import type { Json } from "../../base/json.ts";
-import { nearest } from "../../base/nearest.ts";
 import type { QuantityContext } from "../../base/quantity/quantity-text.ts";
 import { coded, count, row, say } from "../../base/text/said/said.ts";
 import type { Said, Text } from "../../base/text/said/said.ts";
-import { slipFor } from "../../base/text/slip.ts";
 import type { Field, Fields } from "../grammar/field.ts";
-import { nearOrAny, shapeWords } from "./named.ts";
-import { choiceOf, leavesIn, saidBy } from "./leaf.ts";
-import type { IssueFacts, Leaves } from "./leaf.ts";
+import { bare } from "./bare.ts";
+import { collector } from "./collector.ts";
+import { likenessIn, nearOrAny, requiredIn, shapeWords } from "./named.ts";
+import { choiceOf, leavesIn } from "./leaf.ts";
+import type { Fail, Leaves } from "./leaf.ts";
 import { isEmpty, plainOf, valueAt } from "../yaml/tree.ts";
 import type { Entry, MapNode, Node } from "../yaml/tree.ts";
 import { quoted } from "../yaml/split.ts";
@@ -22,7 +21,10 @@ export interface Decoder {
   readonly concerning: (id: Id | null) => void;
   /** Adds a finding about a whole record. */
   readonly tell: (message: Text, node: Node) => void;
+  /** What was told: the first thousand findings, and of the others how many there are. */
   readonly findings: readonly Finding[];
+  /** How often anything was told. */
+  readonly told: () => number;
 }
 
 /** What else a map may hold, and what decides that it is no loss to lose an entry. */
@@ -44,7 +46,9 @@ export function decoderFor(
     { file, start: node.start, end: node.end, text: node.plain ? text : quoted(text) },
   ],
 ): Decoder {
-  const findings: Finding[] = [];
+  const found = collector();
+  let told = 0;
+  let isTrial = false;
   let about: readonly Id[] = [];
   const standard = leavesIn(context);
   const covered = new Map<1 | 2, Leaves>();
@@ -56,7 +60,8 @@ export function decoderFor(
     rule = "bad-value",
     fix: Fix | null = null,
   ): void => {
-    findings.push(finding(rule, message, { file, start, end }, { fix, about }));
+    told++;
+    if (!isTrial) found.bad(message, { file, start, end }, { rule, fix, about });
   };
 
   const leavesFor = (node: MapNode): Leaves => {
@@ -68,35 +73,36 @@ export function decoderFor(
     return known;
   };
 
+  /** The text that is being read. */
+  let here: Node & { is: "text" } = { is: "text", text: "", plain: true, start: 0, end: 0 };
+
+  /** Tells at its place what is wrong with the text that is being read. */
+  const fail: Fail = (said, { rule, start, end, replacement } = {}) => {
+    const node = here;
+    // Offsets within the text are offsets in the file only where the text stands as it is.
+    const inside = node.plain && start !== undefined && node.end - node.start === node.text.length;
+    // The line end of a text under its key stays where it is.
+    const put = replacement?.trim();
+    const edits = put === undefined ? null : putting(node, put);
+    const fix = put === undefined || edits === null ? null : { label: say`Write ${put}`, edits };
+    tell(
+      said,
+      inside ? node.start + start : node.start,
+      inside && end !== undefined ? node.start + end : node.end,
+      rule,
+      fix,
+    );
+    return null;
+  };
+
   const leaf = (type: keyof Leaves, node: Node, leaves: Leaves): unknown => {
     if (node.is !== "text") return wrong(node, say`a single value`);
-    return checked(leaves[type].safeParse(node.text), node);
+    here = node;
+    return leaves[type](node.text, fail);
   };
 
   const wrong = (node: Node, expected: Said): null => {
     tell(say`Unexpected ${shapeWords[node.is]}, expected ${expected}`, node.start, node.end);
-    return null;
-  };
-
-  /** The value of a check that passed, or null with what it said told at its place. */
-  const checked = (
-    result: { success: true; data: unknown } | { success: false; error: { issues: readonly object[] } },
-    node: Node & { is: "text" },
-  ): unknown => {
-    if (result.success) return result.data;
-    for (const issue of result.error.issues) {
-      const told = issue as { message: string; params?: IssueFacts };
-      const { params } = told;
-      // Offsets within the text are offsets in the file only where the text stands as it is.
-      const inside = node.plain && params?.start !== undefined && node.end - node.start === node.text.length;
-      const start = inside ? node.start + (params?.start ?? 0) : node.start;
-      const end = inside && params?.end !== undefined ? node.start + params.end : node.end;
-      // The line end of a text under its key stays where it is.
-      const put = params?.replacement?.trim();
-      const edits = put === undefined ? null : putting(node, put);
-      const fix = put === undefined || edits === null ? null : { label: say`Write ${put}`, edits };
-      tell(saidBy(told), start, end, params?.rule, fix);
-    }
     return null;
   };
 
@@ -108,8 +114,13 @@ export function decoderFor(
   ): readonly unknown[] | null => {
     if (node.is === "map") return wrong(node, say`a value or a list of values`);
     const entries = node.is === "list" ? node.items : [node];
-    const good = entries.map((entry) => leaf(type, entry, leaves)).filter((value) => value !== null);
-    return whole && good.length < entries.length ? null : good;
+    const good: unknown[] = [];
+    for (const entry of entries) {
+      const read = leaf(type, entry, leaves);
+      if (read !== null) good.push(read);
+    }
+    // A list that grew has room for seventeen, and hundreds of thousands of one or two are kept: hence the copy.
+    return whole && good.length < entries.length ? null : good.slice();
   };
 
   const mapOf = (
@@ -120,6 +131,12 @@ export function decoderFor(
     if (node.is !== "map") return wrong(node, say`a map of names to values`);
     const pairs = node.entries.map((entry) => [entry.key, leaf(type, entry.value, leaves)] as const);
     return new Map(pairs.filter(([, value]) => value !== null));
+  };
+
+  const choice = (of: readonly string[], node: Node): unknown => {
+    if (node.is !== "text") return wrong(node, say`one word`);
+    here = node;
+    return choiceOf(of)(node.text, fail);
   };
 
   const itemsOf = (field: Field & { type: "items" }, node: Node): readonly unknown[] => {
@@ -159,9 +176,7 @@ export function decoderFor(
       case "probability":
         return node.is === "map" ? mapOf("chance", node, leaves) : leaf("chance", node, leaves);
       case "choice":
-        return node.is === "text"
-          ? checked(choiceOf(field.of).safeParse(node.text), node)
-          : wrong(node, say`one word`);
+        return choice(field.of, node);
       case "group":
         return node.is === "map" ? map(node, field.fields) : wrong(node, say`a map of fields`);
       case "items":
@@ -172,8 +187,9 @@ export function decoderFor(
         return plainOf(node) as Json;
       default: {
         const read = leaf(field.type, node, leaves);
-        const letters = typeof read === "string" ? [...read].length : 0;
-        if (field.most === undefined || letters <= field.most) return read;
+        if (field.most === undefined || typeof read !== "string") return read;
+        const letters = [...read].length;
+        if (letters <= field.most) return read;
         tell(
           say`Unexpected length of ${count(letters)} letters, expected at most ${String(field.most)}`,
           node.start,
@@ -185,9 +201,10 @@ export function decoderFor(
   };
 
   const unknownField = (entry: Entry, fields: Fields, node: MapNode): void => {
-    const names = Object.keys(fields);
-    const near = nearest(entry.key, names);
-    const meant = slipFor(entry.key, names);
+    if (found.isFull()) return tell(entry.key, entry.keyStart, entry.keyEnd);
+    const { names, nearTo, meantBy } = likenessIn(fields);
+    const near = nearTo(entry.key);
+    const meant = meantBy(entry.key);
     const field = meant === null ? undefined : fields[meant];
     const free = meant !== null && valueAt(node, meant) === null;
     const fix =
@@ -207,17 +224,19 @@ export function decoderFor(
   };
 
   /** Whether a value is what a field takes; nothing is told. */
-  const reads = (field: Field, node: Node, within: MapNode): boolean => {
-    const told = findings.length;
-    value(field, node, leavesFor(within), true);
-    const good = findings.length === told;
-    findings.length = told;
-    return good;
+  const reads = (field: Field, node: Node, map: MapNode): boolean => {
+    const [before, outer] = [told, isTrial];
+    isTrial = true;
+    value(field, node, leavesFor(map), true);
+    isTrial = outer;
+    const isGood = told === before;
+    told = before;
+    return isGood;
   };
 
   const map = (node: MapNode, fields: Fields, open: Open = {}): Record<string, unknown> | null => {
     const leaves = leavesFor(node);
-    const values = Object.create(null) as Record<string, unknown>;
+    const values = Object.create(bare) as Record<string, unknown>;
     let whole = true;
     for (const entry of node.entries) {
       const field = Object.hasOwn(fields, entry.key) ? fields[entry.key] : undefined;
@@ -240,22 +259,22 @@ export function decoderFor(
         if (field.required || costly) whole = false;
       } else values[entry.key] = read;
     }
-    const missing = Object.entries(fields).filter(([name, field]) => field.required && !hasValue(node, name));
+    const missing = requiredIn(fields).filter((name) => !hasValue(node, name));
     if (missing.length > 0) {
-      const names = row(
-        missing.map(([name]) => coded(name)),
-        "comma",
-      );
-      tell(say`Missing ${names}, expected in every such record`, node.start, node.start + 1);
+      const names = row(missing.map(coded), "comma");
+      tell(say`Missing ${names}, expected in every such record`, ...beginning(node));
     }
     return whole && missing.length === 0 ? values : null;
   };
 
   return {
     map,
-    findings,
+    get findings() {
+      return found.all();
+    },
+    told: () => told,
     concerning: (id) => (about = id === null ? [] : [id]),
-    tell: (message, node) => tell(message, node.start, node.start + 1),
+    tell: (message, node) => tell(message, ...beginning(node)),
   };
 }
 
@@ -268,4 +287,9 @@ function hasValue(node: MapNode, name: string): boolean {
 function standingFor(node: Node, key: string): MapNode {
   const { start, end } = node;
   return { is: "map", start, end, entries: [{ key, keyStart: start, keyEnd: start, value: node }] };
+}
+
+/** Where something begins; an empty file has nothing there. */
+function beginning(node: Node): readonly [start: number, end: number] {
+  return [node.start, Math.min(node.start + 1, node.end)];
 }

@@ -8,7 +8,7 @@ import type { ListName } from "../grammar/field.ts";
 import type { SourceFile } from "../source-file.ts";
 import { alone, large, piecesOf, readPiece } from "../yaml/pieces.ts";
 import { masked } from "../yaml/split.ts";
-import { readYaml } from "../yaml/text.ts";
+import { readYaml, withLineFeeds } from "../yaml/text.ts";
 import type { YamlText } from "../yaml/text.ts";
 import type { Desk, Manner } from "./change/desk.ts";
 import { setAt } from "./change/set.ts";
@@ -21,6 +21,7 @@ import { addRecords } from "./records/add.ts";
 import { atEnd } from "./records/lists.ts";
 import { tableOf } from "./records/table.ts";
 import { takeRecord } from "./records/take.ts";
+import { isEndless } from "./site/endless.ts";
 import { isFlow, saidAt } from "./site/site.ts";
 import type { Part, Site } from "./site/site.ts";
 import { sitesIn } from "./site/sites.ts";
@@ -45,8 +46,9 @@ const manners: readonly Manner[] = [
  */
 export function textEdits(file: SourceFile, change: TextChange): readonly Edit[] | CannotChange {
   if (file.path.endsWith(".csv")) return tableEdits(file, change);
-  const inItem = file.text.length >= large && change.is === "field" ? editsInItem(file, change) : null;
-  return inItem ?? editsIn(file, change);
+  const read = { ...file, text: withLineFeeds(file.text) };
+  const inItem = read.text.length >= large && change.is === "field" ? editsInItem(read, change) : null;
+  return inItem ?? editsIn(read, change);
 }
 
 /** So many records of a large file tell how its writer writes. */
@@ -81,6 +83,10 @@ function editsIn(
   if (!before.root)
     return { problem: say`Unexpected file \`${path}\` that cannot be read, expected it mended first` };
   const sites = sitesIn(masked(text, before.split));
+  if (sites.root && isEndless(sites.root))
+    return {
+      problem: say`Unexpected file \`${path}\` with aliases that cannot be read, expected it mended first`,
+    };
   const start = "record" in change ? change.record : change.is === "add" ? change.after : undefined;
   const place = start === undefined ? null : recordAt(sites, start);
   if (start !== undefined && !place)

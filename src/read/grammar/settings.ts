@@ -75,6 +75,18 @@ export const settingsFields = {
     },
   },
   withhold: { type: "texts", doc: say`Ids that appear in no output.` },
+  use: {
+    type: "items",
+    doc: say`Other corpora whose artefacts and bibliographies are used.`,
+    fields: {
+      as: { type: "text", required: true, doc: say`The name before their ids here, a slash between.` },
+      folder: {
+        type: "text",
+        required: true,
+        doc: say`The folder of the corpus: inside this one, or beside it as ${coded("../NAME")}.`,
+      },
+    },
+  },
 } as const satisfies Fields;
 
 /** The settings as read, before defaults. */

@@ -1,16 +1,16 @@
-import { finding } from "../../base/finding.ts";
-import type { Edit, Finding } from "../../base/finding.ts";
-import { nearest } from "../../base/nearest.ts";
+import type { Edit } from "../../base/finding.ts";
+import { nearestAmong } from "../../base/nearest.ts";
 import { parseQuantity } from "../../base/quantity/quantity-text.ts";
 import type { QuantityContext } from "../../base/quantity/quantity-text.ts";
 import { say } from "../../base/text/said/said.ts";
-import { slipFor } from "../../base/text/slip.ts";
+import { slipAmong } from "../../base/text/slip.ts";
+import { collector } from "../decode/collector.ts";
 import { decoderFor } from "../decode/decode.ts";
 import { nearOrAny } from "../decode/named.ts";
 import { everywhere, kindOf } from "../grammar/kinds.ts";
 import type { AnyRecord, FileRecords, Spoilt } from "../record.ts";
 import { readRecord } from "../records.ts";
-import type { Settings } from "../settings.ts";
+import type { Settings } from "../settings/settings.ts";
 import type { SourceFile } from "../source-file.ts";
 import { readTable } from "./csv.ts";
 import type { Cell } from "./csv.ts";
@@ -29,19 +29,21 @@ export function readTableRecords(
   settings: Settings,
 ): FileRecords {
   const table = readTable(file);
-  const findings: Finding[] = [...table.findings];
+  const unknown = collector();
   const names = [...Object.keys(kindOf(list).fields), ...Object.keys(everywhere)];
-  const also = list === "measurements" ? quantityColumns : [];
+  const columns = [...names, ...(list === "measurements" ? quantityColumns : [])];
+  const nearTo = nearestAmong(columns);
+  const meantBy = slipAmong(columns);
+  const heads = new Set(table.head.map(({ text }) => text));
   for (const cell of table.head) {
     if (list === "artefacts" && numberColumn.test(cell.text)) continue;
-    if (names.includes(cell.text) || also.includes(cell.text) || cell.text.startsWith("x-")) continue;
-    const near = nearest(cell.text, [...names, ...also]);
-    const expected = nearOrAny(near, [...names, ...also]);
-    const meant = slipFor(cell.text, [...names, ...also]);
-    const free = meant !== null && !table.head.some((one) => one.text === meant);
+    if (columns.includes(cell.text) || cell.text.startsWith("x-")) continue;
+    const expected = nearOrAny(nearTo(cell.text), columns);
+    const meant = meantBy(cell.text);
+    const free = meant !== null && !heads.has(meant);
     const fix = free ? { label: say`Write ${meant}`, edits: [{ ...cell.span, text: meant }] } : null;
     const message = say`Unknown column \`${cell.text}\`, expected ${expected}`;
-    findings.push(finding("unknown-field", message, cell.span, { fix }));
+    unknown.bad(message, cell.span, { rule: "unknown-field", fix });
   }
   const context = { ...settings.quantities, decimal: settings.decimal };
   let quantity: readonly Cell[] = [];
@@ -82,7 +84,7 @@ export function readTableRecords(
     if ("list" in read) records.push(read);
     else spoilt.push(read);
   }
-  return { records, spoilt, findings: [...findings, ...decoder.findings] };
+  return { records, spoilt, findings: [...table.findings, ...unknown.all(), ...decoder.findings] };
 }
 
 function quantityText(value: Cell, uncertainty: Cell | undefined, unit: Cell | undefined): string {

@@ -3,6 +3,20 @@ import { Lexer } from "yaml";
 /** Nesting allowed in one file; deeper texts can abort the YAML composer. */
 export const deepest = 64;
 
+/** Values allowed in one file: a file as large as may be, of records as people write them, has somewhat fewer. */
+export const mostValues = 400_000;
+
+/** Whether a text may hold more values than are read of one file: each stands in a line, behind a comma or in brackets of its own. */
+export function hasTooMany(text: string): boolean {
+  if (text.length <= mostValues) return false;
+  let values = 0;
+  for (let at = 0; at < text.length; at++) {
+    const sign = text.charCodeAt(at);
+    if (sign === 10 || sign === 44 || sign === 91 || sign === 123) values++;
+  }
+  return values > mostValues;
+}
+
 /** Marks that the lexer puts between the pieces of the text. */
 const documentStart = "\u0002";
 const flowEnd = "\u0018";

@@ -26,6 +26,9 @@ const dash = /^( *)-(?: |$)/u;
 /** What stands before and after a sign by which something is named in one item and meant in another. */
 const [beforeShared, afterShared] = [/^[\s[{,:-]?$/u, /^\S$/u];
 
+/** A key that has a line of its own: where it has no value, its item ends further on in the whole than by itself. */
+const keyAlone = /^ *(?:- +)*\?(?=\s)/mu;
+
 function isShared(text: string): boolean {
   for (const sign of ["&", "*"])
     for (let at = text.indexOf(sign); at >= 0; at = text.indexOf(sign, at + 1))
@@ -115,6 +118,7 @@ export function alone(
 /** The map of an item, with its places counted from where the item begins; null where it is none, or has anything to be told. */
 export function readPiece(file: string, text: string, piece: Piece): MapNode | null {
   const one = alone(text, piece);
+  if (keyAlone.test(one.text)) return null;
   const { root, findings, split } = readYaml(file, one.text);
   const [entry, another] = root?.entries ?? [];
   if (!entry || another || findings.length > 0 || split.length > 0 || entry.value.is !== "list") return null;

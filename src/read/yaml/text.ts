@@ -5,6 +5,7 @@ import type { Finding } from "../../base/finding.ts";
 import { say } from "../../base/text/said/said.ts";
 import type { Text } from "../../base/text/said/said.ts";
 import { tooDeepAt } from "./nesting.ts";
+import { plainTree } from "./plain/scan.ts";
 import { masked, quoted, splitRound } from "./split.ts";
 import type { Split } from "./split.ts";
 import { syntaxMessage } from "./syntax.ts";
@@ -21,11 +22,28 @@ export interface YamlText {
   readonly split: readonly { readonly start: number; readonly end: number }[];
 }
 
+/** A text in which every line end of a carriage return alone, one of the three of YAML 1.2 (5.4), is a line feed in the same place. */
+export function withLineFeeds(text: string): string {
+  return text.includes("\r") ? text.replace(/\r(?!\n)/gu, "\n") : text;
+}
+
 /**
  * Reads one YAML 1.2 document whose scalars all stay text; what cannot be read is told with its place. A value that
  * only lacks quotes is passed over and the rest is read; `mend` says what to write for it.
  */
-export function readYaml(file: string, text: string, mend: Mend = (_, whole) => quoted(whole)): YamlText {
+export function readYaml(file: string, asKept: string, mend?: Mend): YamlText {
+  const text = withLineFeeds(asKept);
+  const root = plainTree(text);
+  return root ? { root, findings: [], split: [] } : readAnyYaml(file, text, mend);
+}
+
+/** The same by the reader of all of YAML, whatever the text is. */
+export function readAnyYaml(
+  file: string,
+  asKept: string,
+  mend: Mend = (_, whole) => quoted(whole),
+): YamlText {
+  const text = withLineFeeds(asKept);
   const deep = tooDeepAt(text);
   if (deep !== null) {
     return unreadable(
@@ -45,8 +63,8 @@ export function readYaml(file: string, text: string, mend: Mend = (_, whole) => 
   const unread = document.errors.map((error) =>
     finding("unreadable-file", syntaxMessage(error.code, error.message), {
       file,
-      start: error.pos[0],
-      end: Math.max(error.pos[1], error.pos[0] + 1),
+      start: Math.min(error.pos[0], text.length),
+      end: Math.min(Math.max(error.pos[1], error.pos[0] + 1), text.length),
     }),
   );
   const findings: Finding[] = splits.map(({ key, start, end, message }) => {

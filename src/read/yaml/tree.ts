@@ -42,7 +42,8 @@ export type Step = string | number;
 
 /** The value under a key, or null. */
 export function valueAt(map: MapNode, key: string): Node | null {
-  return map.entries.find((entry) => entry.key === key)?.value ?? null;
+  for (const entry of map.entries) if (entry.key === key) return entry.value;
+  return null;
 }
 
 /** The node a path leads to, or the last one on the way; a single value counts as a list of one. */

@@ -5,6 +5,7 @@ import type { Finding, Fix } from "../../base/finding.ts";
 import { say } from "../../base/text/said/said.ts";
 import type { Text } from "../../base/text/said/said.ts";
 import { quoted, withoutComment } from "./split.ts";
+import { standing } from "./stood.ts";
 import type { Entry, Node } from "./tree.ts";
 
 const mostAliases = 100;
@@ -30,6 +31,7 @@ export function walkOf({ file, text, yaml, findings, split, mend }: Walked): Wal
   let aliases = 0;
   const seen = new Map<YamlNode, Node>();
   const open = new Set<YamlNode>();
+  const mayStand = standing();
   const tell = (rule: string, message: Text, start: number, end: number, fix: Fix | null = null): void => {
     findings.push(finding(rule, message, { file, start, end }, { fix }));
   };
@@ -74,7 +76,11 @@ export function walkOf({ file, text, yaml, findings, split, mend }: Walked): Wal
       tell("bad-value", say`Unknown alias \`${node.source}\`, expected an anchor above it`, start, end);
       return nothing;
     }
-    return walk(target);
+    const stood = walk(target);
+    if (mayStand(stood)) return stood;
+    const message = say`Unexpected alias \`${node.source}\` of a value that comes to too much, expected it written where it stands`;
+    tell("bad-value", message, start, end);
+    return nothing;
   };
 
   const scalar = (node: Scalar, start: number, end: number): Node => {

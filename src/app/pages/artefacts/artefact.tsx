@@ -1,5 +1,6 @@
 import { Fragment } from "react";
 import { Link } from "wouter";
+import { portable } from "../../../read/source-file.ts";
 import type { ArtefactPage as Artefact, Named } from "../../../show/artefacts/artefact.ts";
 import type { FieldLine } from "../../../show/pages/fields.ts";
 import { recordPath, underLens } from "../../address.ts";
@@ -42,7 +43,7 @@ export function ArtefactPage({ page, unit, asOf, toLook }: Props) {
       <p className="crossing">
         <Link href={underLens(recordPath(page.id), asOf)}>{shared.recordSheet}</Link>
       </p>
-      <ToForms kind="artefact" id={page.id} asOf={asOf} />
+      <ToForms kind="artefact" id={page.id} takenFrom={page.takenFrom} asOf={asOf} />
       <ToGrid known={{ of: page.id }} asOf={asOf} />
       <Facts title={words.whatItIs} fields={page.facts} asOf={asOf}>
         {page.placeWithheld && <p className="quiet">{words.placeWithheld}</p>}
@@ -65,7 +66,7 @@ export function ArtefactPage({ page, unit, asOf, toLook }: Props) {
             drawing={page.drawing}
             unit={unit}
             toLook={toLook}
-            name={page.id.replaceAll("/", "-")}
+            name={portable(page.id.replaceAll("/", "-"))}
           />
         </section>
       )}

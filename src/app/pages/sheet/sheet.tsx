@@ -51,10 +51,10 @@ export function SheetPage({ sheet, asOf }: { readonly sheet: Shown; readonly asO
       {sheet.kind === "image" && <ToImage id={sheet.id} asOf={asOf} />}
       {sheet.kind === "scholar" && <ToScholar id={sheet.id} asOf={asOf} />}
       {sheet.kind === "derivation" && <ToNumber id={sheet.id} asOf={asOf} />}
-      {sheet.kind === "source" && <ToEntry id={sheet.id} asOf={asOf} />}
+      {sheet.kind === "source" && sheet.takenFrom === null && <ToEntry id={sheet.id} asOf={asOf} />}
       {sheet.kind === "examination" && <ToVisit id={sheet.id} asOf={asOf} />}
       <ToPaper links={sheet.papers} source={sheet.kind === "source" ? sheet.id : null} asOf={asOf} />
-      <ToForms kind={sheet.kind} id={sheet.id} asOf={asOf} />
+      <ToForms kind={sheet.kind} id={sheet.id} takenFrom={sheet.takenFrom} asOf={asOf} />
       {(sheet.kind === "source" || sheet.kind === "passage") && (
         <ToGrid known={{ from: sheet.id }} asOf={asOf} />
       )}

@@ -1,6 +1,7 @@
 import type { Id } from "../../../base/finding.ts";
 import { build } from "../../../build.ts";
 import type { Checked, Model } from "../../../build.ts";
+import { portable } from "../../../read/source-file.ts";
 import { givenCorpus } from "../../../show/telling/given/given.ts";
 import { picturesOpen } from "../../../show/telling/given/records.ts";
 import { dataTables } from "../../../show/telling/tables/tables.ts";
@@ -65,7 +66,7 @@ async function picturesFor(
     const image = await imageOf(folder, values.file);
     if ("refused" in image) continue;
     const ending = { "image/svg+xml": "svg", "image/png": "png", "image/jpeg": "jpg" }[image.type];
-    const path = `images/${id.replaceAll("/", "--")}.${ending}`;
+    const path = `images/${portable(id.replaceAll("/", "--"))}.${ending}`;
     pictures.set(id, path);
     files.push({ path: `${place}${path}`, content: image.bytes });
   }

@@ -4,6 +4,7 @@ import { nearest } from "../../../base/nearest.ts";
 import { coded, row, say } from "../../../base/text/said/said.ts";
 import type { Said, Text } from "../../../base/text/said/said.ts";
 import { slipFor } from "../../../base/text/slip.ts";
+import { fileNamed, missingFile } from "../../settings/named-file.ts";
 import type { SourceFile } from "../../source-file.ts";
 import { styleTrouble } from "./csl-style.ts";
 import { defaultStyle, shippedNamed, shippedStyles } from "./shipped.ts";
@@ -41,9 +42,8 @@ export function citationStyleIn(
     const fix = meant === null ? null : { label: say`Write ${meant}`, edits: [{ ...at, text: meant }] };
     return instead("bad-value", unknownName(name), fix);
   }
-  const file = files.get(name);
-  if (!file)
-    return instead("unreadable-file", say`Missing file \`${name}\`, expected it below the corpus's folder`);
+  const file = fileNamed(files, name);
+  if (!file) return { style: { shipped: defaultStyle }, findings: [missingFile(name, files.keys(), at)] };
   if (file.problem !== undefined) return instead("unreadable-file", say`\`${name}\`: ${file.problem}`);
   const trouble = styleTrouble(file.text);
   if (!trouble) return { style: { file: name, text: file.text }, findings: [] };

@@ -5,6 +5,8 @@ import type { ListName } from "../../../read/grammar/field.ts";
 import { kindOf, listNames } from "../../../read/grammar/kinds.ts";
 import { spanOf } from "../../../read/record.ts";
 import type { WrittenMap } from "../../../read/edit/written.ts";
+import type { Used } from "../../../read/settings/used/corpus.ts";
+import { ownerOfFile } from "../../../read/settings/used/files.ts";
 import { placesIn } from "../../../base/text/lines/place.ts";
 import { withheldIn } from "../../withhold.ts";
 import { headFrom } from "../../../read/edit/head.ts";
@@ -41,6 +43,8 @@ export interface FormPage extends Pick<FormAsked, "list" | "id" | "seen" | "ente
   /** Where the record is said to be from by the head of its file. */
   readonly head: Choice | null;
   readonly where: { readonly file: string; readonly line: number } | null;
+  /** The other corpus that the record is taken from: it is changed in that one's folder alone. */
+  readonly takenFrom: Used | null;
   /** The question of which a new claim becomes an answer, with what it says now. */
   readonly answers: { readonly id: Id; readonly text: string; readonly seen: WrittenMap } | null;
   readonly checked: Checked;
@@ -75,6 +79,7 @@ function formOf(graph: Graph, texts: ReadonlyMap<string, string>, record: Found)
     kept: keptFields(graph, record),
     head: head === null ? null : choiceOf(graph, head.split(/\s/u)[0] ?? ""),
     where: { file, line },
+    takenFrom: ownerOfFile(graph.used, record.file),
     answers: null,
     checked: checkedForm(graph, asked),
   };
@@ -92,6 +97,7 @@ function newForm(graph: Graph, list: ListName, presets: FormWanted["presets"]): 
     kept: [],
     head: null,
     where: null,
+    takenFrom: null,
     answers:
       question?.list === "questions" && !withheldIn(graph)(question.id)
         ? { id: question.id, text: question.values.text, seen: seenOf(graph, question) }

@@ -88,7 +88,7 @@ export function rowsWeighed(corpus: GridCorpus, draft: GridDraft): readonly RowW
   const graph = tied(reading, rows);
   const keys = new Map(rows.map(({ record, key }) => [record.node, key]));
   const entered = graph.list("measurements").flatMap((record): readonly Entered[] => {
-    const key = keys.get(record.node);
+    const key = record.file === gridFile ? keys.get(record.node) : undefined;
     return key === undefined ? [] : [{ key, record }];
   });
   const groups = groupsIn(graph);
@@ -199,8 +199,9 @@ function takersIn(
 /** What is said against a row only once it stands beside the others: a dimension that is of two kinds among the rows. */
 function troublesIn(graph: Graph, rows: readonly Entered[]): ReadonlyMap<number, readonly Text[]> {
   const keys = new Map(rows.map(({ record, key }) => [record.node, key]));
-  const lost = graph.leftOut.flatMap(({ id, node }) => {
-    const key = keys.get(node);
+  const lost = graph.leftOut.flatMap((one) => {
+    const { id } = one;
+    const key = one.file === gridFile ? keys.get(one.node) : undefined;
     return key === undefined ? [] : [{ id, key }];
   });
   if (lost.length === 0) return new Map();

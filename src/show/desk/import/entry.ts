@@ -4,7 +4,9 @@ import { inPlace } from "../../../base/text/edit.ts";
 import { hashOf } from "../../../base/text/hash.ts";
 import type { Text } from "../../../base/text/said/said.ts";
 import type { Graph } from "../../../link/graph.ts";
+import { notHere } from "../../../link/edit/theirs.ts";
 import { namesakesOf } from "../../../link/origin/namesakes.ts";
+import { usedFor } from "../../../link/origin/used.ts";
 import { usedFields } from "../../../read/bibliography/bibtex/names.ts";
 import type { CslItem } from "../../../read/bibliography/csl.ts";
 import {
@@ -17,6 +19,7 @@ import type { Row } from "../../../read/bibliography/incoming/fields/change.ts";
 import { formatOf } from "../../../read/bibliography/incoming/formats.ts";
 import type { Format } from "../../../read/bibliography/incoming/formats.ts";
 import type { Source } from "../../../read/bibliography/source.ts";
+import type { Used } from "../../../read/settings/used/corpus.ts";
 import type { ReferenceOf } from "../../pages/sheet.ts";
 import { withheldIn } from "../../withhold.ts";
 
@@ -31,6 +34,8 @@ export interface EntryPage {
   readonly reference: ReferenceOf;
   /** Names of fields that can be added. */
   readonly names: readonly string[];
+  /** The other corpus that it is taken from: it is changed in that one's folder alone. */
+  readonly takenFrom: Used | null;
 }
 
 /** What a form of an entry comes to now: the items its reference is made from, and what stands against it. */
@@ -72,6 +77,7 @@ export function entryPage(graph: Graph, texts: ReadonlyMap<string, string>, key:
     format,
     rows: rowsOf(format, text, source),
     reference: { key, style, language: settings.language, items },
+    takenFrom: usedFor(graph, key),
     names: format === "bib" ? ["date", "year", ...usedFields].toSorted() : namesOf[format],
   };
 }
@@ -101,6 +107,8 @@ export function entryDraft(
   const { source, text, format } = one;
   const items = namesakesOf(graph, asked.key).map((other) => other.csl);
   const nothing = { items, problem: null, field: null, stale: false, changes: [] };
+  const other = usedFor(graph, asked.key);
+  if (other) return { ...nothing, problem: notHere(other) };
   if (JSON.stringify(rowsOf(format, text, source)) !== JSON.stringify(asked.seen))
     return { ...nothing, stale: true };
   const made = rowEdits(format, text, source, asked.rows);

@@ -5,14 +5,15 @@ import type { Citation } from "../../../read/grammar/field.ts";
 import { settingsFields } from "../../../read/grammar/settings.ts";
 import type { SettingsValues } from "../../../read/grammar/settings.ts";
 import { sectionNames } from "../../../read/prose/sections.ts";
-import type { Settings } from "../../../read/settings.ts";
+import type { Settings } from "../../../read/settings/settings.ts";
 import type { SourceFile } from "../../../read/source-file.ts";
 import { fileWith } from "./files.ts";
 import { writtenValues } from "./written.ts";
 
 /**
  * `corpus.yaml` of the corpus that is given: its bibliographies are those given, no tables and styles of its own go with it, and
- * what is withheld is not named. `named` tells what is there.
+ * what is withheld is not named. What is used from other corpora stands in the corpus itself, under the names that it has
+ * here. `named` tells what is there.
  */
 export function settingsGiven(
   settings: Settings,
@@ -23,6 +24,7 @@ export function settingsGiven(
   const read = decoder.map(settings.node, settingsFields) as SettingsValues | null;
   const {
     withhold: _withheld,
+    use: _use,
     decimal: _decimal,
     "measurement-tables": _measurements,
     "artefact-tables": _artefacts,

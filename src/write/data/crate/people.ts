@@ -1,4 +1,4 @@
-import type { Settings } from "../../../read/settings.ts";
+import type { Settings } from "../../../read/settings/settings.ts";
 import { addressOf } from "../graph/licence.ts";
 import { said } from "./entity.ts";
 import type { Entity } from "./entity.ts";

@@ -1,6 +1,7 @@
 import { inEnglish } from "../../../base/text/said/english.ts";
 import type { Model } from "../../../build.ts";
 import { withholdingSaid } from "../../../show/telling/withholding.ts";
+import type { Used } from "../../../read/settings/used/corpus.ts";
 import { escaped } from "../../telling/markdown/escape.ts";
 import { descriptionOf } from "./media.ts";
 import type { Differences } from "./differences.ts";
@@ -26,6 +27,7 @@ export function aboutCrate({ model, differences, withNotes }: Omit<Readme, "path
       : [`Only what was in print by the end of ${yearOf(lens.asOf)} is in it.`]),
     "Claims stand here as propositions that scholars hold or reject, never as facts. Standings are what a program works out from what was recorded, and nobody's opinion.",
     ...withholdingSaid(model.graph).map(inEnglish),
+    ...model.graph.used.flatMap(takenFrom),
     `Not in the corpus given here are ${withNotes ? "" : "notes, "}comments, who typed what, fields of the compilers' own (x-), prose, drafts and citation styles.`,
     ...(left.length === 0
       ? []
@@ -35,6 +37,18 @@ export function aboutCrate({ model, differences, withNotes }: Omit<Readme, "path
     other === 0
       ? "Read by itself, the corpus given here gives the same standings and numbers as the whole record."
       : `Read by itself, the corpus given here gives other standings or numbers in ${other} ${other === 1 ? "place" : "places"}: differences.json lists them. standings.json has those of the whole record.`,
+  ];
+}
+
+/** What is given of another corpus is for its authors to allow. */
+function takenFrom({ as, title, licence }: Used): readonly string[] {
+  if (title === null) return [];
+  const allowed =
+    licence === null
+      ? "No licence is recorded there: ask its authors before you hand it on."
+      : `What may be done with it is said there: ${escaped(licence)}.`;
+  return [
+    `Artefacts and works whose names begin with \`${as}/\` were taken from another corpus, “${escaped(title)}”. ${allowed}`,
   ];
 }
 

@@ -8,6 +8,7 @@ import { dirOf } from "../../../parts/link.tsx";
 import { entryWords as words } from "../../../words/desk/entry.ts";
 import { inReadersWords } from "../../../words/reader/said.ts";
 import { Reference } from "../../sheet/reference/reference.tsx";
+import { TakenFrom } from "../../sheet/taken-from.tsx";
 import { askEntry } from "./asking.ts";
 
 interface Props {
@@ -17,7 +18,14 @@ interface Props {
 
 /** The form of an entry: its fields as they are written, and its reference as it would be. */
 export function EntryPage({ page, asOf }: Props) {
-  return <Entry key={page.key} page={page} asOf={asOf} />;
+  const { key, label, takenFrom } = page;
+  if (takenFrom === null) return <Entry key={key} page={page} asOf={asOf} />;
+  return (
+    <article className="entry-page form-page">
+      <h1 dir={dirOf(label)}>{words.title(label)}</h1>
+      <TakenFrom corpus={takenFrom} />
+    </article>
+  );
 }
 
 /** How long nothing is typed before the reference is written anew, in milliseconds. */

@@ -11,6 +11,7 @@ import { useActions } from "../../../parts/actions.tsx";
 import { RecordLink, dirOf } from "../../../parts/link.tsx";
 import { formWords as words } from "../../../words/desk/forms.ts";
 import { inReadersWords } from "../../../words/reader/said.ts";
+import { TakenFrom } from "../taken-from.tsx";
 import { Clashes } from "./clashes.tsx";
 import { FieldIn } from "./fields/field.tsx";
 import { formPath } from "./paths.ts";
@@ -24,6 +25,13 @@ import { marks } from "../../../words/reader/marks.ts";
 /** The form of a new record, or of one that is to be changed. */
 export function FormPage({ page }: { readonly page: Page }) {
   const at = formPath(page);
+  if (page.takenFrom !== null)
+    return (
+      <article className="form-page">
+        <Heading page={page} />
+        <TakenFrom corpus={page.takenFrom} />
+      </article>
+    );
   // Another address is another form, with nothing of this one in it.
   return <Form key={at} page={page} at={at} />;
 }

@@ -1,10 +1,12 @@
 import { Link, useLocation } from "wouter";
 import { kindOf, listNames } from "../../../../read/grammar/kinds.ts";
+import type { Used } from "../../../../read/settings/used/corpus.ts";
 import { underLens } from "../../../address.ts";
 import { useActions } from "../../../parts/actions.tsx";
 import { formWords as words } from "../../../words/desk/forms.ts";
 import { kindName } from "../../../words/desk/kinds.ts";
 import type { Wanted } from "../../../worker/messages.ts";
+import { TakenFrom } from "../taken-from.tsx";
 import { editPath, newPath } from "./paths.ts";
 
 /** What is often made next to a record of a kind: its list, the field that names the record, and what to call it. */
@@ -36,13 +38,15 @@ const beside: Readonly<Record<string, readonly (readonly [list: string, field: s
 interface Props {
   readonly kind: string;
   readonly id: string;
+  /** The other corpus that it is taken from: it is not changed here. */
+  readonly takenFrom?: Used | null;
   readonly asOf: number | null;
 }
 
 /** From a record to the forms: to change it, and to make what is often made next to it. */
-export function ToForms({ kind, id, asOf }: Props) {
+export function ToForms({ kind, id, takenFrom = null, asOf }: Props) {
   const [, go] = useLocation();
-  const changes = listNames.some((list) => kindOf(list).singular === kind);
+  const changes = takenFrom === null && listNames.some((list) => kindOf(list).singular === kind);
   const ways = [
     ...(changes ? [{ name: words.change, path: editPath(id), key: "c" }] : []),
     ...(beside[kind] ?? []).map(([list, field, name]) => ({
@@ -55,15 +59,18 @@ export function ToForms({ kind, id, asOf }: Props) {
     words.thisRecord,
     ways.map(({ name, path, key }) => ({ name, key, run: () => go(underLens(path, asOf)) })),
   );
-  if (ways.length === 0) return null;
+  if (ways.length === 0 && takenFrom === null) return null;
   return (
-    <p className="crossing to-forms">
-      {ways.map(({ name, path, key }) => (
-        <Link key={path} href={underLens(path, asOf)} aria-keyshortcuts={key ?? undefined}>
-          {name}
-        </Link>
-      ))}
-    </p>
+    <>
+      {takenFrom !== null && <TakenFrom corpus={takenFrom} />}
+      <p className="crossing to-forms">
+        {ways.map(({ name, path, key }) => (
+          <Link key={path} href={underLens(path, asOf)} aria-keyshortcuts={key ?? undefined}>
+            {name}
+          </Link>
+        ))}
+      </p>
+    </>
   );
 }
 

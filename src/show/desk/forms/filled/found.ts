@@ -19,7 +19,7 @@ export function recordOf(
   const read = graph.records.get(id) ?? graph.leftOut.find((one) => one.id === id);
   if (read) return read;
   const lost = graph.spoilt?.find((one) => one.id === id)?.written;
-  return lost ? { list, id, ...lost } : null;
+  return lost ? { ...lost, list, id } : null;
 }
 
 /** The record that has an id, wherever it stands; null where there is none, or none that may be shown. */

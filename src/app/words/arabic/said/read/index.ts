@@ -6,11 +6,13 @@ import { linksSaid } from "./links.ts";
 import { looksSaid } from "./looks.ts";
 import { recordsSaid } from "./records.ts";
 import { settingsSaid } from "./settings.ts";
+import { useSaid } from "./use.ts";
 import { valuesSaid } from "./values.ts";
 import { yamlSaid } from "./yaml.ts";
 
 /** What reading a corpus and tying it together says. */
 export const readSaid: ArabicCatalogue = {
+  ...useSaid,
   ...valuesSaid,
   ...recordsSaid,
   ...yamlSaid,

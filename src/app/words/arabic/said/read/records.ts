@@ -24,6 +24,7 @@ export const recordsSaid: ArabicCatalogue = {
   "Missing {0}, expected one in the folder": "ناقص: {0}؛ والمتوقَّع: واحد في المجلد",
   "Duplicate file `{0}`, expected it once; it is read the first time":
     "ملف مكرّر: `{0}`؛ والمتوقَّع: مرة واحدة؛ ويُقرأ في المرة الأولى",
+  "Missing file `{0}`, expected {1}": "ملف ناقص: `{0}`؛ والمتوقَّع: {1}",
   "Missing file `{0}`, expected it below the corpus's folder":
     "ملف ناقص: `{0}`؛ والمتوقَّع: أن يكون تحت مجلد المدوّنة",
   "Unexpected size of more than {0}, expected the records divided among several files":

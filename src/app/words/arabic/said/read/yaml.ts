@@ -7,6 +7,12 @@ export const yamlSaid: ArabicCatalogue = {
   "Unexpected text after a closing quote in {0}, {1}": "غير متوقَّع: نص بعد علامة الاقتباس الأخيرة في {0}؛ {1}",
   "Unexpected `{0}` at the beginning of {1}, {2}": "غير متوقَّع: `{0}` في أول {1}؛ {2}",
   "Unexpected colon inside {0}, {1}": "غير متوقَّع: نقطتان داخل {0}؛ {1}",
+  "Unexpected number of more than {0} values, expected the records divided among several files": {
+    two: "غير متوقَّع: أكثر من قيمتين؛ والمتوقَّع: أن توزَّع السجلات على عدة ملفات",
+    few: "غير متوقَّع: أكثر من {0} قيم؛ والمتوقَّع: أن توزَّع السجلات على عدة ملفات",
+    many: "غير متوقَّع: أكثر من {0} قيمة؛ والمتوقَّع: أن توزَّع السجلات على عدة ملفات",
+    other: "غير متوقَّع: أكثر من {0} قيمة؛ والمتوقَّع: أن توزَّع السجلات على عدة ملفات",
+  },
   "Unexpected nesting of more than 64 levels, expected flatter records":
     "غير متوقَّع: تداخل يزيد على 64 طبقة؛ والمتوقَّع: سجلات أقل تداخلًا",
   "Unexpected control character {0}, expected printable text": "غير متوقَّع: علامة تحكّم {0}؛ والمتوقَّع: نص يُطبع",
@@ -31,6 +37,8 @@ export const yamlSaid: ArabicCatalogue = {
   "Unexpected tag, expected a plain value": "غير متوقَّع: وسم؛ والمتوقَّع: قيمة مجرّدة",
   "Unexpected alias, expected at most 100 aliases in a file":
     "غير متوقَّع: إحالة أخرى إلى مرساة؛ والمتوقَّع: 100 في الملف على الأكثر",
+  "Unexpected alias `{0}` of a value that comes to too much, expected it written where it stands":
+    "غير متوقَّع: إحالة إلى المرساة `{0}`، وما تحيل إليه يربو على الحد؛ والمتوقَّع: القيمة مكتوبةً في موضعها",
   "Unknown alias `{0}`, expected an anchor above it": "مرساة غير معروفة: `{0}`؛ والمتوقَّع: مرساة قبلها",
   "Unexpected comment inside a value, expected quotes round a text that holds #":
     "غير متوقَّع: تعليق داخل قيمة؛ والمتوقَّع: علامتا اقتباس حول نص فيه #",

@@ -8,6 +8,7 @@ import { ownWritten } from "../../../../../read/edit/head.ts";
 import { textEdits } from "../../../../../read/edit/text-edits.ts";
 import type { TextChange } from "../../../../../read/edit/text-change.ts";
 import type { WrittenMap } from "../../../../../read/edit/written.ts";
+import { portable } from "../../../../../read/source-file.ts";
 import type { Asked } from "../asked.ts";
 import type { TableOutcome } from "../outcome.ts";
 import { tableText } from "./as-table.ts";
@@ -100,7 +101,7 @@ function freeName(path: string, texts: Texts): string {
     .replace(/[^\p{L}\p{N}_-]+/gu, "-")
     .replace(/^-+|-+$/gu, "");
   for (let n = 1; ; n++) {
-    const name = `${own === "" ? "table" : own}${n === 1 ? "" : `-${n}`}.csv`;
+    const name = `${own === "" ? "table" : portable(own)}${n === 1 ? "" : `-${n}`}.csv`;
     if (![...texts.keys()].some((one) => one.toLowerCase() === name.toLowerCase())) return name;
   }
 }

@@ -1,20 +1,22 @@
-import { finding } from "../base/finding.ts";
-import type { Finding, Id, Level } from "../base/finding.ts";
-import type { QuantityKind } from "../base/quantity.ts";
-import { isShare } from "../base/quantity/quantity-text.ts";
-import type { QuantityContext } from "../base/quantity/quantity-text.ts";
-import { coded, say } from "../base/text/said/said.ts";
-import { unitTable } from "../base/unit/unit-table.ts";
-import { ownUnit } from "../base/unit/unit.ts";
-import type { Unit } from "../base/unit/unit.ts";
-import { decoderFor } from "./decode/decode.ts";
-import { mendIn } from "./grammar/quoting.ts";
-import { settingsFields } from "./grammar/settings.ts";
-import type { SettingsValues } from "./grammar/settings.ts";
-import type { SourceFile } from "./source-file.ts";
-import { nodeAt } from "./yaml/tree.ts";
-import type { MapNode } from "./yaml/tree.ts";
-import { readYaml } from "./yaml/text.ts";
+import { finding } from "../../base/finding.ts";
+import type { Finding, Id, Level } from "../../base/finding.ts";
+import type { QuantityKind } from "../../base/quantity.ts";
+import { isShare } from "../../base/quantity/quantity-text.ts";
+import type { QuantityContext } from "../../base/quantity/quantity-text.ts";
+import { coded, say } from "../../base/text/said/said.ts";
+import { unitTable } from "../../base/unit/unit-table.ts";
+import { ownUnit } from "../../base/unit/unit.ts";
+import type { Unit } from "../../base/unit/unit.ts";
+import { decoderFor } from "../decode/decode.ts";
+import { mendIn } from "../grammar/quoting.ts";
+import { settingsFields } from "../grammar/settings.ts";
+import type { SettingsValues } from "../grammar/settings.ts";
+import type { SourceFile } from "../source-file.ts";
+import { nodeAt } from "../yaml/tree.ts";
+import type { MapNode } from "../yaml/tree.ts";
+import { readYaml } from "../yaml/text.ts";
+import { usesIn } from "./use.ts";
+import type { Use } from "./use.ts";
 
 /** A finding the scholar lives with. */
 export interface Acceptance {
@@ -65,7 +67,10 @@ export interface Settings {
   readonly dimensions: readonly DimensionSetting[];
   readonly rules: ReadonlyMap<string, Level | "off">;
   readonly accept: readonly Acceptance[];
+  /** With what is withheld in the corpora that are used, as it is called here. */
   readonly withhold: readonly Id[];
+  /** The corpora whose artefacts and bibliographies are used. */
+  readonly use: readonly Use[];
   /** How quantities are read in this corpus. */
   readonly quantities: QuantityContext;
   readonly file: string;
@@ -111,6 +116,8 @@ export function readSettings(file: SourceFile): { settings: Settings | null; fin
   };
   const plusMinus = values["plus-minus"] ?? "standard";
   const approximate = share("approximate", 0.025);
+  const used = usesIn(values.use ?? [], file.path, root);
+  extra.push(...used.findings);
   const settings: Settings = {
     title: values.title,
     language: values.language ?? "en",
@@ -141,6 +148,7 @@ export function readSettings(file: SourceFile): { settings: Settings | null; fin
     rules: levelsOf(values.rules ?? new Map(), file.path, yaml.root, extra),
     accept: (values.accept ?? []).map((one) => ({ rule: one.rule, about: one.about ?? [], why: one.why })),
     withhold: values.withhold ?? [],
+    use: used.use,
     quantities: { units: unitTable(units), approximate, plusMinus },
     file: file.path,
     node: yaml.root,
@@ -160,7 +168,11 @@ function levelsOf(
     if (level === "off" || level === "note" || level === "warning") levels.set(rule, level);
     else {
       const entry = node?.is === "map" ? node.entries.find((one) => one.key === rule) : undefined;
-      const at = { file, start: entry?.value.start ?? root.start, end: entry?.value.end ?? root.start + 1 };
+      const at = {
+        file,
+        start: entry?.value.start ?? root.start,
+        end: entry?.value.end ?? Math.min(root.start + 1, root.end),
+      };
       findings.push(
         finding(
           "bad-value",

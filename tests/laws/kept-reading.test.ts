@@ -1,0 +1,187 @@
+import {
+  mkdirSync,
+  mkdtempSync,
+  readFileSync,
+  readdirSync,
+  rmSync,
+  statSync,
+  utimesSync,
+  writeFileSync,
+} from "node:fs";
+import { tmpdir } from "node:os";
+import { dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { afterEach, beforeEach, expect, test } from "vitest";
+import { inEnglish } from "../../src/base/text/said/english.ts";
+import { readCorpusFolder } from "../../src/host/corpus-folder.ts";
+import { keptReading } from "../../src/host/reading/kept.ts";
+import type { KeptReading, Place } from "../../src/host/reading/kept.ts";
+import { packedRead, unpackedRead } from "../../src/read/decode/kept/kept.ts";
+import { readCorpus } from "../../src/read/read.ts";
+import type { FileRead, ReadMemo } from "../../src/read/read.ts";
+import { corpusOf } from "../make-corpus/corpus.ts";
+
+let folder = "";
+let file = "";
+let told: string[] = [];
+
+beforeEach(() => {
+  const base = mkdtempSync(join(tmpdir(), "variorum-kept-"));
+  [folder, file] = [join(base, "corpus"), join(base, "cache", "kept")];
+  told = [];
+  for (const { path, text } of corpusOf({ records: 250, seed: 4 })) {
+    mkdirSync(dirname(join(folder, path)), { recursive: true });
+    writeFileSync(join(folder, path), text);
+  }
+});
+afterEach(() => rmSync(dirname(folder), { recursive: true, force: true }));
+
+/** Ten minutes after the files were written: by then each can be known again. */
+const later = (): number => Date.now() + 600_000;
+
+const opened = (given: Partial<Place> = {}): KeptReading =>
+  keptReading(folder, {
+    file,
+    edition: "one",
+    now: later,
+    least: 10_000,
+    tell: (said) => void told.push(inEnglish(said)),
+    ...given,
+  });
+
+/** What was read; of the settings, which have functions, as they are written. */
+function plainly(read: ReturnType<typeof readCorpus>): object {
+  return "settings" in read ? { ...read, settings: read.settings.node } : read;
+}
+const readBy = (kept: KeptReading): object => plainly(readCorpus(kept.files(), kept.memo));
+const readCold = (): object => plainly(readCorpus(readCorpusFolder(folder), new Map()));
+
+/** What was read without its places, in one text. */
+const wordsOf = (read: object): string =>
+  JSON.stringify(read, (key, value: unknown) =>
+    key === "node" ? undefined : value instanceof Map ? [...(value as ReadonlyMap<string, unknown>)] : value,
+  );
+
+/** Reads and keeps once, and opens again. */
+function reopened(given: Partial<Place> = {}): KeptReading {
+  const first = opened(given);
+  readBy(first);
+  first.keep();
+  return opened(given);
+}
+
+/** How many files are not read again: they are given as the same objects each time. */
+function knownAgain(kept: KeptReading): number {
+  const [one, other] = [kept.files(), kept.files()];
+  return one.filter((file, place) => file === other[place]).length;
+}
+
+test("what was kept is what is read anew, places and all, and no file is read again", () => {
+  const kept = reopened();
+  expect(readBy(kept)).toEqual(readCold());
+  expect(knownAgain(kept)).toBe(kept.files().length);
+  expect(told).toEqual([]);
+  if (process.platform !== "win32") expect(statSync(file).mode & 0o777).toBe(0o600);
+  expect(readdirSync(dirname(file))).toEqual(["kept"]);
+});
+
+test("what changed is read again, and only that, whatever its size and its date say", () => {
+  const kept = reopened();
+  const path = join(folder, "scholars.yaml");
+  const { atime, mtime } = statSync(path);
+  const text = readFileSync(path, "utf8");
+  writeFileSync(path, text.replace(/name: (.)/u, "name: X"));
+  utimesSync(path, atime, mtime);
+  expect(statSync(path).size).toBe(Buffer.byteLength(text));
+  rmSync(join(folder, "talk.yaml"));
+  writeFileSync(join(folder, "more.yaml"), "claims:\n  - { id: one-more, text: One more. }\n");
+  expect(readBy(kept)).toEqual(readCold());
+  expect(knownAgain(kept)).toBe(kept.files().length - 2);
+  kept.keep();
+  const again = opened();
+  expect(wordsOf(readBy(again)) === wordsOf(readCold())).toBe(true);
+  expect(knownAgain(again)).toBe(again.files().length);
+});
+
+test("a file that was just written is read again, since it may be written once more at the same time", () => {
+  const kept = reopened({ now: Date.now });
+  expect(knownAgain(kept)).toBe(0);
+  expect(wordsOf(readBy(kept)) === wordsOf(readCold())).toBe(true);
+  const ahead = reopened({ now: () => Date.now() - 600_000 });
+  expect(knownAgain(ahead)).toBe(0);
+});
+
+test("what is spoilt is set aside and told, another edition's is passed over, and what is read stays the same", () => {
+  reopened();
+  const whole = readFileSync(file);
+  const cold = wordsOf(readCold());
+  for (const at of [0, 40, Math.floor(whole.length / 2), whole.length - 1]) {
+    const bytes = Buffer.from(whole);
+    bytes[at] = (bytes[at] ?? 0) ^ 1;
+    for (const spoilt of [bytes, bytes.subarray(0, at)]) {
+      writeFileSync(file, spoilt);
+      told = [];
+      expect(wordsOf(readBy(opened())) === cold).toBe(true);
+      if (!spoilt.equals(whole)) expect(told.length).toBeLessThanOrEqual(1);
+      if (at > 40) expect(told[0]).toMatch(/^Unexpected content of .* set aside as `kept\.set-aside`$/u);
+    }
+  }
+  writeFileSync(file, whole);
+  told = [];
+  const other = opened({ edition: "two" });
+  expect(other.memo.size).toBe(0);
+  expect(wordsOf(readBy(other)) === cold).toBe(true);
+  expect(told).toEqual([]);
+});
+
+test("of a small corpus nothing is kept, and a cache that cannot be written is passed over", () => {
+  const small = join(dirname(folder), "small");
+  mkdirSync(small);
+  writeFileSync(join(small, "corpus.yaml"), "format: 1\ntitle: Small\n");
+  const kept = keptReading(small, { file });
+  readBy(kept);
+  kept.keep();
+  expect(readdirSync(dirname(folder)).toSorted()).toEqual(["corpus", "small"]);
+  const stopped = opened({ file: join(folder, "corpus.yaml", "kept") });
+  readBy(stopped);
+  stopped.keep();
+  expect(wordsOf(readBy(stopped)) === wordsOf(readCold())).toBe(true);
+});
+
+const corpora = ["../../demo-corpus", "../corpora/erechtheion", "../corpora/planted"];
+
+test.each(corpora)("every kind of value comes back as it was: %s", (path) => {
+  const files = readCorpusFolder(fileURLToPath(new URL(path, import.meta.url)));
+  const memo: ReadMemo = new Map();
+  readCorpus(files, memo);
+  let kept = 0;
+  for (const [key, [one]] of memo) {
+    const at = key.slice(key.indexOf("\n") + 1);
+    if (!one || "prose" in one.read) continue;
+    const packed = packedRead(at, one.read);
+    if (packed === null) continue;
+    kept++;
+    const read: FileRead = unpackedRead(JSON.parse(JSON.stringify(packed)), { path: at, text: one.text });
+    expect(read).toEqual(one.read);
+    if (!("records" in read)) continue;
+    for (const { list, values } of read.records) {
+      expect("constructor" in values).toBe(false);
+      if (list === "derivations") expect(Object.getPrototypeOf(values.inputs)).toBe(null);
+    }
+  }
+  expect(kept).toBeGreaterThan(0);
+});
+
+test("what JSON would change is not kept", () => {
+  const files = [
+    { path: "corpus.yaml", text: "format: 1\ntitle: T\n" },
+    { path: "a.yaml", text: "measurements:\n  - { of: a, dimension: shift, value: -0 cm }\n" },
+    { path: "b.yaml", text: "claims:\n  - { id: a }\n" },
+  ];
+  const memo: ReadMemo = new Map();
+  readCorpus(files, memo);
+  for (const path of ["a.yaml", "b.yaml"]) {
+    const [one] = [...memo].find(([key]) => key.endsWith(path))?.[1] ?? [];
+    expect(one && !("prose" in one.read) && packedRead(path, one.read)).toBe(null);
+  }
+});
