@@ -1,5 +1,6 @@
 import type { Finding, Id } from "./base/finding.ts";
 import { atOnce } from "./judge/resting/at-once.ts";
+import type { Slice } from "./judge/resting/at-once.ts";
 import { derive } from "./derive/derive.ts";
 import type { Derivations } from "./derive/derive.ts";
 import type { Lens } from "./derive/lens.ts";
@@ -13,6 +14,8 @@ import type { Judged } from "./judge/resting/judged.ts";
 import { lossSets, manyNumbers } from "./judge/resting/loss-sets.ts";
 import type { LossSets } from "./judge/resting/loss-sets.ts";
 import { restingOn } from "./judge/resting/rests-on.ts";
+import type { Resting } from "./judge/resting/rests-on.ts";
+import type { Found } from "./judge/rules/rule.ts";
 import type { Graph } from "./link/graph.ts";
 import { link } from "./link/link.ts";
 import type { Tied } from "./link/origin/replaced.ts";
@@ -139,36 +142,57 @@ export function stand(
   return { graph, lens, derivations, judgement, footings: footings(graph, judgement), files, said };
 }
 
+/** What numbers are recalled with. */
+export interface Tools {
+  readonly plugins: readonly Plugin[];
+  readonly memo: Memo["compute"];
+}
+
+/** What was found of what stands already, for the same tale with more numbers. */
+export interface Known {
+  readonly resting?: Resting;
+  readonly rules?: Map<string, Found>;
+}
+
+/** The first of the third part, in slices: what answers rest on, or claims; found again of those alone that waited for numbers. */
+export function* restingIn(
+  stood: Stood,
+  { plugins, memo }: Tools,
+  reach: Reach = {},
+  before?: Resting,
+): Generator<Slice, Resting> {
+  const { graph } = stood;
+  const claims = reach.allRestsOn ? graph.list("claims") : [];
+  const asked = new Set(graph.list("questions").flatMap((one) => one.values.answers));
+  for (const { id } of claims) asked.add(id);
+  return yield* restingOn({ ...stood, plugins, memo }, [...asked], before);
+}
+
 /** The third part, in slices: what it all rests on, and all there is to say of it beside what reading said. */
 export function* tellingOf(
   stood: Stood,
-  { plugins, memo }: { readonly plugins: readonly Plugin[]; readonly memo: Memo["compute"] },
+  tools: Tools,
   reach: Reach = {},
-): Generator<void, Checked<Model>> {
+  known: Known = {},
+): Generator<Slice | void, Checked<Model>> {
   const { graph, lens, judgement } = stood;
-  const claims = reach.allRestsOn ? graph.list("claims") : [];
-  const asked = [
-    ...new Set([
-      ...graph.list("questions").flatMap((one) => one.values.answers),
-      ...claims.map((one) => one.id),
-    ]),
-  ];
-  const resting = yield* restingOn({ ...stood, plugins, memo }, asked);
+  const { plugins, memo } = tools;
+  const resting = known.resting ?? (yield* restingIn(stood, tools, reach));
   const view = { ...stood, plugins, memo, restsOn: resting.restsOn };
   const together = reach.allRestsOn ? lossesTogether(view) : null;
-  const ruled = yield* findingIn(view);
+  const ruled = yield* findingIn(view, known.rules);
   const through = reach.history ? historyOf({ graph, plugins, memo, lens }, judgement) : null;
   const planned = reach.plan ? planOf(view) : null;
-  const missing = new Map(
-    [
-      ...stood.derivations.missing,
-      ...resting.missing,
-      ...[...(together?.values() ?? [])].flatMap((one) => one.missing),
-      ...ruled.missing,
-      ...(through?.missing ?? []),
-      ...(planned?.missing ?? []),
-    ].map((run) => [run.key, run]),
-  );
+  const missing = new Map<string, Run>();
+  for (const run of [
+    ...stood.derivations.missing,
+    ...resting.missing,
+    ...[...(together?.values() ?? [])].flatMap((one) => one.missing),
+    ...ruled.missing,
+    ...(through?.missing ?? []),
+    ...(planned?.missing ?? []),
+  ])
+    if (!missing.has(run.key)) missing.set(run.key, run);
   return {
     model: {
       ...stood,

@@ -1,6 +1,7 @@
 import { plugins } from "../../plugins/index.ts";
 import type { Checked, Lens, Model, Reach, SourceFile } from "../build.ts";
 import { NoCorpus, readCorpusFolder } from "../host/corpus-folder.ts";
+import { keptReading } from "../host/reading/kept.ts";
 import { memoStoreFor } from "../host/memo-store.ts";
 import type { MemoStore } from "../host/memo-store.ts";
 import { atWork } from "../host/telling/told.ts";
@@ -37,7 +38,8 @@ export interface Asked {
 
 /** Reads a folder, computes whatever is missing, and keeps the numbers for the next time. */
 export async function evaluated(folder: string, asked: Asked): Promise<Evaluated> {
-  const files = filesOf(folder);
+  const reading = asked.memo === false ? null : keptReading(folder);
+  const files = filesOf(folder, reading?.files);
   if (asked.allowPlugin !== undefined) allowPlugin(folder, files, asked.allowPlugin);
   const lens = lensOf(asked);
   const reach: Reach = {
@@ -50,6 +52,7 @@ export async function evaluated(folder: string, asked: Asked): Promise<Evaluated
     plugins,
     script: computeScript,
     store: asked.memo === false ? null : storeFor(folder, asked.restsOn === true),
+    ...(reading ? { reading } : {}),
     progress: progress.tell,
   });
   const checked = await work.under(lens, reach);
@@ -79,9 +82,12 @@ function storeFor(folder: string, withLosses: boolean): MemoStore {
 }
 
 /** The files of a corpus; a folder that is none is told. */
-export function filesOf(folder: string): readonly SourceFile[] {
+export function filesOf(
+  folder: string,
+  read: () => readonly SourceFile[] = () => readCorpusFolder(folder),
+): readonly SourceFile[] {
   try {
-    return readCorpusFolder(folder);
+    return read();
   } catch (error) {
     if (error instanceof NoCorpus) throw new Stop(error.message);
     throw error;
@@ -114,19 +120,43 @@ export function checkSupposed(model: Model | null, { suppose }: Lens): void {
     throw new Stop(inEnglish(unknownSupposition(model.graph, suppose)));
 }
 
-/** A line on standard error that says how far a long run is; nothing where nobody watches, and nothing in the first half second. */
-export function progressLine(): { readonly tell: (text: string) => void; readonly end: () => void } {
-  const { stderr } = process;
-  const begun = performance.now();
+/** Where progress is told, and by which clock (milliseconds). */
+interface Watching {
+  readonly isTTY?: boolean;
+  readonly write: (text: string) => void;
+  readonly now: () => number;
+}
+
+const standardError: Watching = {
+  isTTY: process.stderr.isTTY,
+  write: (text) => void process.stderr.write(text),
+  now: () => performance.now(),
+};
+
+/** Nothing is told before a run takes this long, in ms, and then no oftener than the second: on a screen, and elsewhere. */
+const onScreen = [500, 80] as const;
+const elsewhere = [30_000, 30_000] as const;
+
+/**
+ * Says on standard error how far a long run is: on a screen by one line that is written over and goes at the end, elsewhere,
+ * in a log, by a line every half minute. What a run prints is as it would be without.
+ */
+export function progressLine({ isTTY = false, write, now }: Watching = standardError): {
+  readonly tell: (text: string) => void;
+  readonly end: () => void;
+} {
+  const [patience, pause] = isTTY ? onScreen : elsewhere;
+  let next = now() + patience;
   let shown = false;
   return {
     tell: (text) => {
-      if (!stderr.isTTY || performance.now() - begun < 500) return;
-      stderr.write(`\r\u001b[2K${text}`);
+      if (now() < next) return;
+      next = now() + pause;
+      write(isTTY ? `\r\u001b[2K${text}` : `${text}\n`);
       shown = true;
     },
     end: () => {
-      if (shown) stderr.write("\r\u001b[2K");
+      if (shown && isTTY) write("\r\u001b[2K");
     },
   };
 }

@@ -164,13 +164,13 @@ function lossOf(
 /** A derivation and all whose numbers it takes, its own first. */
 function leansOn({ graph, plugins, memo, lens }: Bench, derived: Derived): readonly Derived[] {
   if (!derived.used.some((id) => graph.records.get(id)?.list === "derivations")) return [derived];
-  const { byId } = derive(graph, plugins, memo, lens, (one) => one === derived.id);
+  const { byId } = derive(graph, plugins, memo, lens, [derived.id]);
   return [derived, ...[...byId.values()].filter(({ id }) => id !== derived.id)];
 }
 
 function tried({ graph, plugins, memo, lens }: Bench, derived: Derived, choices: readonly Choice[]): Turned {
   const asked = { ...lens, instead: [...(lens.instead ?? []), ...choices] };
-  const { byId, missing } = derive(graph, plugins, memo, asked, (one) => one === derived.id);
+  const { byId, missing } = derive(graph, plugins, memo, asked, [derived.id]);
   const other = byId.get(derived.id) ?? null;
   if (other === null || other.status === "pending") return { other: null, missing, turned: new Map() };
   return { other, missing: [], turned: turnedBy(derived, other) };

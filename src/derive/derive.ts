@@ -10,8 +10,9 @@ import { countsUnder } from "./lens.ts";
 import type { Lens } from "./lens.ts";
 import { preparing } from "./prepare.ts";
 import { givenUnder } from "./recorded/dates/chronicle.ts";
+import { fromFirst, inTurn } from "./recorded/in-turn.ts";
 import type { Prepared } from "./prepare.ts";
-import { discreet } from "./run.ts";
+import { answers, discreet } from "./run.ts";
 import type { ComputeMemo, Outcome, Run } from "./run.ts";
 import { foundInTheseData } from "./settings.ts";
 import type { NumberLookup } from "./settings.ts";
@@ -61,20 +62,24 @@ export const siSymbols: Readonly<Record<QuantityKind, string>> = {
   number: "1",
 };
 
+/** A circle is gone round up to so many derivations; one that is longer is told as one all the same. */
+const longestCircle = 100;
+
 /**
  * Recalls the outcome of every derivation wanted, in the order they lean on one another; lists the runs not yet done.
- * Derivations that those wanted lean on come along.
+ * Derivations that those wanted lean on come along; a few of them are named rather than told from all.
  */
 export function derive(
   graph: Graph,
   plugins: readonly Plugin[],
   memo: ComputeMemo,
   lens: Lens,
-  wanted: (id: Id) => boolean = () => true,
+  wanted: ((id: Id) => boolean) | readonly Id[] = () => true,
 ): Derivations {
   const counts = countsUnder(graph, lens);
   const lost = new Set(lens.without ?? []);
   const sight = { graph, counts, choices: lens.instead ?? [], givenBy: givenUnder(graph, lens) };
+  const isTrial = lost.size > 0 || sight.choices.length > 0;
   const prepareOne = preparing(graph, plugins, lens);
   const byId = new Map<Id, Derived>();
   const missing = new Map<string, Run>();
@@ -85,8 +90,9 @@ export function derive(
     const known = byId.get(derivation.id);
     if (known) return known;
     const again = open.indexOf(derivation.id);
-    if (again >= 0) {
-      circles.push(open.slice(again));
+    // What is taken is there already, but in a circle.
+    if (again >= 0 || open.length > longestCircle) {
+      circles.push(fromFirst(graph, open.slice(Math.max(again, 0))));
       return stateOf(
         derivation.id,
         "failed",
@@ -103,6 +109,10 @@ export function derive(
     return result;
   };
 
+  // Of a row of numbers that are missing for want of one another each says why the first is, and not all between.
+  const causes = new Map<Text, Text>();
+  const firstCause = (why: Text): Text => causes.get(why) ?? why;
+
   const numberOf: NumberLookup = (reference) => {
     const dot = reference.lastIndexOf(".");
     const id = reference.slice(0, dot);
@@ -114,7 +124,9 @@ export function derive(
     const name = reference.slice(dot + 1);
     const number = Object.hasOwn(other.numbers, name) ? other.numbers[name] : undefined;
     if (!number) {
-      const why = say`Missing number \`${reference}\`: ${other.why ?? say`the plug-in does not give it`}`;
+      const cause = firstCause(other.why ?? say`the plug-in does not give it`);
+      const why = say`Missing number \`${reference}\`: ${cause}`;
+      causes.set(why, cause);
       return { why, refused: other.status === "refused" };
     }
     return asQuantity(reference, number);
@@ -128,7 +140,8 @@ export function derive(
     if ("failed" in next) return { ...stateOf(derivation.id, "failed", next.failed), ...common };
     if ("refused" in next)
       return { ...stateOf(derivation.id, "refused", next.why), ...common, reason: next.refused };
-    const run = asChosen(next.run, derivation.id, plugins, sight.choices);
+    const chosen = asChosen(next.run, derivation.id, plugins, sight.choices);
+    const run: Run = isTrial ? { ...chosen, bare: true } : chosen;
     const gone = prepared.units.find((name) => unitIsLost(graph, name, lost));
     if (gone !== undefined)
       return {
@@ -150,8 +163,8 @@ export function derive(
         run,
       };
     }
-    const kept = memo.get(run.key) ?? null;
-    if (kept === null) return { ...stateOf(derivation.id, "pending", null), ...common, run };
+    const kept = memo.get(run.key);
+    if (!answers(kept, run)) return { ...stateOf(derivation.id, "pending", null), ...common, run };
     const outcome = discreet(kept, plugin, { run, used }, graph);
     if (outcome.status === "failed")
       return { ...stateOf(derivation.id, "failed", outcome.why), ...common, run, outcome };
@@ -177,8 +190,15 @@ export function derive(
     };
   };
 
-  for (const derivation of graph.list("derivations")) {
-    if (counts(derivation.id) && wanted(derivation.id)) derived(derivation);
+  const recall = inTurn(graph, (id) => byId.has(id), derived);
+  if (typeof wanted === "function") {
+    for (const derivation of graph.list("derivations"))
+      if (counts(derivation.id) && wanted(derivation.id)) recall(derivation);
+  } else {
+    for (const id of wanted) {
+      const record = graph.records.get(id);
+      if (record?.list === "derivations" && counts(id)) recall(record);
+    }
   }
   return { byId, missing: [...missing.values()], circles };
 }

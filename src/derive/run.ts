@@ -3,7 +3,7 @@ import { inEnglish } from "../base/text/said/english.ts";
 import { say } from "../base/text/said/said.ts";
 import type { Said, Text } from "../base/text/said/said.ts";
 import { hashOf } from "../base/text/hash.ts";
-import { canonical } from "../base/json.ts";
+import { canonical, fieldsOf } from "../base/json.ts";
 import type { Json } from "../base/json.ts";
 import type { PluginFile } from "../read/source-file.ts";
 import type { Graph } from "../link/graph.ts";
@@ -22,6 +22,8 @@ export interface Run {
   readonly looks: number;
   /** Only where the plug-in computes on something that is no quantity. */
   readonly recorded?: Recorded;
+  /** A trial, of which nobody looks at a figure: only numbers are asked for. */
+  readonly bare?: true;
 }
 
 /** What came of a run: its numbers, or why there are none. Plain data, kept in the memo. */
@@ -32,6 +34,8 @@ export type Outcome =
       readonly leftOut: readonly LeftOut[];
       readonly warnings: readonly string[];
       readonly data: Json;
+      /** Numbers alone, with what else is short: no figure can be drawn from it. */
+      readonly bare?: true;
     }
   | { readonly status: "refused"; readonly reason: string; readonly why: Text }
   /** `passing`: it might go well another time, so it is not kept. */
@@ -50,7 +54,7 @@ export function compute(run: Run, plugins: readonly Plugin[], report: (done: num
   const random = randomFrom(Number.parseInt(run.key.slice(0, 8), 16) | 0);
   let result;
   try {
-    const tools = { random, report, looks: run.looks };
+    const tools = { random, report, looks: run.looks, ...(run.bare ? { onlyNumbers: run.bare } : {}) };
     result = plugin.compute(run.inputs, run.settings, tools, run.recorded);
   } catch (error) {
     return { status: "failed", why: error instanceof Error ? error.message : String(error) };
@@ -58,7 +62,18 @@ export function compute(run: Run, plugins: readonly Plugin[], report: (done: num
   if (isRefusal(result)) return refusedBecause(result);
   const unsound = Object.entries(result.numbers).find(([, number]) => !Number.isFinite(number.value));
   if (unsound) return { status: "failed", why: say`The number \`${unsound[0]}\` is not finite` };
-  return { status: "computed", ...result };
+  return run.bare ? bareOf({ status: "computed", ...result }) : { status: "computed", ...result };
+}
+
+/** A computed outcome without what only a figure is drawn from, which is nearly all of it. */
+function bareOf(outcome: Outcome & { readonly status: "computed" }): Outcome {
+  const short = Object.entries(fieldsOf(outcome.data)).filter(([, value]) => typeof value !== "object");
+  return { ...outcome, warnings: [], data: Object.fromEntries(short), bare: true };
+}
+
+/** Whether an outcome answers what a run asks for. */
+export function answers(outcome: Outcome | undefined, run: Run): outcome is Outcome {
+  return outcome !== undefined && (run.bare === true || outcome.status !== "computed" || !outcome.bare);
 }
 
 function refusedBecause(refusal: Refusal): Outcome {

@@ -83,3 +83,19 @@ export function derivationOf(reference: string): Id {
   const dot = reference.lastIndexOf(".");
   return dot < 0 ? reference : reference.slice(0, dot);
 }
+
+/** The derivations whose numbers a derivation takes, in its inputs or its parameters. */
+export function derivationsTaken({ values }: DerivationRecord): readonly Id[] {
+  const taken = new Set<Id>();
+  const look = (value: Json | undefined): void => {
+    if (value === undefined) return;
+    if (isList(value)) value.forEach(look);
+    else if (value !== null && typeof value === "object")
+      for (const [word, one] of Object.entries(value))
+        if (word === "number" && typeof one === "string") taken.add(derivationOf(one));
+        else look(one);
+  };
+  look(values.inputs);
+  look(values.parameters);
+  return [...taken];
+}

@@ -4,7 +4,7 @@ import { computingHere, emptyMemo, evaluate } from "../../src/host/evaluate.ts";
 import { listNames } from "../../src/read/grammar/kinds.ts";
 import { build } from "../../src/build.ts";
 import type { Model } from "../../src/build.ts";
-import { corpusOf } from "../make-corpus/corpus.ts";
+import { corpusOf, sizeFor } from "../make-corpus/corpus.ts";
 import type { Size } from "../make-corpus/corpus.ts";
 
 function modelOf(size: Size): Model {
@@ -27,6 +27,17 @@ test.each([60, 75, 120, 300, 1000])("%i records are %i records, of every kind", 
   expect(graph.records.size).toBe(records);
   for (const list of listNames) expect(graph.list(list).length, list).toBeGreaterThan(0);
   expect(graph.findings).toEqual([]);
+});
+
+test("so many arguments imply five times as many records, in as many files as asked for, which say the same", () => {
+  const size = sizeFor(200, 4);
+  const files = corpusOf(size);
+  expect([files.length, size.records]).toEqual([200 / 4, 1000]);
+  const model = modelOf(size);
+  expect([model.graph.records.size, model.graph.list("arguments").length]).toEqual([1000, 200]);
+  expect(model.graph.findings).toEqual([]);
+  const apart = modelOf({ records: 1000, seed: 4, arguments: 200 });
+  expect([...model.judgement.standings].toSorted()).toEqual([...apart.judgement.standings].toSorted());
 });
 
 test("the same seed gives the same bytes, another seed others", () => {

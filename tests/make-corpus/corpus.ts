@@ -11,6 +11,7 @@ import { portion, sharesOf } from "./shares.ts";
 import type { Shares, Size } from "./shares.ts";
 import { places, sites } from "./words.ts";
 
+export { sizeFor } from "./shares.ts";
 export type { Size } from "./shares.ts";
 
 /** A corpus of invented content: the same size and seed give the same bytes on every machine. */
@@ -51,7 +52,7 @@ export function corpusOf(size: Size): readonly SourceFile[] {
   return [
     { path: "bibliography.bib", text: books.bibliography() },
     { path: "corpus.yaml", text: settings(size, unitFrom, first.id) },
-    ...sheets.files(),
+    ...sheets.files(size.files === undefined ? undefined : size.files - 2),
   ].sort((a, b) => (a.path < b.path ? -1 : 1));
 }
 

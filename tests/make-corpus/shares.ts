@@ -7,6 +7,13 @@ export interface Size {
   readonly arguments?: number;
   readonly claims?: number;
   readonly scholars?: number;
+  /** About so many files; without it, one for each source, question and thing. */
+  readonly files?: number;
+}
+
+/** The size of the corpus that has so many arguments at the usual shares, with about twenty records to a file. */
+export function sizeFor(args: number, seed: number): Size {
+  return { records: args * 5, seed, arguments: args, files: Math.ceil(args / 4) };
 }
 
 /** How many of each there are, disputes among them; measurements fill what is left. */

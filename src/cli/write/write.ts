@@ -4,6 +4,8 @@ import { plugins } from "../../../plugins/index.ts";
 import { inEnglish } from "../../base/text/said/english.ts";
 import type { SourceFile } from "../../build.ts";
 import { fileIn } from "../../host/corpus-folder.ts";
+import { CannotWrite } from "../../host/desk/refusal.ts";
+import { keptReading } from "../../host/reading/kept.ts";
 import { memoStoreFor } from "../../host/memo-store.ts";
 import { placedBelow, placeFiles, takenAmong } from "../../host/telling/files/place.ts";
 import type { Placed } from "../../host/telling/files/place.ts";
@@ -37,9 +39,19 @@ export async function write(
   const placed = placesFor(made, to, whole);
   checkFree(placed, usual);
   checkNoneRead(placed, folder);
-  const failed = placeFiles(placed);
+  const failed = placedOrTold(placed);
   if (failed !== null) throw new Stop(`Unwritable file \`${failed}\`, expected one that may be written`);
   process.stdout.write(placed.map(({ path }) => `${path}\n`).join(""));
+}
+
+/** Writes the files; what could be written only in part is told. */
+function placedOrTold(placed: readonly Placed[]): string | null {
+  try {
+    return placeFiles(placed);
+  } catch (error) {
+    if (error instanceof CannotWrite) throw new Stop(error.message);
+    throw error;
+  }
 }
 
 /** The format that a path asks for by its ending. */
@@ -58,13 +70,15 @@ async function madeOf(
   { format, asked, to }: { readonly format: string; readonly asked: Asked; readonly to: string },
 ): Promise<readonly Made[]> {
   const lens = lensOf(usual);
-  const files = [...filesOf(folder), ...styleBeside(asked)];
+  const reading = usual.memo === false ? null : keptReading(folder);
+  const files = [...filesOf(folder, reading?.files), ...styleBeside(asked)];
   const progress = progressLine();
   const store = usual.memo === false ? null : memoStoreFor(folder);
   const work = await atWork(folder, files, {
     plugins,
     script: computeScript,
     store,
+    ...(reading ? { reading } : {}),
     progress: progress.tell,
   });
   const told = await toldOf(folder, work, { lens, reach: kind.reach, today: todayHere() });

@@ -7,6 +7,8 @@ import type { Graph, ObservationRecord } from "../../link/graph.ts";
 import type { InputDeclaration, LeftOut, Observed } from "../../plugin.ts";
 import { texts } from "../select.ts";
 import { leftOutFor } from "./left-out.ts";
+import { seenOf } from "./seen.ts";
+import type { Seen } from "./seen.ts";
 import type { Sight } from "../select.ts";
 
 /** What a selection of observations takes and what it leaves out, with the reasons. */
@@ -69,10 +71,9 @@ function described(
   const [presences, bases, by, from] = ["present", "basis", "by", "from"].map(asked);
   const without = [...asked("without"), ...sight.choices.flatMap((choice) => choice.without ?? [])];
 
-  const isMeant = ({ values }: ObservationRecord): boolean =>
+  const isMeant = ({ record: { values }, feature }: Seen): boolean =>
     (input["of"] === undefined || values.of.some((thing) => things.has(thing))) &&
-    (input["feature"] === undefined ||
-      (values.feature !== undefined && features.includes(folded(graph.featureName(values.feature))))) &&
+    (input["feature"] === undefined || (feature !== null && features.includes(feature))) &&
     admits(presences, [values.present ?? "true"]);
   const reasonToLeaveOut = ({ id, values }: ObservationRecord): Said | null => {
     if (without.includes(id)) return leftOutFor.byName;
@@ -87,7 +88,11 @@ function described(
 
   const leftOut: LeftOut[] = [];
   const groups = new Map<string, Observed[]>();
-  for (const record of graph.list("observations").filter(isMeant)) {
+  const near = seenOf(graph, {
+    things: input["of"] === undefined ? null : things,
+    features: input["feature"] === undefined ? null : features,
+  });
+  for (const { record } of near.filter(isMeant)) {
     const why = reasonToLeaveOut(record);
     if (why !== null) {
       leftOut.push({ id: record.id, why });

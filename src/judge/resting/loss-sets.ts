@@ -61,6 +61,15 @@ export function lossSets(judged: Judged, claim: Id, mostNumbers = fewNumbers): L
   };
 }
 
+const wholesIn = new WeakMap<Graph["wholeOf"], ReadonlySet<Id>>();
+
+/** Everything that something is a part of. */
+function wholesOf({ wholeOf }: Graph): ReadonlySet<Id> {
+  const known = wholesIn.get(wholeOf) ?? new Set(wholeOf.values());
+  wholesIn.set(wholeOf, known);
+  return known;
+}
+
 /** Every choice of one from each. */
 function spelledOut(choices: readonly (readonly Id[])[]): readonly (readonly Id[])[] {
   return choices.reduce<readonly (readonly Id[])[]>(
@@ -79,7 +88,7 @@ export function finest(sets: readonly (readonly Id[])[], graph: Graph): readonly
       if (at === whole) return true;
     return false;
   };
-  const wholes = new Set(graph.wholeOf.values());
+  const wholes = wholesOf(graph);
   const finer = sets.filter((set) => set.some((id) => graph.wholeOf.has(id)));
   return sets
     .filter((set) => {

@@ -5,16 +5,24 @@ import { count, say } from "../../base/text/said/said.ts";
 import { isPlain } from "../../derive/lens.ts";
 import type { Run } from "../../derive/run.ts";
 import type { Graph } from "../../link/graph.ts";
+import { toldHere } from "../../link/origin/used.ts";
 import { withheldIn, withheldSpans } from "../../link/withheld.ts";
 import { accepted, levelled } from "./acceptance.ts";
-import type { View } from "./rule.ts";
+import type { Slice } from "../resting/at-once.ts";
+import type { Found, View } from "./rule.ts";
 import { byCause } from "./tell.ts";
 import { ruleDocs, rules } from "./index.ts";
 import { unusedSettings } from "./sources/unused-acceptance.ts";
 
-/** All that the rules have to say, and the runs that they would need to say more; yields after each rule. */
-export function* findingIn(view: View): Generator<
-  void,
+/**
+ * All that the rules have to say, and the runs that they would need to say more; yields after each rule. `known` keeps
+ * what rules said that need no more, for the same view with more numbers.
+ */
+export function* findingIn(
+  view: View,
+  known = new Map<string, Found>(),
+): Generator<
+  Slice | void,
   {
     readonly findings: readonly Finding[];
     readonly missing: readonly Run[];
@@ -23,12 +31,14 @@ export function* findingIn(view: View): Generator<
   const findings: Finding[] = [];
   const missing: Run[] = [];
   const recorded: View = { ...view, graph: view.graph.supposed?.before ?? view.graph };
-  for (const rule of rules) {
+  for (const [place, rule] of rules.entries()) {
     const seen = rule.ofTheRecord ? recorded : view;
-    const found = rule.finding ? yield* rule.finding(seen) : rule.find(seen);
-    findings.push(...found.findings);
-    missing.push(...(found.missing ?? []));
-    yield;
+    const found = known.get(rule.id) ?? (rule.finding ? yield* rule.finding(seen) : rule.find(seen));
+    const needed = found.missing ?? [];
+    if (needed.length === 0) known.set(rule.id, found);
+    for (const one of found.findings) findings.push(one);
+    for (const run of needed) missing.push(run);
+    yield { looked: "rules", done: place + 1, of: rules.length };
   }
   // What is accepted is only known to be unused once every number is there, of the record as it is.
   if (missing.length === 0 && view.derivations.missing.length === 0 && isPlain(view.lens)) {
@@ -47,7 +57,7 @@ const names = {
 /** Findings of any room as they are told: those of one cause together, at the levels and with the acceptances of the settings. */
 export function settled(findings: readonly Finding[], graph: Graph): readonly Finding[] {
   const { settings } = graph;
-  return gathered(findings, isWithheldIn(graph))
+  return gathered(toldHere(graph, findings), isWithheldIn(graph))
     .map((one) => levelled(one, settings.rules))
     .filter((one) => one !== null)
     .map((one) => accepted(one, settings.accept));

@@ -12,6 +12,16 @@ export function provenanceOf(
   authorsOf: (source: Id) => readonly Id[],
 ): (id: Id) => Provenance {
   const known = new Map<Id, Provenance>();
+  // Most records of a source were said in the same place: ten of them share what is kept.
+  const alike = new Map<string, Provenance>();
+  const kept = (fresh: Provenance): Provenance => {
+    const { sources: from, via, scholars, year } = fresh;
+    const key = [from.join(" "), via.join(" "), scholars.join(" "), year].join("\n");
+    const had = alike.get(key);
+    if (had) return had;
+    alike.set(key, fresh);
+    return fresh;
+  };
 
   const yearOf = (keys: readonly Id[]): number | null => {
     const years = keys.flatMap((key) => sources.get(key)?.year ?? []);
@@ -54,7 +64,7 @@ export function provenanceOf(
     if (had) return had;
     // Set first, so that passages that cite one another end somewhere.
     known.set(id, none);
-    const result = found(id);
+    const result = kept(found(id));
     known.set(id, result);
     return result;
   };

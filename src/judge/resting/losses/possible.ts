@@ -2,8 +2,34 @@ import type { Id } from "../../../base/finding.ts";
 import type { BearingOn } from "../../../derive/bearing.ts";
 import type { Derived } from "../../../derive/derive.ts";
 import type { Bearing } from "../../../derive/bearing.ts";
+import type { DerivationRecord, Graph } from "../../../link/graph.ts";
+import type { Compiled } from "../../compile.ts";
 import type { Judged } from "../judged.ts";
+import { inputsIn } from "../reach/inputs.ts";
 import type { Numbers } from "../reach/numbers.ts";
+
+const premises = new WeakMap<Compiled, ReadonlySet<Id>>();
+
+/** What some argument leans on that does not come from it. */
+function premisesIn(compiled: Compiled): ReadonlySet<Id> {
+  const known =
+    premises.get(compiled) ??
+    new Set(compiled.arguments.flatMap(({ because, from }) => because.filter((id) => id !== from)));
+  premises.set(compiled, known);
+  return known;
+}
+
+const fed = new WeakMap<Graph, ReadonlySet<Id>>();
+
+/** Derivations whose number another derivation uses. */
+function fedIn(graph: Graph): ReadonlySet<Id> {
+  const inputs = inputsIn(graph);
+  const using = ({ id }: DerivationRecord): readonly Id[] =>
+    inputs(id).derivations.filter((one) => one !== id);
+  const known = fed.get(graph) ?? new Set(graph.list("derivations").flatMap(using));
+  fed.set(graph, known);
+  return known;
+}
 
 /**
  * Every way a derivation may come out under any losses, as far as a claim can tell: that there is no number, and that
@@ -18,7 +44,7 @@ export function possibleNumbers(
   const record = graph.records.get(derivation);
   if (record?.list !== "derivations") return null;
   const { records, through } = numbers.feeding(derivation);
-  const { contra, arguments: all } = judgement.compiled;
+  const { contra } = judgement.compiled;
   if ([...records, ...through].some((id) => contra.has(id))) return null;
   const entries = (record.values["bears-on"] ?? []).filter((entry) => cone.has(entry.claim));
   let ways: readonly (readonly BearingOn[])[] = [[]];
@@ -33,11 +59,7 @@ export function possibleNumbers(
       options.map((bearing) => [...way, { claim: entry.claim, bearing, strength, trouble: null, why: null }]),
     );
   }
-  const isPremise =
-    all.some((argument) => argument.because.includes(derivation) && argument.from !== derivation) ||
-    graph
-      .list("derivations")
-      .some(({ id }) => id !== derivation && numbers.feeding(id).through.has(derivation));
+  const isPremise = premisesIn(judgement.compiled).has(derivation) || fedIn(graph).has(derivation);
   const saying = isPremise
     ? ways
     : ways.filter((way) => way.some(({ bearing }) => bearing !== "inconclusive"));

@@ -2,8 +2,10 @@ import type { Id } from "../../../base/finding.ts";
 import type { Derived } from "../../../derive/derive.ts";
 import type { Graph } from "../../../link/graph.ts";
 import { argumentsIn } from "../../argument.ts";
+import { gathered } from "../../clauses/gathered.ts";
 import { compile } from "../../compile.ts";
 import type { Judged } from "../judged.ts";
+import { among } from "../reach/among.ts";
 import type { Loss } from "../reach/origins.ts";
 import { losingIn } from "./losing.ts";
 import type { Losing } from "./losing.ts";
@@ -76,8 +78,9 @@ function states(): (derived: Derived | undefined) => number {
 /** The same graph with only what bears on a claim in its lists. */
 function narrowed(graph: Graph, cone: ReadonlySet<Id>): Graph {
   const lists = new Map<string, readonly { readonly id: Id }[]>();
+  const idsIn = gathered([...cone], (id) => [graph.records.get(id)?.list ?? ""]);
   const list = ((name) => {
-    const kept = lists.get(name) ?? graph.list(name).filter(({ id }) => cone.has(id));
+    const kept = lists.get(name) ?? among(graph.list(name), idsIn(name));
     lists.set(name, kept);
     return kept;
   }) as Graph["list"];

@@ -6,6 +6,7 @@ import { isFor } from "../../../derive/recorded/left-out.ts";
 import type { Run } from "../../../derive/run.ts";
 import type { Graph } from "../../../link/graph.ts";
 import type { Judged } from "../judged.ts";
+import { among } from "./among.ts";
 import { inputsIn } from "./inputs.ts";
 import type { Loss } from "./origins.ts";
 
@@ -107,7 +108,7 @@ export function numbersOf({ graph, plugins, memo, lens, derivations }: Judged): 
     const key = keyOf(derivation, losses);
     if (found.has(key)) return found.get(key);
     const without = [...(lens.without ?? []), ...losses.flatMap((loss) => loss.alike[0] ?? [])];
-    const left = derive(near(derivation), plugins, memo, { ...lens, without }, (id) => id === derivation);
+    const left = derive(near(derivation), plugins, memo, { ...lens, without }, [derivation]);
     for (const run of left.missing) missing.set(run.key, run);
     const derived = left.byId.get(derivation);
     found.set(key, derived);
@@ -119,7 +120,7 @@ export function numbersOf({ graph, plugins, memo, lens, derivations }: Judged): 
     const had = narrowed.get(derivation);
     if (had) return had;
     const { records, measured } = feeding(derivation);
-    const kept = graph.list("measurements").filter(({ id }) => records.has(id));
+    const kept = among(graph.list("measurements"), records);
     const list = ((name) => (name === "measurements" ? kept : graph.list(name))) as Graph["list"];
     const made = measured ? { ...graph, list } : graph;
     narrowed.set(derivation, made);

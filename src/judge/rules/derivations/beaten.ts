@@ -78,7 +78,7 @@ function without(
   beaten: readonly Id[],
 ): { readonly other: Derived | null; readonly run: Run | null } {
   const asked = { ...lens, instead: [...(lens.instead ?? []), { derivation: id, without: beaten }] };
-  const { byId, missing } = derive(graph, plugins, memo, asked, (one) => one === id);
+  const { byId, missing } = derive(graph, plugins, memo, asked, [id]);
   const other = byId.get(id) ?? null;
   if (other?.status !== "pending") return { other, run: null };
   return { other: null, run: missing.find((run) => run.key === other.run?.key) ?? null };

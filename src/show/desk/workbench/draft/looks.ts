@@ -23,7 +23,7 @@ export function settingsKey(
 ): string | null {
   const whole = graph.supposed?.before ?? graph;
   const record = whole.records.get(id);
-  const run = derive(whole, plugins, compute, {}, (one) => one === id).byId.get(id)?.run ?? null;
+  const run = derive(whole, plugins, compute, {}, [id]).byId.get(id)?.run ?? null;
   const plugin = plugins.find((one) => one.id === run?.plugin);
   if (record?.list !== "derivations" || run === null || plugin === undefined) return null;
   const { key: _, plugin: __, ...computedOn } = run;
