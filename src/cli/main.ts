@@ -22,6 +22,7 @@ import { planText } from "./print/plan.ts";
 import { addNew, addOpen } from "./start/command.ts";
 import { evaluated } from "./evaluated.ts";
 import { addImport } from "./import/command.ts";
+import { addMerge } from "./merge/command.ts";
 import { addWrite } from "./write/command.ts";
 import type { Asked } from "./evaluated.ts";
 import { standpointsText } from "./print/standpoints.ts";
@@ -117,6 +118,7 @@ withCorpus("plan", "which examination would decide most")
   });
 
 addImport(program);
+addMerge(program);
 addWrite(program);
 
 program

@@ -181,7 +181,14 @@ walk("goes back in the steps that were made, to before what another program did"
     await page.keyboard.press("Enter");
     await page.getByText("Nothing was changed here yet.").waitFor();
 
-    await visit(page, "/merge/ring.yaml?answers=t");
+    // From the first choice to the last: own words, which begin with those of this side.
+    await visit(page, "/merge/ring.yaml?answers=m");
+    await page.getByLabel(/^this/).focus();
+    await page.keyboard.press("ArrowUp");
+    await page.getByLabel("What is to stand there").waitFor();
+    await page.keyboard.press("Tab");
+    await page.keyboard.press("Control+a");
+    await page.keyboard.type("The ring stood open.");
     await page.getByRole("button", { name: "Write the merged file" }).waitFor();
     await tabTo(page, /^\s*Write the merged file$/);
     await page.keyboard.press("Enter");

@@ -6,6 +6,7 @@ import type { Disk } from "../../host/desk/disk.ts";
 import { putNew } from "../../host/desk/files/beside.ts";
 import { pluginPath } from "../../read/source-file.ts";
 import { Stop } from "../fault.ts";
+import { attributesFile, attributesText } from "../merge/attributes.ts";
 
 /** The folder to start a corpus in, which must be named. */
 export function newFolder(given: string | undefined): string {
@@ -168,5 +169,6 @@ positions:
     from: nobody-1900 p. 2
 `,
     ],
+    [attributesFile, attributesText()],
   ];
 }

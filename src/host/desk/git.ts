@@ -1,8 +1,9 @@
 import { spawn } from "node:child_process";
 import { homedir } from "node:os";
+import { resolve } from "node:path";
 import { byText } from "../../base/order.ts";
 import type { Commit, Committed, NoCommit } from "./commit.ts";
-import { mostBytesOf, textOf } from "../corpus-folder.ts";
+import { filesTaken, mostBytesOf, textOf } from "../corpus-folder.ts";
 
 /**
  * Reads the files of a corpus as they were last committed, with the user's `git`. It only reads: nothing is locked,
@@ -30,7 +31,31 @@ export async function committedFiles(folder: string, program = "git"): Promise<C
     const bytes = parts[place];
     return bytes ? [textOf(path, bytes)] : [];
   });
-  return { commit: commitOf(hash, said.out.toString("utf8")), files };
+  // What is used of other corpora is compared as it now is: what changed there is told when that one is opened.
+  const main = files.find(({ path }) => path === "corpus.yaml");
+  const all = [...files, ...filesTaken(folder, main)].toSorted((a, b) => byText(a.path, b.path));
+  return { commit: commitOf(hash, said.out.toString("utf8")), files: all };
+}
+
+/** Sets something in the settings of the clone that a folder lies in; why that cannot be done, else null. */
+export async function setLocally(
+  folder: string,
+  settings: readonly (readonly [string, string])[],
+  program = "git",
+): Promise<string | null> {
+  const inside = await asked(program, folder, ["rev-parse", "--git-dir"], "");
+  if (inside.missing) return "Missing `git`, expected it on this machine";
+  if (inside.code !== 0) return `\`${folder}\` is in no git repository, expected one: git init starts it`;
+  for (const [name, value] of settings) {
+    const { code, errors } = await asked(
+      program,
+      folder,
+      ["config", "--local", "--replace-all", name, value],
+      "",
+    );
+    if (code !== 0) return `The settings of the repository cannot be written: ${errors.split("\n")[0] ?? ""}`;
+  }
+  return null;
 }
 
 interface Answer {
@@ -50,16 +75,20 @@ const quiet = ["core.fsmonitor=false", "core.hooksPath=/dev/null", "core.pager=c
 
 function asked(program: string, folder: string, args: readonly string[], input: string): Promise<Answer> {
   const set = quiet.flatMap((one) => ["-c", one]);
-  return new Promise((resolve) => {
+  return new Promise((done) => {
     // Not started in the corpus: a program of the same name that lies there is not run.
-    const child = spawn(program, ["-C", folder, "--no-optional-locks", "--no-pager", ...set, ...args], {
-      cwd: homedir(),
-      env: environment(),
-      stdio: ["pipe", "pipe", "pipe"],
-      timeout: patience,
-      killSignal: "SIGKILL",
-      windowsHide: true,
-    });
+    const child = spawn(
+      program,
+      ["-C", resolve(folder), "--no-optional-locks", "--no-pager", ...set, ...args],
+      {
+        cwd: homedir(),
+        env: environment(),
+        stdio: ["pipe", "pipe", "pipe"],
+        timeout: patience,
+        killSignal: "SIGKILL",
+        windowsHide: true,
+      },
+    );
     const out: Buffer[] = [];
     let size = 0;
     let errors = "";
@@ -71,8 +100,8 @@ function asked(program: string, folder: string, args: readonly string[], input: 
     child.stderr.setEncoding("utf8").on("data", (text: string) => (errors = (errors + text).slice(0, 4000)));
     // A program that ends before it has read all it is asked is told by its code.
     child.stdin.on("error", () => undefined);
-    child.on("error", () => resolve({ code: null, missing: true, out: Buffer.alloc(0), errors: "" }));
-    child.on("close", (code) => resolve({ code, missing: false, out: Buffer.concat(out), errors }));
+    child.on("error", () => done({ code: null, missing: true, out: Buffer.alloc(0), errors: "" }));
+    child.on("close", (code) => done({ code, missing: false, out: Buffer.concat(out), errors }));
     child.stdin.end(input);
   });
 }

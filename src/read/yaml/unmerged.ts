@@ -7,12 +7,12 @@ import type { SourceFile } from "../source-file.ts";
 
 /** What is told of a file in which two versions stand between conflict marks; null of any other. Nothing of it is read. */
 export function unmerged({ path, text }: SourceFile): FileRecords | null {
-  const marked = markedIn(text);
+  const marked = text.includes("<<<<<<<") ? markedIn(text) : null;
   if (!marked) return null;
   const places = marked.pieces.filter((one) => one.is === "differs");
   const [first] = places;
   const start = first?.start ?? 0;
-  const end = start + text.slice(start).search(/\r?\n/u);
+  const end = start + text.slice(start).search(/[\r\n]|$/u);
   const message =
     places.length === 1
       ? say`Unexpected conflict marks in one place, expected one text: two versions of the file were not merged`

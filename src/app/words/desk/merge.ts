@@ -24,13 +24,15 @@ export const mergeWords = told(
     byRecord: "By record",
     byLines: "By lines",
     onlyLines:
-      "One of the versions cannot be read record by record, so that the lines are merged as they are typed.",
+      "The versions cannot be compared record by record, so that the lines are merged as they are typed.",
     withheld:
       "The file names something that the corpus withholds: its lines are not shown here, and can be read in the file itself.",
     throughout: { mine: "This side throughout", theirs: "That side throughout" },
     before: "before",
-    choice: { mine: "this", theirs: "that", both: "both" },
+    choice: { mine: "this", theirs: "that", both: "both", own: "something else" },
+    ownWords: "What is to stand there",
     nothing: "nothing: it was taken out",
+    nothingBefore: "nothing",
     alone: "Put together by itself",
     became: (side: MergedAlone["side"], how: MergedAlone["how"], fields: string) =>
       how === "added"
@@ -40,7 +42,7 @@ export const mergeWords = told(
           : `${fields}: from ${sides[side]}`,
     left: (n: number) => (n === 1 ? "One choice is left." : `${countedFirst(n)} choices are left.`),
     write: "Write the merged file",
-    undoable: "The marks go. It is one step, and can be undone.",
+    undoable: "The marks go. It is one step, and can be undone; then commit the file.",
     tryLines: "Merge it by lines, or mend it in an editor.",
     step: (file: string) => `Merge two versions of ${file}`,
     readOnly: "The corpus cannot be changed here, so that nothing can be merged.",

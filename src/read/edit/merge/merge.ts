@@ -7,8 +7,8 @@ import type { RecordRead } from "./reading.ts";
 /** What became of something that two sides had: nothing, one changed it, both did alike, or they clash. */
 export type Became = "same" | "mine" | "theirs" | "both" | "clash";
 
-/** Which reading a clash is settled for. */
-export type Answer = "mine" | "theirs" | "both";
+/** Which reading a clash is settled for, or what is written in place of both. */
+export type Answer = "mine" | "theirs" | "both" | { readonly own: string };
 
 /** A field of a record in three readings; null where it is not there. */
 export interface FieldMerge {
@@ -73,7 +73,7 @@ function becameOf(
 
 function fieldMerges(base: RecordRead | null, mine: RecordRead, theirs: RecordRead): readonly FieldMerge[] {
   const names = new Set([mine, theirs, base].flatMap((one) => Object.keys(one?.fields ?? {})));
-  return [...names].flatMap((field) => {
+  const merges = [...names].flatMap((field): readonly FieldMerge[] => {
     const [was, one, two] = [base, mine, theirs].map((record) => record?.fields[field] ?? null);
     const [old, own, other] = [was ?? null, one ?? null, two ?? null];
     if (saysSame(own, other)) {
@@ -91,6 +91,19 @@ function fieldMerges(base: RecordRead | null, mine: RecordRead, theirs: RecordRe
       became === "clash" && own !== null && other !== null && isListed(mine, field, own, other);
     return [{ field, became, base: old, mine: own, theirs: other, canBeBoth }];
   });
+  return isTornApart(mine, merges) ? merges.map(asClash) : merges;
+}
+
+/** Columns of a table that are one quantity: half of it from each side would be nobody's. */
+const quantity: ReadonlySet<string> = new Set(["value", "unit", "uncertainty"]);
+
+function isTornApart({ list }: RecordRead, merges: readonly FieldMerge[]): boolean {
+  const own = merges.filter(({ field, became }) => quantity.has(field) && became !== "both");
+  return list === "measurements" && new Set(own.map((one) => one.became)).size > 1;
+}
+
+function asClash(one: FieldMerge): FieldMerge {
+  return quantity.has(one.field) && one.became !== "both" ? { ...one, became: "clash" } : one;
 }
 
 function threeWay(base: Written | null, mine: Written | null, theirs: Written | null): Became {
@@ -116,6 +129,7 @@ export function together(mine: Written, theirs: Written): Written {
 /** The value that a field has after its clash, if it is one, was settled. */
 export function settledValue(merge: FieldMerge, answer: Answer | undefined): Written | null {
   const side = merge.became === "clash" ? (answer ?? "mine") : merge.became === "theirs" ? "theirs" : "mine";
+  if (typeof side === "object") return side.own.trim() === "" ? null : side.own;
   if (side !== "both") return merge[side];
   return merge.mine === null || merge.theirs === null
     ? (merge.mine ?? merge.theirs)
@@ -134,4 +148,12 @@ export function clashesIn(merges: readonly RecordMerge[]): readonly string[] {
     if (record.fields.length === 0) return [clashName(record)];
     return record.fields.flatMap((one) => (one.became === "clash" ? [clashName(record, one)] : []));
   });
+}
+
+/**
+ * Whether records that are told apart by their order alone came or went: which of them is which is then not known, and
+ * only their lines can say.
+ */
+export function isShifted(merges: readonly RecordMerge[]): boolean {
+  return merges.some(({ key, base, mine, theirs }) => /#\d+$/u.test(key) && !(base && mine && theirs));
 }

@@ -5,7 +5,7 @@ import { saysSame } from "../written.ts";
 import type { WrittenMap } from "../written.ts";
 import { textEdits } from "../text-edits.ts";
 import type { TextChange } from "../text-change.ts";
-import { clashName, settledValue } from "./merge.ts";
+import { clashName, clashesIn, settledValue } from "./merge.ts";
 import type { Answer, RecordMerge } from "./merge.ts";
 import { withComments } from "./comments.ts";
 import { withLines } from "./lines.ts";
@@ -53,14 +53,7 @@ export function resolvedText(
       });
     }
   }
-  // From the last on, so that records of one name keep their numbers.
-  for (const { merge, fields } of settled.toReversed()) {
-    if (!merge.mine || fields) continue;
-    change((now) => {
-      const at = now.get(merge.key);
-      return at ? { is: "take", record: at.start } : null;
-    });
-  }
+  // Before any is taken out: a list that is never empty keeps the manner of its lines.
   const order = [...(recordsIn(path, texts.theirs)?.values() ?? [])];
   for (const one of order) {
     const brought = settled.find(({ merge, fields }) => merge.key === one.key && !merge.mine && fields);
@@ -74,6 +67,14 @@ export function resolvedText(
       for (const [field, value] of Object.entries(one.fields))
         change(() => ({ is: "setting", path: [field], value }));
   }
+  // From the last on, so that records of one name keep their numbers.
+  for (const { merge, fields } of settled.toReversed()) {
+    if (!merge.mine || fields) continue;
+    change((now) => {
+      const at = now.get(merge.key);
+      return at ? { is: "take", record: at.start } : null;
+    });
+  }
   if (problem !== null) return { problem };
   text = withComments(texts, text);
   const wanted = settled.flatMap(({ merge, fields }) =>
@@ -82,6 +83,21 @@ export function resolvedText(
   return says(path, text, wanted)
     ? { text }
     : { problem: say`\`${path}\` would not say just what was chosen, expected it merged line by line` };
+}
+
+/** Whether a text says what a merge of records comes to, every clash settled in one way. */
+export function saysMerged(
+  path: string,
+  text: string,
+  merges: readonly RecordMerge[],
+  answer: Answer = "mine",
+): boolean {
+  const answers = new Map(clashesIn(merges).map((name): [string, Answer] => [name, answer]));
+  const wanted = merges.flatMap((merge) => {
+    const fields = settledFields(merge, answers);
+    return fields ? [{ list: (merge.mine ?? merge.theirs)?.list ?? null, fields }] : [];
+  });
+  return says(path, text, wanted);
 }
 
 /** What a record is to say; null where it is to go. */

@@ -1,3 +1,4 @@
+import { ownTexts } from "../../../link/edit/theirs.ts";
 import type { Graph } from "../../../link/graph.ts";
 import { labelOf } from "../../../link/names/label.ts";
 import { saysSame } from "../../../read/edit/written.ts";
@@ -23,7 +24,7 @@ export function changesBetween(was: Compared, is: Compared): Changes {
   const reading = (graph: Graph, record: RecordWritten): Reading => ({ graph, record, hidden });
   const shown = (record: RecordWritten): boolean => !hides(record, hidden);
   const others = both.filter(({ old, now }) => isOther(old, now, renamed));
-  const unread = unreadFiles(after.files, new Set(taken.map((one) => one.file)));
+  const unread = unreadFiles(ownTexts(now, after.files), new Set(taken.map((one) => one.file)));
   const records = [
     ...others.flatMap((pair) => {
       if (!shown(pair.old) || !shown(pair.now)) return [];

@@ -1,6 +1,6 @@
 import { Link } from "wouter";
-import { answersIn, answersWritten } from "../../../../show/desk/changes/merging/told.ts";
-import type { Answer, MergeClash, MergePage as Data } from "../../../../show/desk/changes/merging/told.ts";
+import { answersIn, answersWritten, ownIn, ownWritten } from "../../../../show/desk/changes/merging/told.ts";
+import type { Choice, MergeClash, MergePage as Data } from "../../../../show/desk/changes/merging/told.ts";
 import type { FieldRow } from "../../../../show/pages/pieces.ts";
 import { mergePath, underLens } from "../../../address.ts";
 import type { useAddress } from "../../../address.ts";
@@ -32,8 +32,11 @@ export function MergePage({ page: { file, marked }, address }: Props) {
     );
   const { clashes, by, byRecord, names, withheld } = marked;
   const answers = answersIn(clashes, query.get("answers") ?? "");
-  const answer = (next: readonly (Answer | null)[]): void =>
+  const answer = (next: readonly (Choice | null)[]): void =>
     toLook({ answers: answersWritten(next) }, "replace");
+  const own = ownIn(query.get("own") ?? "");
+  const write = (place: number, text: string): void =>
+    toLook({ own: ownWritten(new Map([...own, [place, text]])) }, "replace");
   const left = answers.filter((one) => one === null).length;
   const path = mergePath(file);
   return (
@@ -71,6 +74,8 @@ export function MergePage({ page: { file, marked }, address }: Props) {
               names={names}
               answered={answers[place] ?? null}
               answer={(one) => answer(answers.with(place, one))}
+              own={own.get(place) ?? clash.typed ?? ""}
+              write={(text) => write(place, text)}
             />
           </li>
         ))}
@@ -80,7 +85,7 @@ export function MergePage({ page: { file, marked }, address }: Props) {
         file={file}
         marked={marked}
         left={left}
-        isMade={marked.answered === answersWritten(answers)}
+        isMade={marked.answered === answersWritten(answers) && marked.own === (query.get("own") ?? "")}
       />
     </>
   );
@@ -91,11 +96,14 @@ interface ClashProps {
   /** Of the group of choices. */
   readonly name: string;
   readonly names: { readonly mine: string; readonly theirs: string };
-  readonly answered: Answer | null;
-  readonly answer: (one: Answer) => void;
+  readonly answered: Choice | null;
+  readonly answer: (one: Choice) => void;
+  /** The own words in place of both readings. */
+  readonly own: string;
+  readonly write: (text: string) => void;
 }
 
-function Clash({ clash, name, names, answered, answer }: ClashProps) {
+function Clash({ clash, name, names, answered, answer, own, write }: ClashProps) {
   const { kind, text, field, base, choices, asTyped } = clash;
   return (
     <fieldset className="version">
@@ -106,7 +114,7 @@ function Clash({ clash, name, names, answered, answer }: ClashProps) {
       {base !== null && (
         <p className="before">
           <span className="word">{words.before}</span>
-          <Reading rows={base} asTyped={asTyped} />
+          <Reading rows={base} asTyped={asTyped} none={words.nothingBefore} />
         </p>
       )}
       {choices.map((one) => (
@@ -114,18 +122,40 @@ function Clash({ clash, name, names, answered, answer }: ClashProps) {
           <input type="radio" name={name} checked={answered === one} onChange={() => answer(one)} />
           <span className="word">
             {words.choice[one]}{" "}
-            {one !== "both" && names[one] !== "" && <bdi className="quiet">{names[one]}</bdi>}
+            {(one === "mine" || one === "theirs") && names[one] !== "" && (
+              <bdi className="quiet">{names[one]}</bdi>
+            )}
           </span>
-          {one !== "both" && <Reading rows={clash[one]} asTyped={asTyped} />}
+          {(one === "mine" || one === "theirs") && (
+            <Reading rows={clash[one]} asTyped={asTyped} none={words.nothing} />
+          )}
         </label>
       ))}
+      {answered === "own" && (
+        <p className="own">
+          <textarea
+            aria-label={words.ownWords}
+            dir="auto"
+            rows={Math.min(12, own.split("\n").length + 1)}
+            value={own}
+            onChange={(event) => write(event.currentTarget.value)}
+          />
+        </p>
+      )}
     </fieldset>
   );
 }
 
-/** One reading of what clashes; nothing where that side took it out. */
-function Reading({ rows, asTyped }: { readonly rows: readonly FieldRow[]; readonly asTyped: boolean }) {
-  if (rows.length === 0) return <span className="quiet">{words.nothing}</span>;
+interface ReadingProps {
+  readonly rows: readonly FieldRow[];
+  readonly asTyped: boolean;
+  /** What is said where it says nothing. */
+  readonly none: string;
+}
+
+/** One reading of what clashes. */
+function Reading({ rows, asTyped, none }: ReadingProps) {
+  if (rows.length === 0) return <span className="quiet">{none}</span>;
   return (
     <span className={asTyped ? "rows typed" : "rows sentence"}>
       {rows.map((row, place) => (

@@ -26,6 +26,8 @@ export function mergingByLines(
           /^(.*\b(?:coordinates|found-at):)(.*)$/u,
           (_, head: string, tail: string) => `${head}${tail.replace(/\S/gu, "·")}`,
         );
+  const isShown = (...versions: readonly string[]): boolean =>
+    versions.every((lines) => lines.split(/\r?\n/u).every((line) => shown(line) === line));
   const differing = pieces.flatMap((one) => (one.is === "differs" ? [one] : []));
   const lineAt = (offset: number): number => text.slice(0, offset).split("\n").length;
   return {
@@ -38,7 +40,8 @@ export function mergingByLines(
       base: base === null ? null : rows(base),
       mine: rows(mine),
       theirs: rows(theirs),
-      choices: ["mine", "theirs", "both"],
+      choices: ["mine", "theirs", "both", ...(isShown(mine, theirs) ? (["own"] as const) : [])],
+      typed: isShown(mine, theirs) ? mine : null,
       asTyped: true,
     })),
     written: (answers) => {
@@ -46,11 +49,17 @@ export function mergingByLines(
       const part = (one: (typeof pieces)[number]): string => {
         if (one.is === "same") return one.text;
         const answer: Answer = answers[place++] ?? "mine";
+        if (typeof answer === "object") return ended(answer.own);
         return answer === "both" ? joined(one.mine, one.theirs) : one[answer];
       };
       return { text: pieces.map(part).join("") };
     },
   };
+}
+
+/** Lines with the end of the last one; nothing stays nothing. */
+function ended(lines: string): string {
+  return lines === "" || lines.endsWith("\n") ? lines : `${lines}\n`;
 }
 
 /** One stretch of lines behind another; the first may lack the end of its last line. */

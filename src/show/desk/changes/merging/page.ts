@@ -8,13 +8,15 @@ import { hiddenIn } from "../hidden.ts";
 import type { Hidden } from "../hidden.ts";
 import { mergingByLines } from "./lines.ts";
 import { mergingByRecord } from "./records.ts";
-import { answersIn, answersWritten } from "./told.ts";
+import { answersIn, answersWritten, ownIn, settledAnswers } from "./told.ts";
 import type { MergePage } from "./told.ts";
 
 /** What is asked of a merge: the file, the answers so far, a letter for each clash, and whether it is to go by lines. */
 export interface MergeAsked {
   readonly file: string;
   readonly answers: string;
+  /** Own words in place of readings, as an address has them; left out where there are none. */
+  readonly own?: string;
   readonly byLines: boolean;
 }
 
@@ -22,7 +24,7 @@ export interface MergeAsked {
 export function mergePage(
   texts: ReadonlyMap<string, string>,
   graph: Graph | null,
-  { file, answers, byLines }: MergeAsked,
+  { file, answers, own = "", byLines }: MergeAsked,
 ): MergePage | null {
   const text = texts.get(file);
   if (text === undefined) return null;
@@ -38,7 +40,7 @@ export function mergePage(
   const lines = mergingByLines(marked, text, hidden);
   const taken = byLines || !byRecord ? lines : byRecord;
   const given = answersIn(taken.clashes, answers);
-  const all = given.filter((one) => one !== null);
+  const all = settledAnswers(taken.clashes, given, ownIn(own)).filter((one) => one !== null);
   const written = all.length === given.length ? taken.written(all) : null;
   return {
     file,
@@ -48,6 +50,7 @@ export function mergePage(
       byRecord: byRecord !== null,
       clashes: taken.clashes,
       answered: answersWritten(given),
+      own,
       alone: taken.alone,
       change: written && "text" in written ? changeOf(file, text, written.text) : null,
       problem: written && "problem" in written ? written.problem : null,

@@ -1,13 +1,13 @@
 import type { Text } from "../../../../base/text/said/said.ts";
-import { clashName, mergedRecords } from "../../../../read/edit/merge/merge.ts";
-import type { Answer, RecordMerge } from "../../../../read/edit/merge/merge.ts";
+import { clashName, isShifted, mergedRecords } from "../../../../read/edit/merge/merge.ts";
+import type { Answer, FieldMerge, RecordMerge } from "../../../../read/edit/merge/merge.ts";
 import { recordsIn } from "../../../../read/edit/merge/reading.ts";
-import type { ThreeTexts } from "../../../../read/edit/merge/reading.ts";
+import type { RecordRead, ThreeTexts } from "../../../../read/edit/merge/reading.ts";
 import { resolvedText } from "../../../../read/edit/merge/resolve.ts";
 import type { FieldRow } from "../../../pages/pieces.ts";
 import { plainRows } from "../fields.ts";
 import type { MergeClash, MergedAlone } from "./told.ts";
-import { calledIn, headingOf, hiddenAmong, isHidden, valueRows } from "./words.ts";
+import { calledIn, headingOf, hiddenAmong, isHidden, keptOut, valueRows } from "./words.ts";
 import type { Wording } from "./words.ts";
 
 /** A merge in words, and how it is written once its clashes are answered in their order. */
@@ -17,7 +17,7 @@ export interface Merging {
   readonly written: (answers: readonly Answer[]) => { readonly text: string } | { readonly problem: Text };
 }
 
-/** The merge of a file record by record; null where one of its versions cannot be read so. */
+/** The merge of a file record by record; null where one of its versions cannot be read so, or not which of its records is which. */
 export function mergingByRecord(texts: ThreeTexts, given: Omit<Wording, "called">): Merging | null {
   const read = (text: string) => recordsIn(texts.path, text);
   const [mine, theirs] = [read(texts.mine), read(texts.theirs)];
@@ -27,6 +27,7 @@ export function mergingByRecord(texts: ThreeTexts, given: Omit<Wording, "called"
   const wording = { ...given, hidden, called: calledIn(all, hidden) };
   const base = texts.base === null ? null : read(texts.base);
   const merges = mergedRecords(base, mine, theirs);
+  if (base !== null && isShifted(merges)) return null;
   const clashes = merges.flatMap((merge) => clashesOf(merge, wording, base !== null));
   return {
     clashes: clashes.map(({ clash }) => clash),
@@ -59,6 +60,7 @@ function clashesOf(
       mine: whole(mine),
       theirs: whole(theirs),
       choices: ["mine", "theirs"],
+      typed: null,
       asTyped: false,
     };
     return [{ name: clashName(merge), clash }];
@@ -76,17 +78,34 @@ function clashesOf(
               one.field,
               value,
             );
+    const typed = hides
+      ? null
+      : typedIn(wording, { ...mine, fields: { ...mine.fields, ...placed(merge) } }, one);
     const clash: MergeClash = {
       ...heading,
       field: one.field.replace(/-/g, " "),
       base: hasBase ? rows(base, one.base) : null,
       mine: rows(mine, one.mine),
       theirs: rows(theirs, one.theirs),
-      choices: one.canBeBoth ? ["mine", "theirs", "both"] : ["mine", "theirs"],
+      choices: [
+        "mine",
+        "theirs",
+        ...(one.canBeBoth ? (["both"] as const) : []),
+        ...(typed === null ? [] : (["own"] as const)),
+      ],
+      typed,
       asTyped: false,
     };
     return [{ name: clashName(merge, one), clash }];
   });
+}
+
+/** One value as it is typed that own words can begin with; null of lists, names, and what is not shown. */
+function typedIn(wording: Wording, record: RecordRead, { field, mine, theirs }: FieldMerge): string | null {
+  const own = [mine, theirs].filter((one) => one !== null);
+  if (field === "id" || !own.every((one) => typeof one === "string")) return null;
+  if (keptOut(wording.hidden, record, field) || own.some(wording.hidden.names)) return null;
+  return own[0] ?? null;
 }
 
 /** What any reading of a record says of withholding its place holds for all of them. */

@@ -92,7 +92,7 @@ export function valueRows(
 }
 
 /** Exact places always stay out; where a thing was found, when it, what it is part of, or any version of it says so. */
-function keptOut(hidden: Hidden, { id, fields }: RecordRead, field: string): boolean {
+export function keptOut(hidden: Hidden, { id, fields }: RecordRead, field: string): boolean {
   if (field === "coordinates") return true;
   if (field !== "found-at") return false;
   const whole = fields["part-of"];
