@@ -33,7 +33,10 @@ const pagesAt: Readonly<Record<string, (id: string, query: URLSearchParams) => W
     },
   }),
   literature: () => ({ page: "literature" }),
-  outline: () => ({ page: "outline" }),
+  outline: (_, query) => ({
+    page: "outline",
+    open: (query.get("open") ?? "").split(",").filter((id) => id !== ""),
+  }),
   artefacts: (_, query) => ({
     page: "artefacts",
     draw: (query.get("draw") ?? "").split(",").filter((id) => id !== ""),
@@ -43,7 +46,10 @@ const pagesAt: Readonly<Record<string, (id: string, query: URLSearchParams) => W
   numbers: () => ({ page: "numbers" }),
   number: (id) => (id === "" ? null : { page: "number", id }),
   workbench: (_, query) => ({ page: "workbench", of: query.get("of") }),
-  scholars: () => ({ page: "scholars" }),
+  scholars: (_, query) => ({
+    page: "scholars",
+    most: query.has("look") ? Number(/^\d{1,6}$/.exec(query.get("questions") ?? "")?.[0] ?? 20) : 0,
+  }),
   scholar: (id) => (id === "" ? null : { page: "scholar", id }),
   history: () => ({ page: "history" }),
   standpoints: () => ({ page: "standpoints" }),
@@ -78,9 +84,15 @@ const pagesAt: Readonly<Record<string, (id: string, query: URLSearchParams) => W
   merge: (file, query) =>
     file === ""
       ? null
-      : { page: "merge", file, answers: query.get("answers") ?? "", byLines: query.get("by") === "lines" },
+      : {
+          page: "merge",
+          file,
+          answers: query.get("answers") ?? "",
+          own: query.get("own") ?? "",
+          byLines: query.get("by") === "lines",
+        },
   search: () => ({ page: "search" }),
-  records: () => ({ page: "records" }),
+  records: (_, query) => ({ page: "records", words: query.get("words") ?? "" }),
   grid: (_, query) => ({ page: "grid", presets: presetsIn(query) }),
   import: () => ({ page: "import" }),
   paper: (id) => (id === "" ? null : { page: "paper", id }),

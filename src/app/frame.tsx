@@ -7,6 +7,7 @@ import { DeskFoot } from "./desk/foot.tsx";
 import { InHand } from "./map/arguing/slip/in-hand.tsx";
 import { useModel } from "./model/model.ts";
 import { MergePage } from "./pages/desk/changes/merge.tsx";
+import { OpeningPage } from "./pages/judged/question/incipit.tsx";
 import { FindingsPage } from "./pages/lists/findings.tsx";
 import { Page } from "./pages/page.tsx";
 import { SearchField } from "./pages/search/field.tsx";
@@ -23,6 +24,7 @@ import { changesWords } from "./words/desk/changes.ts";
 import { deskWords } from "./words/desk/desk.ts";
 import { words } from "./words/index.ts";
 import { literatureWords } from "./words/reading/literature.ts";
+import { openingWords } from "./words/shown/opening.ts";
 import { numberWords } from "./words/shown/numbers.ts";
 import { scholarWords } from "./words/shown/scholars.ts";
 import { standpointWords } from "./words/judged/standpoints.ts";
@@ -34,7 +36,8 @@ import type { Change } from "./worker/messages.ts";
 export function Frame() {
   const address = useAddress();
   const asking = useModel(address.wanted, address.lens);
-  const { told, changes, trouble, waiting } = asking;
+  const { told, changes, trouble, waiting, incipit, opening } = asking;
+  const isOpening = told === null || (waiting && opening !== null);
   const [desk, said, dismiss] = useDeskOf(asking.desk, asking);
   const contents = told?.tell === "page" ? told.contents : null;
   const main = useRef<HTMLElement>(null);
@@ -83,7 +86,7 @@ export function Frame() {
       </a>
       <header className="side">
         <p className="corpus">
-          <bdi>{contents?.title ?? "Variorum"}</bdi>
+          <bdi>{contents?.title ?? incipit?.title ?? "Variorum"}</bdi>
         </p>
         <SearchField here={page === "search"} asOf={address.asOf} />
         <nav>
@@ -122,7 +125,11 @@ export function Frame() {
         <Commands />
         <FloorLine />
         <LanguageChoice />
-        {told?.tell === "page" && !told.whole && <p className="computing">{words.lookingAgain}</p>}
+        {told?.tell === "page" && !told.whole && (
+          <p className="computing">
+            {contents?.findings === null ? openingWords.looking : words.lookingAgain}
+          </p>
+        )}
         {contents !== null && contents.pending > 0 && (
           <p className="computing">{words.computing(contents.pending)}</p>
         )}
@@ -145,7 +152,9 @@ export function Frame() {
             {trouble}
           </p>
         )}
-        {told === null && trouble === null && <p className="quiet">{words.reading}</p>}
+        {isOpening && trouble === null && (
+          <OpeningPage incipit={incipit} opening={opening} address={address} />
+        )}
         {told?.tell === "unreadable" && told.merge && <MergePage page={told.merge} address={address} />}
         {told?.tell === "unreadable" && !told.merge && (
           <>
@@ -154,7 +163,9 @@ export function Frame() {
           </>
         )}
         {supposed && <Supposed told={supposed} address={address} />}
-        {told?.tell === "page" && contents && <Page page={told.page} contents={contents} address={address} />}
+        {!isOpening && told.tell === "page" && contents && (
+          <Page page={told.page} contents={contents} address={address} />
+        )}
         <Changed changes={changes} />
         <output className="unseen arrival">{waiting ? "" : arrival}</output>
         <InHand corpus={contents} onMap={page === "map"} asOf={address.asOf} />

@@ -1,4 +1,5 @@
-import { NoCorpus, fileIn, readCorpusFolder } from "../host/corpus-folder.ts";
+import { NoCorpus, fileIn, filesTaken, readCorpusFolder } from "../host/corpus-folder.ts";
+import { filesApart } from "../read/settings/used/files.ts";
 import type { SourceFile } from "../read/source-file.ts";
 
 /** What a corpus's files are, told to somebody who may have some of them. */
@@ -17,6 +18,8 @@ export interface Reading {
   readonly version: () => string;
   /** Reads all of the folder again; throws `NoCorpus` where it is none. */
   readonly again: () => readonly SourceFile[];
+  /** The files as they were last read; null where they never were, or where the folder was no corpus then. */
+  readonly known: () => readonly SourceFile[] | null;
   /** Reads a few files again that are known to have changed. */
   readonly some: (paths: readonly string[]) => void;
   /** What changed since a version; everything where that is none of this program's, or not given. */
@@ -30,6 +33,7 @@ export function readingOf(folder: string, session: string): Reading {
   let turn = 0;
   let now = new Map<string, { readonly file: SourceFile; readonly turn: number }>();
   const went = new Map<string, number>();
+  let isCorpus = false;
 
   const put = (file: SourceFile): void => {
     const known = now.get(file.path);
@@ -47,6 +51,13 @@ export function readingOf(folder: string, session: string): Reading {
     const isNew = [...now.values()].some((one) => one.turn === turn) || [...went.values()].includes(turn);
     if (!isNew) turn -= 1;
   };
+  /** Which other corpora are used is said in the settings. */
+  const takeAgain = (): void => {
+    const taken = filesTaken(folder, now.get("corpus.yaml")?.file);
+    const kept = new Set([...filesApart(inOrder()).own, ...taken].map(({ path }) => path));
+    for (const path of now.keys()) if (!kept.has(path)) drop(path);
+    for (const file of taken) put(file);
+  };
   const inOrder = (): readonly SourceFile[] => [...now.values()].map((one) => one.file);
 
   return {
@@ -61,12 +72,15 @@ export function readingOf(folder: string, session: string): Reading {
         });
         // In the order of the folder, whenever a file came.
         now = new Map(files.flatMap(({ path }) => [[path, now.get(path)] as const]).filter(isThere));
+        isCorpus = true;
         return inOrder();
       } catch (error) {
+        isCorpus = false;
         if (error instanceof NoCorpus) turn += 1;
         throw error;
       }
     },
+    known: () => (isCorpus ? inOrder() : null),
     some: (paths) =>
       inTurn(() => {
         for (const path of paths) {
@@ -74,6 +88,7 @@ export function readingOf(folder: string, session: string): Reading {
           if (file) put(file);
           else drop(path);
         }
+        if (paths.includes("corpus.yaml")) takeAgain();
       }),
     since: (version) => {
       const [whose, since = ""] = version?.split(".") ?? [];

@@ -109,10 +109,12 @@ walk("takes hostile and huge texts, in any direction, for what they are", async 
 walk("a corpus that cannot be written says so at its forms, and offers no saving", async (page) => {
   await page.route(/\/corpus\/files/, async (route) => {
     const answer = await route.fetch();
-    const body = (await answer.json()) as { readonly desk: object };
+    const [head = "", ...files] = (await answer.text()).split("\n");
+    const told = JSON.parse(head) as { readonly desk: object };
+    const desk = { readOnly: "the folder cannot be written", undo: null, redo: null };
     await route.fulfill({
       response: answer,
-      json: { ...body, desk: { readOnly: "the folder cannot be written", undo: null, redo: null } },
+      body: [JSON.stringify({ ...told, desk }), ...files].join("\n"),
     });
   });
   await through(page, demo, async () => {

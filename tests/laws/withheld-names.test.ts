@@ -137,15 +137,15 @@ function pagesOf(checked: Checked<Model>): ReadonlyMap<string, string> {
   const ids = all.filter((id) => !withheld(id));
   const view = { question: null, unfolded: [], focus: null, only: false, narrow: false };
   const wanted: readonly Wanted[] = [
-    { page: "records" },
+    { page: "records", words: "" },
     { page: "map", view, language: "en" },
     { page: "map", view: { ...view, question: "sets", unfolded: ids }, language: "ar" },
-    { page: "outline" },
+    { page: "outline", open: [] },
     { page: "literature" },
     { page: "artefacts", draw: ["bowl-1", "bowl-2"] },
     { page: "numbers" },
     { page: "workbench", of: null },
-    { page: "scholars" },
+    { page: "scholars", most: 20 },
     { page: "history" },
     { page: "standpoints" },
     { page: "examinations" },

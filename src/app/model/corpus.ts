@@ -4,6 +4,7 @@ import { worded } from "../../base/text/said/worded.ts";
 import type { Worded } from "../../base/text/said/worded.ts";
 import type { DeskState } from "../../host/desk/state.ts";
 import type { Declared } from "../../host/guest/guest.ts";
+import { filesIn, headOf, inLines } from "./lines.ts";
 import { deskWords } from "../words/desk/desk.ts";
 import { inReadersWords } from "../words/reader/said.ts";
 
@@ -18,9 +19,15 @@ interface Told {
   readonly gone: readonly string[];
 }
 
-type Fetched =
-  | (Told & { readonly guests: readonly Declared[]; readonly desk: DeskState })
-  | { readonly files: readonly []; readonly gone: Text };
+/** What is said of a corpus's files before they follow, as the program sends it. */
+interface Head extends Omit<Told, "files"> {
+  readonly guests: readonly Declared[];
+  readonly desk: DeskState;
+  readonly count: number;
+  readonly first: number;
+  /** How many signs of text all of them have. */
+  readonly size: number;
+}
 
 /** What the corpus's folder now holds, all of it or as far as it changed. */
 export interface Found {
@@ -31,6 +38,14 @@ export interface Found {
   /** Plug-ins of the corpus that are allowed to run; null where they are those they were. */
   readonly guests: readonly Declared[] | null;
   readonly desk: DeskNow;
+}
+
+/** Takes a whole corpus as it comes, in lines of JSON. */
+export interface Receiving {
+  readonly coming: (head: Pick<Head, "count" | "first" | "size">) => void;
+  readonly lines: (bytes: Uint8Array<ArrayBuffer>) => void;
+  /** It is there: what is now so, unless it was overtaken and is of the past. */
+  readonly came: (now: { readonly guests: readonly Declared[]; readonly desk: DeskNow } | null) => void;
 }
 
 /** The token of the opened address; it stays in this tab, so that a reload still has it. */
@@ -57,7 +72,11 @@ export function onChange(look: () => void): () => void {
 }
 
 /** Follows the corpus on disk: its files now, and again whenever one of them changes. */
-export function followCorpus(onFiles: (found: Found) => void, onTrouble: (why: string) => void): Following {
+export function followCorpus(
+  receiving: Receiving,
+  onFiles: (found: Found) => void,
+  onTrouble: (why: string) => void,
+): Following {
   const key = token();
   /** What was said against the corpus is said until all of it is told again. */
   let trouble = false;
@@ -75,13 +94,30 @@ export function followCorpus(onFiles: (found: Found) => void, onTrouble: (why: s
     const { whole, files, gone } = isKnown ? { whole: false, files: [], gone: [] } : told;
     onFiles({ whole, files, gone, guests, desk: worded(desk, inReadersWords) });
   };
+  /** All of it, on its way; whoever asks again waits until it is there. */
+  let all: Promise<void> | null = null;
+  const receive = async (head: Head, rest: AsyncIterable<Uint8Array<ArrayBuffer>>): Promise<void> => {
+    receiving.coming(head);
+    for await (const bytes of rest) receiving.lines(bytes);
+    // Of two readings under way the later may come first; the earlier is then of the past.
+    if (have !== null && isEarlier(head.version, have)) return receiving.came(null);
+    have = head.version;
+    trouble = false;
+    receiving.came({ guests: head.guests, desk: worded(head.desk, inReadersWords) });
+  };
   const read = async (): Promise<void> => {
-    const since = have === null || trouble ? "" : `?have=${have}`;
-    const answer = await fetch(`/corpus/files${since}`, { headers: { "x-variorum-token": key } });
+    await all?.catch(() => undefined);
+    const since = have === null || trouble ? "" : `&have=${have}`;
+    const answer = await fetch(`/corpus/files?in=lines${since}`, { headers: { "x-variorum-token": key } });
     if (!answer.ok) return complain(against(await answer.text()));
-    const fetched = (await answer.json()) as Fetched;
-    if ("version" in fetched) return take(fetched, fetched.guests, fetched.desk);
-    complain(inReadersWords(fetched.gone));
+    if (answer.headers.get("content-type") !== inLines) {
+      const { gone } = (await answer.json()) as { readonly gone: Text };
+      return complain(inReadersWords(gone));
+    }
+    const [head, rest] = await headOf<Head>(answer);
+    if (!head.whole) return take({ ...head, files: await filesIn(rest) }, head.guests, head.desk);
+    all = receive(head, rest);
+    await all;
   };
   const again = (): void => {
     void read().catch(() => complain(deskWords.ended));

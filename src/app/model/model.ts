@@ -4,7 +4,7 @@ import type { Action, Prepared } from "../../link/edit/action.ts";
 import { followCorpus } from "./corpus.ts";
 import type { Answer, DeskNow, Following } from "./corpus.ts";
 import { codeOf } from "./late.tsx";
-import { keepOutcomes, remembering } from "./remembered.ts";
+import { keepOutcomes, recalled, remembering } from "./remembered.ts";
 import { argueIn } from "../map/arguing/asking.ts";
 import { compareIn } from "../pages/desk/changes/handing.ts";
 import { gridIn } from "../pages/desk/grid/asking.ts";
@@ -13,7 +13,8 @@ import { formsIn, leaveAsking } from "../pages/sheet/form/asking.ts";
 import { deskWords } from "../words/desk/desk.ts";
 import { searchIn } from "../pages/search/searching.ts";
 import { workIn } from "../pages/desk/workbench/on-bench.ts";
-import type { Asked, Change, Told, Wanted } from "../worker/messages.ts";
+import type { Incipit } from "../../show/pages/incipit/incipit.ts";
+import type { Asked, Change, Opening, Told, Wanted } from "../worker/messages.ts";
 
 type Shown = Extract<Told, { readonly tell: "page" | "unreadable" }>;
 
@@ -22,7 +23,15 @@ export interface Known {
   readonly told: Shown | null;
   readonly changes: readonly Change[];
   readonly trouble: string | null;
+  /** The questions of a large corpus that is still being read, and what is being done before the page is there. */
+  readonly incipit: Incipit | null;
+  readonly opening: Opening | null;
 }
+
+/** From so many signs of text on a corpus is told as it is read, and what was computed before is recalled as it is needed. */
+const large = 400_000;
+
+const nothing: Known = { told: null, changes: [], trouble: null, incipit: null, opening: null };
 
 /** What is known, and whether the page told is still an earlier one than the page asked for. */
 export interface Asking extends Known {
@@ -45,7 +54,7 @@ function withProgress(before: Known, { number, done, of }: Extract<Told, { tell:
 
 /** Asks the model's worker for a page, and again whenever files or numbers change. */
 export function useModel(wanted: Wanted, lens: Lens): Asking {
-  const [known, setKnown] = useState<Known>({ told: null, changes: [], trouble: null });
+  const [known, setKnown] = useState<Known>(nothing);
   const worker = useRef<Worker | null>(null);
   const number = useRef(0);
   const [toldOf, setToldOf] = useState("");
@@ -66,7 +75,7 @@ export function useModel(wanted: Wanted, lens: Lens): Asking {
     argueIn(thread);
     compareIn(thread);
     workIn(thread);
-    const say = (asked: Asked): void => thread.postMessage(asked);
+    const say = (asked: Asked, given: Transferable[] = []): void => thread.postMessage(asked, given);
     const show = (told: Shown): void => {
       if (told.number !== number.current) return;
       const code = told.tell === "page" ? codeOf(told.page.page) : null;
@@ -76,7 +85,7 @@ export function useModel(wanted: Wanted, lens: Lens): Asking {
         void code.then(() => show(told), gone);
         return;
       }
-      setKnown((before) => ({ ...before, told, trouble: null }));
+      setKnown((before) => ({ ...before, told, trouble: null, incipit: null, opening: null }));
       setToldOf(asked.current);
     };
     thread.onmessage = (event: MessageEvent<Told>) => {
@@ -85,7 +94,13 @@ export function useModel(wanted: Wanted, lens: Lens): Asking {
       else if (told.tell === "prepared") {
         preparing.current.get(told.number)?.(told.prepared);
         preparing.current.delete(told.number);
-      } else if (told.tell === "computed") keepOutcomes(told.outcomes);
+      } else if (told.tell === "computed") keepOutcomes(told.document);
+      else if (told.tell === "recall")
+        void recalled(told.keys).then((bytes) =>
+          say({ ask: "recalled", bytes }, bytes === null ? [] : [bytes]),
+        );
+      else if (told.tell === "incipit") setKnown((before) => ({ ...before, incipit: told.incipit }));
+      else if (told.tell === "opening") setKnown((before) => ({ ...before, opening: told.opening }));
       else if (told.tell === "planning") setKnown((before) => withProgress(before, told));
       else if (told.tell !== "computing") show(told);
     };
@@ -97,9 +112,21 @@ export function useModel(wanted: Wanted, lens: Lens): Asking {
       preparing.current.clear();
       leaveAsking();
     };
-    // Before the files: what is remembered is not computed.
-    const remembered = remembering(thread);
+    // Before the files: what is remembered is not computed. Of a large corpus it is too much to wait for.
+    let remembered = Promise.resolve();
     const corpus = followCorpus(
+      {
+        coming: ({ count, first, size }) => {
+          if (size < large) remembered = remembering(thread);
+          say({ ask: "coming", count, first, large: size >= large });
+        },
+        lines: (bytes) => say({ ask: "lines", bytes }, [bytes.buffer]),
+        came: (now) => {
+          if (now) setDesk(now.desk);
+          const message: Asked = { ask: "came", guests: now?.guests ?? [], kept: now !== null };
+          void remembered.then(() => say(message));
+        },
+      },
       ({ desk: state, ...found }) => {
         setDesk(state);
         void remembered.then(() => say({ ask: "files", ...found }));

@@ -68,7 +68,7 @@ function shown({ page, contents, address }: Props): ReactNode {
     case "literature":
       return <LiteraturePage page={page.data} address={address} />;
     case "outline":
-      return <OutlinePage lines={page.data} asOf={asOf} />;
+      return <OutlinePage lines={page.data} address={address} />;
     case "artefacts":
       return (
         <ArtefactsPage
@@ -140,7 +140,7 @@ function shown({ page, contents, address }: Props): ReactNode {
     case "search":
       return <SearchPage index={page.data} address={address} />;
     case "records":
-      return <RecordsPage index={page.data} asOf={asOf} />;
+      return <RecordsPage index={page.data} address={address} />;
     case "contents":
       return <QuestionsPage contents={contents} asOf={asOf} />;
   }

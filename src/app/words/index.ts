@@ -16,7 +16,7 @@ import { inReadersWords } from "./reader/said.ts";
 import { told } from "./reader/told.ts";
 import type { Standing } from "../../judge/judge.ts";
 import type { Tie } from "../../show/pages/ties.ts";
-import type { OutlineLine } from "../../show/pages/outline.ts";
+import type { OutlineLine } from "../../show/pages/outline/outline.ts";
 
 /** Who holds the answers of a question, from when to when, and how many answers stand and are open. */
 interface DisputeSoFar {

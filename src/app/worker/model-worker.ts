@@ -1,7 +1,4 @@
-import { say } from "../../base/text/said/said.ts";
 import type { Lens, Memo, Model, Outcome, Run, SourceFile, Stood } from "../../build.ts";
-import { endedBy, notTried, patience as guestPatience } from "../../host/guest/work.ts";
-import type { Done, Work } from "../../host/guest/work.ts";
 import type { Action, Prepared } from "../../link/edit/action.ts";
 import { prepared } from "../../link/edit/prepare.ts";
 import { labelOf } from "../../link/names/label.ts";
@@ -10,6 +7,7 @@ import { supposedTold } from "../../show/judged/suppose/supposed.ts";
 import { mergePage } from "../../show/desk/changes/merging/page.ts";
 import { contentsOf } from "../../show/pages/contents.ts";
 import { findingLines } from "../../show/pages/findings.ts";
+import { incipitOf } from "../../show/pages/incipit/incipit.ts";
 import { searchDocuments } from "../../show/search/documents.ts";
 import type { Asked, Change, Told } from "./messages.ts";
 import { pageOf } from "./pages.ts";
@@ -17,9 +15,12 @@ import { serveForms } from "./forms.ts";
 import { serveArguing } from "../map/arguing/serving.ts";
 import { serveGrid } from "../pages/desk/grid/serving.ts";
 import { serveImport } from "../pages/desk/import/serving.ts";
-import { guestNamed, plugins, takeGuests } from "./plugins.ts";
+import { plugins, takeGuests } from "./plugins.ts";
 import type { CorpusRead, Desk } from "./desk.ts";
+import { arriving } from "./models/arriving.ts";
+import type { Arriving } from "./models/arriving.ts";
 import { modelsBeside } from "./models/models.ts";
+import { numbersBeside } from "./models/numbers.ts";
 import { plansBeside, turnsByMessage } from "./planning/plans.ts";
 import type { Corpus } from "./search/messages.ts";
 import { takeHanded } from "../pages/desk/changes/compared.ts";
@@ -35,16 +36,29 @@ let searching: MessagePort | null = null;
 /** The files that the worker that searches has. */
 let lent: readonly SourceFile[] = [];
 
+/** Files that are on their way. */
+let arrival: Arriving | null = null;
+
 const corpus = (): CorpusRead => ({ files, ...memo });
 
 const tell = (told: Told): void => self.postMessage(told);
+const numbers = numbersBeside(memo.compute, tell, () => {
+  models.renumber();
+  answer();
+});
 
 self.onmessage = (event: MessageEvent<Asked>) => {
   const message = event.data;
   if (message.ask === "files") take(message);
-  else if (message.ask === "remember") {
-    for (const [key, outcome] of message.outcomes) memo.compute.set(key, outcome);
-  } else if (message.ask === "search") {
+  else if (message.ask === "coming") arrival = arrivalOf(message);
+  else if (message.ask === "lines") arrival?.take(message.bytes);
+  else if (message.ask === "came") {
+    const fresh = message.kept ? arrival?.files() : null;
+    arrival = null;
+    if (fresh) take({ ask: "files", whole: true, files: fresh, gone: [], guests: message.guests });
+  } else if (message.ask === "remember") numbers.remember(message.outcomes);
+  else if (message.ask === "recalled") numbers.recalled(outcomesFrom(message.bytes));
+  else if (message.ask === "search") {
     searching = message.port;
     lent = [];
     lendCorpus();
@@ -79,6 +93,33 @@ self.onmessage = (event: MessageEvent<Asked>) => {
   }
 };
 
+/** Files that come: what is told of them before they are all there. */
+function arrivalOf({ large, ...coming }: Extract<Asked, { readonly ask: "coming" }>): Arriving {
+  if (!large) return arriving(coming, memo.read, { first: () => undefined, progress: () => undefined });
+  numbers.recallFirst();
+  const isOpening = files.length === 0;
+  return arriving(coming, memo.read, {
+    first: (first) => {
+      const incipit = isOpening ? incipitOf(first) : null;
+      if (incipit) tell({ tell: "incipit", incipit });
+    },
+    progress: (done) => {
+      const stage = done < coming.count ? ({ stage: "files", done, of: coming.count } as const) : judging;
+      if (isOpening) tell({ tell: "opening", opening: stage });
+    },
+  });
+}
+
+const judging = { stage: "judging" } as const;
+
+function outcomesFrom(bytes: ArrayBuffer | null): readonly (readonly [string, Outcome])[] {
+  if (bytes === null) return [];
+  const kept = JSON.parse(new TextDecoder().decode(bytes)) as {
+    readonly compute: Readonly<Record<string, Outcome>>;
+  };
+  return Object.entries(kept.compute);
+}
+
 /** New files: everything is built again, and the standings that are now others are told. */
 function take({ whole, files: fresh, gone, guests }: Extract<Asked, { readonly ask: "files" }>): void {
   // A file that did not change stays the same object: it is neither hashed nor read again.
@@ -91,7 +132,7 @@ function take({ whole, files: fresh, gone, guests }: Extract<Asked, { readonly a
   texts = new Map(files.map((file) => [file.path, file.text]));
   models.take(files);
   plans.forget();
-  patience = 1;
+  numbers.renew();
   const after = stoodUnder({});
   if (before && after) tell({ tell: "changed", changes: changesBetween(before, after) });
   answer();
@@ -153,6 +194,8 @@ function answer(): void {
     const merge = wanted.page === "merge" ? mergePage(texts, null, wanted) : null;
     return tell({ tell: "unreadable", number, findings: findingLines(null, findings, texts), merge });
   }
+  if (shown === "bare" && wanted.page === "findings")
+    return tell({ tell: "opening", opening: { stage: "rules" } });
   const contents = contentsOf(model, findings, model.missing.length);
   const under = (other: Lens): Model => models.now(other).model ?? model;
   const needed: Run[] = [];
@@ -160,14 +203,14 @@ function answer(): void {
   const planning: Desk["plans"] = {
     made: plans.made,
     make: (of) =>
-      shown === "meanwhile"
+      shown !== "whole"
         ? plans.before(of)
         : plans.make(of, { progress: (how) => tell({ tell: "planning", number, ...how }), done: answer }),
   };
   tell({
     tell: "page",
     number,
-    contents,
+    contents: shown === "bare" ? { ...contents, findings: null } : contents,
     page: pageOf(
       { model, under, findings, texts, memo: memo.compute, need, corpus, plans: planning },
       wanted,
@@ -178,7 +221,7 @@ function answer(): void {
   // What a supposition changes is told beside the record without it.
   if (lens.suppose !== undefined) need(under(unsupposed(lens)).derivations.missing);
   const isMore = model.derivations.missing.length + needed.length > 0;
-  if (shown === "whole" || isMore) computeFor(model, needed);
+  if (shown === "whole" || isMore) numbers.computeFor(model, needed);
   if (shown === "whole") lendSoon();
 }
 
@@ -192,88 +235,4 @@ function changesBetween(before: Stood, after: Stood): readonly Change[] {
     const graph = after.graph.records.has(id) ? after.graph : before.graph;
     return was === is ? [] : [{ text: labelOf(graph, id), was, is }];
   });
-}
-
-/** The one thread that computes, and the run it is at; it is ended when that is no longer wanted. */
-let thread: Worker | null = null;
-let running: string | null = null;
-/** Guests of which a run did not come to an end, by the hashes of their files, and what ends such a run. */
-const slow = new Set<string>();
-let waiting: ReturnType<typeof setTimeout> | undefined;
-/** Runs still to be computed for the model last built, those it needs itself first. */
-let queue: readonly Run[] = [];
-/** Keys of runs of the corpus as it stands, under no lens: their outcomes are kept for the next time. */
-let lasting = new Set<string>();
-let fresh: (readonly [string, Outcome])[] = [];
-/** Outcomes taken since the last build, and how many there may be before the next. */
-let taken = 0;
-let patience = 1;
-
-/** The model's own numbers first, then those of the page that is looked at, then what the rules ask. */
-function computeFor(model: Model, needed: readonly Run[]): void {
-  const runs = [...model.derivations.missing, ...needed, ...model.missing];
-  queue = [...new Map(runs.map((run) => [run.key, run])).values()];
-  if (Object.keys(model.lens).length === 0)
-    lasting = new Set([...model.derivations.missing, ...model.missing].map((run) => run.key));
-  taken = 0;
-  if (running !== null && !queue.some((run) => run.key === running)) endThread();
-  computeNext();
-}
-
-function endThread(): void {
-  clearTimeout(waiting);
-  thread?.terminate();
-  thread = null;
-  running = null;
-}
-
-function computeNext(): void {
-  const [run] = queue;
-  if (!run || running !== null) return;
-  const guest = guestNamed(run.plugin);
-  if (guest && slow.has(guest.hash)) return keep(run.key, notTried(guest));
-  thread ??= newThread();
-  running = run.key;
-  const given: Work = { run, guest };
-  thread.postMessage(given);
-  if (guest)
-    waiting = setTimeout(() => {
-      endThread();
-      keep(run.key, endedBy(guest));
-    }, guestPatience);
-}
-
-function newThread(): Worker {
-  const worker = new Worker(new URL("./compute-worker.ts", import.meta.url), { type: "module" });
-  worker.onmessage = ({ data }: MessageEvent<Done>) => {
-    if ("outcome" in data) keep(data.key, data.outcome);
-    else if ("done" in data) tell({ tell: "computing", key: data.key, done: data.done });
-  };
-  worker.onerror = (event) => {
-    event.preventDefault();
-    const key = running;
-    endThread();
-    if (key !== null) keep(key, { status: "failed", why: say`The computation ended before its time` });
-  };
-  return worker;
-}
-
-function keep(key: string, outcome: Outcome): void {
-  const guest = guestNamed(queue.find((one) => one.key === key)?.plugin ?? "");
-  if (guest && outcome.status === "failed" && outcome.passing) slow.add(guest.hash);
-  running = null;
-  clearTimeout(waiting);
-  memo.compute.set(key, outcome);
-  if (lasting.has(key)) fresh.push([key, outcome]);
-  queue = queue.filter((one) => one.key !== key);
-  if (queue.length === 0 && fresh.length > 0) {
-    tell({ tell: "computed", outcomes: fresh });
-    fresh = [];
-  }
-  taken += 1;
-  if (queue.length > 0 && taken < patience) return computeNext();
-  // Building again for every one of hundreds would cost more than computing them.
-  patience *= 2;
-  models.renumber();
-  answer();
 }

@@ -16,9 +16,9 @@ import type { FormWanted } from "../../show/desk/forms/page.ts";
 import { gridPage } from "../../show/desk/grid/page.ts";
 import { entryPage } from "../../show/desk/import/entry.ts";
 import { paperPage } from "../../show/desk/papers/page.ts";
-import { indexOf } from "../../show/pages/contents.ts";
+import { recordsPage, stockOf } from "../../show/pages/contents.ts";
 import { findingLines } from "../../show/pages/findings.ts";
-import { outlinePage } from "../../show/pages/outline.ts";
+import { outlinePage } from "../../show/pages/outline/outline.ts";
 import { questionPage } from "../../show/pages/question.ts";
 import { sheetOf } from "../../show/pages/sheet.ts";
 import { scholarPage } from "../../show/scholars/scholar.ts";
@@ -42,14 +42,17 @@ interface OfOne {
   readonly id: string;
 }
 
+/** From so many records on an outline tells what is under a question when it is opened, and the scholars' matrix its first questions. */
+const large = 5000;
+
 const maps = rememberedMaps();
 const histories = rememberedHistories();
 
 /** Every page by its name: what it is asked for, and the data it is shown with. */
 export const pages = {
   contents: () => null,
-  records: ({ model }: Desk) => indexOf(model),
-  search: ({ model }: Desk) => indexOf(model),
+  records: ({ model }: Desk, { words }: { readonly words: string }) => recordsPage(model, words),
+  search: ({ model }: Desk) => stockOf(model),
   // Another object whenever the corpus is: then what is to come in is held against it again.
   import: () => ({}),
   entry: ({ under, texts }: Desk, { id }: OfOne) => entryPage(under({}).graph, texts, id),
@@ -61,7 +64,8 @@ export const pages = {
     const page = maps({ ...desk, told }, { view });
     return { ...page, ...wholeWords(desk.under(ofAllYears(desk.model.lens)).graph, page, told) };
   },
-  outline: ({ model }: Desk) => outlinePage(model),
+  outline: ({ model }: Desk, { open }: { readonly open: readonly string[] }) =>
+    outlinePage(model, model.graph.records.size < large ? null : new Set(open)),
   literature: ({ under }: Desk) => literaturePage(under({}).graph),
   artefacts: ({ model }: Desk, { draw }: { readonly draw: readonly string[] }) => artefactsPage(model, draw),
   artefact: ({ model }: Desk, { id }: OfOne) => artefactPage(model, id),
@@ -69,7 +73,8 @@ export const pages = {
   numbers: ({ model }: Desk) => numbersPage(model, plugins),
   number: ({ model, memo }: Desk, { id }: OfOne) => numberPage(model, plugins, memo, id),
   workbench: (desk: Desk, { of }: { readonly of: string | null }) => workbenchAt(desk, of),
-  scholars: ({ model }: Desk) => scholarsPage(model),
+  scholars: ({ model }: Desk, { most }: { readonly most: number }) =>
+    scholarsPage(model, model.graph.records.size < large ? Infinity : most),
   scholar: ({ model, findings, texts }: Desk, { id }: OfOne) => scholarPage(model, findings, texts, id),
   history: ({ model, memo, need }: Desk) => {
     const { page, missing } = histories(model, plugins, memo);

@@ -71,15 +71,39 @@ export function claimText(graph: Graph, claim: Id): string {
   return record?.list === "claims" ? record.values.text : labelOf(graph, claim);
 }
 
+/** A stance with its place among all of them. */
+type Placed = ReturnType<typeof stances>[number] & { readonly place: number };
+const placed = new WeakMap<
+  Judgement,
+  { readonly graph: Graph; readonly byClaim: ReadonlyMap<Id, readonly Placed[]> }
+>();
+
+/** The stances that may be shown, by their claims. */
+function stancesIn(graph: Graph, judgement: Judgement): ReadonlyMap<Id, readonly Placed[]> {
+  const known = placed.get(judgement);
+  if (known?.graph === graph) return known.byClaim;
+  const withheld = withheldIn(graph);
+  const byClaim = new Map<Id, Placed[]>();
+  stances(graph, (id) => judgement.counts(id) && !withheld(id)).forEach((one, place) => {
+    if (withheld(one.scholar)) return;
+    const those = byClaim.get(one.claim);
+    if (those) those.push({ ...one, place });
+    else byClaim.set(one.claim, [{ ...one, place }]);
+  });
+  placed.set(judgement, { graph, byClaim });
+  return byClaim;
+}
+
 /** Everybody who held a claim: since the first position that holds it, until the first later one that does not; of positions that may be shown. */
 export function holdersOf(graph: Graph, judgement: Judgement, claim: Id): readonly Holder[] {
-  const withheld = withheldIn(graph);
-  const all = stances(graph, (id) => judgement.counts(id) && !withheld(id))
-    .filter(
-      (one) =>
-        !withheld(one.scholar) &&
-        (one.claim === claim || (one.stance === "holds" && graph.rivalsOf(claim).includes(one.claim))),
-    )
+  const byClaim = stancesIn(graph, judgement);
+  const rivals = new Set(graph.rivalsOf(claim));
+  rivals.delete(claim);
+  const all = [
+    ...(byClaim.get(claim) ?? []),
+    ...[...rivals].flatMap((rival) => byClaim.get(rival)?.filter((one) => one.stance === "holds") ?? []),
+  ]
+    .sort((a, b) => a.place - b.place)
     .sort((a, b) => byYear("first")(a.year, b.year));
   const scholars = [
     ...new Set(all.filter((one) => one.claim === claim && one.stance === "holds").map((one) => one.scholar)),

@@ -41,22 +41,33 @@ export interface Matrix {
   readonly groups: readonly RowGroup[];
   /** Listed claims without a row: they answer no question and no stance on them is recorded. */
   readonly without: number;
+  /** Questions, and the claims that bear on none, that would be told after these; 0 where all are told. */
+  readonly more: number;
 }
 
 /** The matrix for scholars in the order given; answers always have a row, other claims when a stance is recorded. */
-export function matrixOf(model: Reported, scholars: readonly Id[], taken: readonly Taken[]): Matrix {
+export function matrixOf(
+  model: Reported,
+  scholars: readonly Id[],
+  taken: readonly Taken[],
+  most = Infinity,
+): Matrix {
   const { graph, judgement } = model;
   const cells = new Map(taken.map((one) => [`${one.scholar}\n${one.claim}`, cellOf(one)]));
+  const columns = new Set(scholars);
+  const known = new Set(taken.flatMap(({ scholar, claim }) => (columns.has(scholar) ? [claim] : [])));
   let without = 0;
+  let more = 0;
+  let told = 0;
   const groups = claimsByQuestion(graph, judgement).flatMap((group): readonly RowGroup[] => {
     const answers = answersOf(graph, group.question);
     const rows: Row[] = [];
-    for (const claim of group.claims) {
+    const claims = group.claims.filter((claim) => answers.includes(claim) || known.has(claim));
+    without += group.claims.length - claims.length;
+    if (claims.length > 0 && told >= most) more++;
+    else if (claims.length > 0) told++;
+    for (const claim of more > 0 ? [] : claims) {
       const row = scholars.map((scholar) => cells.get(`${scholar}\n${claim}`) ?? null);
-      if (!answers.includes(claim) && row.every((cell) => cell === null)) {
-        without++;
-        continue;
-      }
       const above = rows.at(-1)?.claim;
       rows.push({
         claim,
@@ -71,7 +82,7 @@ export function matrixOf(model: Reported, scholars: readonly Id[], taken: readon
     const head = question === null ? null : { id: question, text: questionText(graph, question) };
     return rows.length > 0 ? [{ question: head, rows }] : [];
   });
-  return { groups, without };
+  return { groups, without, more };
 }
 
 function cellOf({ scholar, stances, stance, since, changed, left }: Taken): Cell {

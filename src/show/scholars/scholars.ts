@@ -44,8 +44,8 @@ export interface ScholarsPage {
   readonly years: readonly number[];
 }
 
-/** The page of all scholars, in the order in which they came into print. */
-export function scholarsPage(model: Reported): ScholarsPage {
+/** The page of all scholars, in the order in which they came into print; the matrix has the claims of so many questions. */
+export function scholarsPage(model: Reported, most = Infinity): ScholarsPage {
   const { graph, judgement, lens } = model;
   const withheld = withheldIn(graph);
   const taken = takenIn(graph, judgement);
@@ -62,7 +62,7 @@ export function scholarsPage(model: Reported): ScholarsPage {
   return {
     scholars: lines,
     later: all.length - shown.length,
-    matrix: matrixOf(model, columns, taken),
+    matrix: matrixOf(model, columns, taken, most),
     years: printYears(graph),
   };
 }

@@ -1,5 +1,5 @@
 import type { Id } from "../../base/finding.ts";
-import type { OutlineLine } from "../../show/pages/outline.ts";
+import type { OutlineLine } from "../../show/pages/outline/outline.ts";
 import type { OpenQuestion } from "../../show/telling/page/dispute.ts";
 import { escaped } from "../telling/html/escaped.ts";
 import { filmSvg } from "./film.ts";

@@ -1,6 +1,6 @@
 import type { Tie } from "../../show/pages/ties.ts";
 import type { ExplainedRole } from "../../show/pages/explained.ts";
-import type { OutlineLine } from "../../show/pages/outline.ts";
+import type { OutlineLine } from "../../show/pages/outline/outline.ts";
 
 /** How a tie is named, seen from above and from below. */
 export const tieWords: Readonly<Record<Tie["how"], readonly [below: string, above: string]>> = {

@@ -5,6 +5,7 @@ import { fitting } from "../../../show/artefacts/tree.ts";
 import type { Thing } from "../../../show/artefacts/tree.ts";
 import { pathOf, underLens } from "../../address.ts";
 import { Empty } from "../../parts/empty.tsx";
+import { useSome } from "../../parts/leaves/some.tsx";
 import { artefactWords as words } from "../../words/shown/artefacts.ts";
 import { empty } from "../../words/shown/empty.ts";
 import { inReadersWords } from "../../words/reader/said.ts";
@@ -87,20 +88,32 @@ interface ThingsProps {
 }
 
 function Things({ things, ...rest }: ThingsProps) {
+  const [some, more] = useSome(things);
   return (
-    <ul className="things">
-      {things.map((thing) => (
-        <li key={thing.id}>
-          <ThingLine thing={thing} {...rest} />
-          {thing.parts.length > 0 && (
-            <details key={String(rest.open)} open={rest.open}>
-              <summary>{words.parts(thing.parts.length)}</summary>
-              <Things things={thing.parts} {...rest} />
-            </details>
-          )}
-        </li>
-      ))}
-    </ul>
+    <>
+      <ul className="things">
+        {some.map((thing) => (
+          <li key={thing.id}>
+            <ThingLine thing={thing} {...rest} />
+            {thing.parts.length > 0 && (
+              <Parts key={String(rest.open)} things={thing.parts} {...rest} many={more !== null} />
+            )}
+          </li>
+        ))}
+      </ul>
+      {more}
+    </>
+  );
+}
+
+/** The parts of a thing; in a long list those of a fold that was never opened are not made. */
+function Parts({ many, ...rest }: ThingsProps & { readonly many: boolean }) {
+  const [opened, setOpened] = useState(rest.open);
+  return (
+    <details open={rest.open} onToggle={(event) => setOpened(opened || event.currentTarget.open)}>
+      <summary>{words.parts(rest.things.length)}</summary>
+      {(opened || !many) && <Things {...rest} />}
+    </details>
   );
 }
 

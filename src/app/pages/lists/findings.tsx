@@ -1,6 +1,8 @@
+import { useState } from "react";
 import type { Change, FindingLine } from "../../../show/pages/findings.ts";
 import { Link } from "wouter";
 import { mergePath, underLens } from "../../address.ts";
+import { useSome } from "../../parts/leaves/some.tsx";
 import { RecordLink } from "../../parts/link.tsx";
 import { mergeWords } from "../../words/desk/merge.ts";
 import { words } from "../../words/index.ts";
@@ -15,6 +17,8 @@ interface Props {
 
 /** As many findings can be read without headings between them. */
 const few = 8;
+/** So many are shown before the rest is asked for. */
+const atOnce = 100;
 
 /** All findings, errors first, with jumps to what they are about. */
 export function FindingsPage({ findings, asOf }: Props) {
@@ -31,12 +35,13 @@ export function FindingsPage({ findings, asOf }: Props) {
             <FindingList findings={those} asOf={asOf} />
           ) : (
             groupedByRule(those).map(([rule, group]) => (
-              <details key={rule} className="rule" open={level === "error" || group.length <= few}>
-                <summary>
-                  <h3>{ruleName(rule)}</h3> <span className="count">{group.length}</span>
-                </summary>
-                <FindingList findings={group} asOf={asOf} grouped />
-              </details>
+              <RuleFold
+                key={rule}
+                rule={rule}
+                findings={group}
+                asOf={asOf}
+                open={level === "error" || group.length <= few}
+              />
             ))
           )}
         </section>
@@ -51,49 +56,71 @@ export function FindingsPage({ findings, asOf }: Props) {
   );
 }
 
+/** The findings of one rule; those of a fold that was never opened are not made, where they are many. */
+function RuleFold({ rule, findings, asOf, open }: Props & { readonly rule: string; readonly open: boolean }) {
+  const [opened, setOpened] = useState(open);
+  return (
+    <details className="rule" open={open} onToggle={(event) => setOpened(opened || event.currentTarget.open)}>
+      <summary>
+        <h3>{ruleName(rule)}</h3> <span className="count">{findings.length}</span>
+      </summary>
+      {(opened || findings.length <= atOnce) && <FindingList findings={findings} asOf={asOf} grouped />}
+    </details>
+  );
+}
+
 function groupedByRule(
   findings: readonly FindingLine[],
 ): readonly (readonly [string, readonly FindingLine[]])[] {
-  const rules = [...new Set(findings.map((one) => one.rule))];
-  return rules.map((rule) => [rule, findings.filter((one) => one.rule === rule)]);
+  const byRule = new Map<string, FindingLine[]>();
+  for (const one of findings) {
+    const those = byRule.get(one.rule);
+    if (those) those.push(one);
+    else byRule.set(one.rule, [one]);
+  }
+  return [...byRule];
 }
 
 /** Findings in a row: the rule, the sentence, the records, the place. */
 export function FindingList({ findings, asOf, grouped = false }: Props & { readonly grouped?: boolean }) {
+  const [some, more] = useSome(findings, atOnce);
   return (
-    <ul className={grouped ? "findings grouped" : "findings"}>
-      {findings.map((one, place) => (
-        <li key={place}>
-          {!grouped && <span className="how">{ruleName(one.rule)}</span>}
-          <div>
-            <p className="sentence">{inReadersWords(one.message)}</p>
-            <p className="where">
-              {one.about.slice(0, 6).map((record) => (
-                <RecordLink key={record.id} id={record.id} text={record.text} asOf={asOf} />
-              ))}
-              {one.at && (
-                <span>
-                  <bdi>{one.at.file}</bdi>
-                  {marks.comma}
-                  {words.line} {one.at.line}
-                </span>
+    <>
+      <ul className={grouped ? "findings grouped" : "findings"}>
+        {some.map((one, place) => (
+          <li key={place}>
+            {!grouped && <span className="how">{ruleName(one.rule)}</span>}
+            <div>
+              <p className="sentence">{inReadersWords(one.message)}</p>
+              <p className="where">
+                {one.about.slice(0, 6).map((record) => (
+                  <RecordLink key={record.id} id={record.id} text={record.text} asOf={asOf} />
+                ))}
+                {one.at && (
+                  <span>
+                    <bdi>{one.at.file}</bdi>
+                    {marks.comma}
+                    {words.line} {one.at.line}
+                  </span>
+                )}
+              </p>
+              {one.rule === "conflict-marks" && one.at && !one.elsewhere && (
+                <p>
+                  <Link href={underLens(mergePath(one.at.file), asOf)}>{mergeWords.open}</Link>
+                </p>
               )}
-            </p>
-            {one.rule === "conflict-marks" && one.at && (
-              <p>
-                <Link href={underLens(mergePath(one.at.file), asOf)}>{mergeWords.open}</Link>
-              </p>
-            )}
-            {one.mend !== null && <ChangeTable change={one.mend} file={one.at?.file ?? null} />}
-            {one.accepted !== null && (
-              <p className="quiet">
-                {words.accepted} {one.accepted}
-              </p>
-            )}
-          </div>
-        </li>
-      ))}
-    </ul>
+              {one.mend !== null && <ChangeTable change={one.mend} file={one.at?.file ?? null} />}
+              {one.accepted !== null && (
+                <p className="quiet">
+                  {words.accepted} {one.accepted}
+                </p>
+              )}
+            </div>
+          </li>
+        ))}
+      </ul>
+      {more}
+    </>
   );
 }
 

@@ -1,10 +1,12 @@
 import { useRef, useState } from "react";
 import type { KeyboardEvent } from "react";
 import { useLocation } from "wouter";
-import type { OutlineLine } from "../../../show/pages/outline.ts";
+import type { OutlineLine } from "../../../show/pages/outline/outline.ts";
 import { recordPath, underLens } from "../../address.ts";
+import type { useAddress } from "../../address.ts";
 import { ArguingOn } from "../../map/arguing/ways-row.tsx";
 import { useActions } from "../../parts/actions.tsx";
+import { useSome } from "../../parts/leaves/some.tsx";
 import { dirOf } from "../../parts/link.tsx";
 import { StandingMark } from "../../parts/standing.tsx";
 import { Empty } from "../../parts/empty.tsx";
@@ -18,18 +20,22 @@ interface Shown {
   readonly key: string;
   readonly depth: number;
   readonly open: boolean;
+  /** There is something under it. */
+  readonly folds: boolean;
 }
 
 /** The whole graph as a tree: questions, answers, arguments, evidence, things. */
 export function OutlinePage({
-  lines,
-  asOf,
+  lines: all,
+  address,
 }: {
   readonly lines: readonly OutlineLine[];
-  readonly asOf: number | null;
+  readonly address: ReturnType<typeof useAddress>;
 }) {
+  const { asOf, query, toLook } = address;
+  const [lines, more] = useSome(all);
   const [, go] = useLocation();
-  const [unfolded, setUnfolded] = useState<ReadonlySet<string>>(() => new Set(lines.map((line) => line.id)));
+  const [unfolded, setUnfolded] = useState<ReadonlySet<string>>(() => new Set(all.map((line) => line.id)));
   const [focus, setFocus] = useState(0);
   const tree = useRef<HTMLUListElement>(null);
   useActions(words.outline, [{ name: words.outlineHelp, key: "Arrow keys", run: null, own: true }]);
@@ -42,6 +48,10 @@ export function OutlinePage({
     tree.current?.querySelectorAll<HTMLElement>("[role=treeitem]")[next]?.focus();
   };
   const fold = (one: Shown, open: boolean): void => {
+    if (one.line.closed) {
+      const opened = (query.get("open") ?? "").split(",").filter((id) => id !== "");
+      return toLook({ open: [...opened, one.line.id].join(",") }, "replace");
+    }
     const next = new Set(unfolded);
     if (open) next.add(one.key);
     else next.delete(one.key);
@@ -52,7 +62,7 @@ export function OutlinePage({
   const onKey = (event: KeyboardEvent): void => {
     const one = shown[at];
     if (!one) return;
-    const folds = one.line.under.length > 0;
+    const folds = one.folds;
     switch (alongLines(event.key)) {
       case "ArrowDown":
         moveTo(at + 1);
@@ -108,15 +118,15 @@ export function OutlinePage({
             key={one.key}
             role="treeitem"
             aria-level={one.depth + 1}
-            aria-expanded={one.line.under.length > 0 ? one.open : undefined}
+            aria-expanded={one.folds ? one.open : undefined}
             aria-selected={place === at}
             tabIndex={place === at ? 0 : -1}
             className={`depth-${Math.min(one.depth, 8)}${startsClaims(shown, place) ? " apart" : ""}`}
             onFocus={() => setFocus(place)}
-            onClick={() => (one.line.under.length > 0 ? fold(one, !one.open) : openSheet(one))}
+            onClick={() => (one.folds ? fold(one, !one.open) : openSheet(one))}
           >
             <span className="twist" aria-hidden="true">
-              {one.line.under.length === 0 ? "" : one.open ? "−" : "+"}
+              {!one.folds ? "" : one.open ? "−" : "+"}
             </span>
             {one.line.standing !== null && <StandingMark standing={one.line.standing} bare />}
             {roleWords[one.line.role] !== "" && <span className="how">{roleWords[one.line.role]}</span>}
@@ -137,6 +147,7 @@ export function OutlinePage({
           </li>
         ))}
       </ul>
+      {more}
     </>
   );
 }
@@ -155,9 +166,9 @@ function visible(
   depth: number,
   unfolded: ReadonlySet<string>,
 ): readonly Shown[] {
-  const open = unfolded.has(key);
+  const open = unfolded.has(key) && line.closed !== true;
   const under = open
     ? line.under.flatMap((one, place) => visible(one, `${key}\n${place} ${one.id}`, depth + 1, unfolded))
     : [];
-  return [{ line, key, depth, open }, ...under];
+  return [{ line, key, depth, open, folds: line.under.length > 0 || line.closed === true }, ...under];
 }

@@ -4,6 +4,7 @@ import { withoutStop } from "../../../link/names/label.ts";
 import type { NumberGroup, NumberRow } from "../../../show/numbers/numbers.ts";
 import { pathOf, underLens } from "../../address.ts";
 import { Empty } from "../../parts/empty.tsx";
+import { useSome } from "../../parts/leaves/some.tsx";
 import { RecordLink } from "../../parts/link.tsx";
 import { StandingMark } from "../../parts/standing.tsx";
 import { numberName, numberWords } from "../../words/shown/numbers.ts";
@@ -17,12 +18,13 @@ interface Props {
 
 /** Every computed number, by the claims they bear on. */
 export function NumbersPage({ groups, asOf }: Props) {
+  const [some, more] = useSome(groups);
   return (
     <>
       <h1>{numberWords.numbers}</h1>
       <ToWorkbench of={null} asOf={asOf} />
       {groups.length === 0 && <Empty {...numberWords.empty} />}
-      {groups.map((group) => (
+      {some.map((group) => (
         <section className="number-group" key={group.claim?.id ?? ""}>
           <div className="claim">
             <h2 className="sentence">
@@ -43,6 +45,7 @@ export function NumbersPage({ groups, asOf }: Props) {
           </ul>
         </section>
       ))}
+      {more}
     </>
   );
 }

@@ -4,6 +4,7 @@ import { YearRod } from "../../parts/year-rod.tsx";
 import { Empty } from "../../parts/empty.tsx";
 import { Looks } from "../../parts/places/looks.tsx";
 import { empty } from "../../words/shown/empty.ts";
+import { openingWords } from "../../words/shown/opening.ts";
 import { scholarWords as words } from "../../words/shown/scholars.ts";
 import { MatrixGrid } from "./grid/matrix.tsx";
 import { MatrixLists } from "./lists.tsx";
@@ -17,7 +18,7 @@ interface Props {
 
 /** Everybody who takes part: each with what they hold, or what everybody makes of every claim. */
 export function ScholarsPage({ page, address }: Props) {
-  const { asOf, toYear, query } = address;
+  const { asOf, toYear, query, toLook } = address;
   const narrow = useNarrow();
   const look = query.get("look");
   const looks = [
@@ -38,7 +39,7 @@ export function ScholarsPage({ page, address }: Props) {
         ))}
       {page.scholars.length > 0 && look === null && <ScholarTable scholars={page.scholars} asOf={asOf} />}
       {page.scholars.length > 0 && look !== null && (
-        <Claims page={page} asOf={asOf} narrow={narrow} byScholar={look === "scholars"} />
+        <Claims page={page} asOf={asOf} narrow={narrow} byScholar={look === "scholars"} toLook={toLook} />
       )}
       {page.later > 0 && <p className="quiet apart">{words.later(page.later)}</p>}
     </>
@@ -50,13 +51,16 @@ function Claims({
   asOf,
   narrow,
   byScholar,
+  toLook,
 }: {
   readonly page: Scholars;
   readonly asOf: number | null;
   readonly narrow: boolean;
   readonly byScholar: boolean;
+  readonly toLook: Props["address"]["toLook"];
 }) {
   const { matrix, scholars } = page;
+  const told = matrix.groups.length;
   const columns = scholars.filter((one) => one.claims > 0);
   return (
     <>
@@ -67,6 +71,14 @@ function Claims({
         ) : (
           <MatrixGrid matrix={matrix} columns={columns} asOf={asOf} />
         ))}
+      {matrix.more > 0 && (
+        <p className="quiet more">
+          {openingWords.shown(told, told + matrix.more)}{" "}
+          <button type="button" onClick={() => toLook({ questions: String(2 * told) }, "replace")}>
+            {openingWords.more(Math.min(told, matrix.more))}
+          </button>
+        </p>
+      )}
       {matrix.without > 0 && <p className="quiet apart">{words.without(matrix.without)}</p>}
     </>
   );

@@ -1,5 +1,5 @@
 import { Link } from "wouter";
-import type { IndexKind } from "../../../show/pages/contents.ts";
+import type { StockKind } from "../../../show/pages/contents.ts";
 import type { Found } from "../../../show/search/found.ts";
 import { underLens } from "../../address.ts";
 import { searchWords as words } from "../../words/search.ts";
@@ -12,7 +12,7 @@ export function NothingYet({
   index,
   asOf,
 }: {
-  readonly index: readonly IndexKind[];
+  readonly index: readonly StockKind[];
   readonly asOf: number | null;
 }) {
   return (

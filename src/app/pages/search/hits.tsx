@@ -1,7 +1,7 @@
 import { useMemo } from "react";
 import type { KeyboardEvent } from "react";
 import { Link } from "wouter";
-import type { IndexKind } from "../../../show/pages/contents.ts";
+import type { StockKind } from "../../../show/pages/contents.ts";
 import type { Hit, HitGroup, Stretch } from "../../../show/search/found.ts";
 import { recordPath, underLens } from "../../address.ts";
 import { dirOf } from "../../parts/link.tsx";
@@ -18,7 +18,7 @@ interface Props {
   readonly group: HitGroup;
   readonly text: string;
   readonly only: string | null;
-  readonly index: readonly IndexKind[];
+  readonly index: readonly StockKind[];
   readonly asOf: number | null;
   readonly onKey: (event: KeyboardEvent) => void;
 }
@@ -94,7 +94,7 @@ function own({ said }: Hit): string | null {
   return said === undefined || language === "en" ? null : inReadersWords(said);
 }
 
-function Standing({ standing }: { readonly standing: IndexKind["entries"][number]["standing"] }) {
+function Standing({ standing }: { readonly standing: StockKind["entries"][number]["standing"] }) {
   return standing === null ? null : <StandingMark standing={standing} />;
 }
 

@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from "react";
 import type { KeyboardEvent } from "react";
-import type { IndexKind } from "../../../show/pages/contents.ts";
+import type { StockKind } from "../../../show/pages/contents.ts";
 import type { Found } from "../../../show/search/found.ts";
 import type { useAddress } from "../../address.ts";
 import { useActions } from "../../parts/actions.tsx";
@@ -12,7 +12,7 @@ import { Group } from "./hits.tsx";
 import { useFound } from "./searching.ts";
 
 interface Props {
-  readonly index: readonly IndexKind[];
+  readonly index: readonly StockKind[];
   readonly address: ReturnType<typeof useAddress>;
 }
 

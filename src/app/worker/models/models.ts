@@ -18,17 +18,25 @@ export interface Models {
   /** The model as far as it is there: whole, or with what was last said of it carried along. */
   readonly now: (lens: Lens) => Checked<Model>;
   /**
-   * How the model may be shown: whole; meanwhile with what was carried along; null where nothing was, and it is to be
-   * waited for. What is left is made in slices, and told when it is there.
+   * How the model may be shown: whole; meanwhile with what was carried along; of a large corpus bare, where nothing was;
+   * null where it is to be waited for. What is left is made in slices, and told when it is there.
    */
-  readonly shown: (lens: Lens, whenWhole: () => void) => "whole" | "meanwhile" | null;
+  readonly shown: (lens: Lens, whenWhole: () => void) => "whole" | "meanwhile" | "bare" | null;
 }
 
 /** What takes no longer than this is waited for, in ms: a page that changes twice at once is worse. */
 const soon = 60;
 
+/** From so many records on, what the rules find is not waited for: that would take longer than anybody waits. */
+const many = 5000;
+
 /** Models that are made beside everything else that a worker does. */
-export function modelsBeside(memo: Memo, plugins: () => readonly Plugin[], turns: Turns): Models {
+export function modelsBeside(
+  memo: Memo,
+  plugins: () => readonly Plugin[],
+  turns: Turns,
+  large: number = many,
+): Models {
   let files: readonly SourceFile[] = [];
   let grounds = new Map<string, ReturnType<typeof groundOf>>();
   /** What the files said before they were changed, as far as they could be read. */
@@ -106,10 +114,12 @@ export function modelsBeside(memo: Memo, plugins: () => readonly Plugin[], turns
     shown: (lens, whenWhole) => {
       const one = stood(lens);
       if (!("graph" in one)) return "whole";
+      const isLarge = one.graph.records.size >= large;
       if (slices.made(one) === null)
-        slices.work(one, { progress: () => undefined, done: whenWhole }, cost > soon ? 0 : soon);
+        slices.work(one, { progress: () => undefined, done: whenWhole }, cost > soon || isLarge ? 0 : soon);
       if (slices.made(one) !== null) return "whole";
-      return stillSaid(one, carried.get(JSON.stringify(lens))) ? "meanwhile" : null;
+      if (stillSaid(one, carried.get(JSON.stringify(lens)))) return "meanwhile";
+      return isLarge ? "bare" : null;
     },
   };
 }

@@ -3,6 +3,7 @@ import { nearest } from "../../../base/nearest.ts";
 import { coded, row, say } from "../../../base/text/said/said.ts";
 import type { Text } from "../../../base/text/said/said.ts";
 import type { Graph } from "../../../link/graph.ts";
+import { portable } from "../../../read/source-file.ts";
 import type { Reported } from "../../report/report.ts";
 import { shownUnder, withheldIn } from "../../withhold.ts";
 
@@ -110,5 +111,5 @@ function notKnown(
 
 /** A name for a file: letters, digits and hyphens. */
 function nameOf(id: string): string {
-  return id.replace(/[^\p{L}\p{N}]+/gu, "-").replace(/^-|-$/g, "");
+  return portable(id.replace(/[^\p{L}\p{N}]+/gu, "-").replace(/^-|-$/g, ""));
 }

@@ -6,6 +6,7 @@ import { FloorList } from "../../../desk/floor/floor-list.tsx";
 import { ArgumentDrafts } from "../../../map/arguing/slip/draft-list.tsx";
 import { ToImport } from "../../desk/import/to-import.tsx";
 import { StandingMark } from "../../../parts/standing.tsx";
+import { useSome } from "../../../parts/leaves/some.tsx";
 import { Empty } from "../../../parts/empty.tsx";
 import { empty } from "../../../words/shown/empty.ts";
 import { words } from "../../../words/index.ts";
@@ -30,6 +31,7 @@ export function QuestionsPage({
   readonly contents: Contents;
   readonly asOf: number | null;
 }) {
+  const [some, more] = useSome(contents.questions);
   return (
     <>
       <h1>{words.questions}</h1>
@@ -39,7 +41,7 @@ export function QuestionsPage({
         </Empty>
       )}
       <ul className="questions">
-        {contents.questions.map((question) => (
+        {some.map((question) => (
           <li key={question.id}>
             <div>
               <Link href={underLens(questionPath(question.id), asOf)} className="sentence" dir="auto">
@@ -55,6 +57,7 @@ export function QuestionsPage({
           </li>
         ))}
       </ul>
+      {more}
       <FloorList asOf={asOf} />
       <ArgumentDrafts />
     </>

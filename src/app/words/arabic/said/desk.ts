@@ -36,6 +36,8 @@ export const deskSaid: ArabicCatalogue = {
     "غير متوقَّع: كتابة `{0}` هكذا في `{1}`؛ والمتوقَّع: أن يُكتب بحروفه",
   "Unexpected file `{0}` that cannot be read, expected it mended first":
     "غير متوقَّع: الملف `{0}` لا يُقرأ؛ والمتوقَّع: أن يُصلَح أولًا",
+  "Unexpected file `{0}` with aliases that cannot be read, expected it mended first":
+    "غير متوقَّع: في الملف `{0}` إحالات إلى مراسٍ لا تُقرأ؛ والمتوقَّع: أن يُصلَح أولًا",
   "Missing column {0} in `{1}`, expected it in the head line":
     "ناقص: العمود {0} في `{1}`؛ والمتوقَّع: أن يرد في سطر الرأس",
   "Missing columns {0} in `{1}`, expected them in the head line":

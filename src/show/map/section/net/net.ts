@@ -35,8 +35,19 @@ export interface Net {
   readonly rivals: (claim: Id) => readonly Id[];
 }
 
+/** The last structure read from a model: one map after another is drawn from it. */
+const known = new WeakMap<Reported, Net>();
+
 /** Reads the dispute's structure from a model; a lens that hides records would hide structure, so it takes the whole. */
 export function netOf(whole: Reported, told: Net["told"] = inEnglish): Net {
+  const last = known.get(whole);
+  if (last?.told === told) return last;
+  const net = netIn(whole, told);
+  known.set(whole, net);
+  return net;
+}
+
+function netIn(whole: Reported, told: Net["told"]): Net {
   const { graph, derivations } = whole;
   const withheld = withheldIn(graph);
   const shown = (ids: readonly Id[]): readonly Id[] => ids.filter((id) => !withheld(id));

@@ -85,10 +85,47 @@ export function wholeOf(net: Net, thing: Id): Id {
   return at;
 }
 
+/** What was found under nodes one by one, and how many nodes were gone through for that. */
+interface Found {
+  readonly under: Map<Id, ReadonlySet<Id>>;
+  spent: number;
+}
+const founds = new WeakMap<Net, Found>();
+
+/** So many nodes are gone through one root at a time; where more hang together, the rest are taken at once each time. */
+const mostSpent = 2_000_000;
+
+/** The wholes of all the things that many nodes rest on, of which most are asked for again and again. */
+export function wholesUnderMany(net: Net, from: readonly Id[]): ReadonlySet<Id> {
+  const found = founds.get(net) ?? { under: new Map(), spent: 0 };
+  founds.set(net, found);
+  const wholes = new Set<Id>();
+  const others: Id[] = [];
+  for (const id of from) {
+    let under = found.under.get(id);
+    if (!under && found.spent < mostSpent) {
+      const nodes = reached([id], (one) => directlyBelow(net, one));
+      under = wholesOf(net, nodes);
+      found.spent += nodes.size;
+      found.under.set(id, under);
+    }
+    if (under) for (const whole of under) wholes.add(whole);
+    else others.push(id);
+  }
+  if (others.length > 0) for (const whole of wholesUnder(net, others)) wholes.add(whole);
+  return wholes;
+}
+
 /** The wholes of all the things that some nodes rest on. */
 export function wholesUnder(net: Net, from: Iterable<Id>): ReadonlySet<Id> {
+  return wholesOf(
+    net,
+    reached(from, (one) => directlyBelow(net, one)),
+  );
+}
+
+function wholesOf(net: Net, nodes: ReadonlySet<Id>): ReadonlySet<Id> {
   const wholes = new Set<Id>();
-  for (const id of reached(from, (one) => directlyBelow(net, one)))
-    for (const thing of net.things(id)) wholes.add(wholeOf(net, thing));
+  for (const id of nodes) for (const thing of net.things(id)) wholes.add(wholeOf(net, thing));
   return wholes;
 }

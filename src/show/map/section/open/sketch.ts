@@ -1,5 +1,5 @@
 import type { Id } from "../../../../base/finding.ts";
-import { wholeOf, wholesUnder } from "../net/reach.ts";
+import { wholeOf, wholesUnder, wholesUnderMany } from "../net/reach.ts";
 import { hiddenAt, isFoldedClaim } from "./shown.ts";
 import type { Field, Hidden, Shown } from "./shown.ts";
 
@@ -67,7 +67,10 @@ export function sketchesOf(field: Field, shown: Shown, things: number = mostThin
   const rest = (fold: Id, roots: readonly Id[]): void => {
     const left = roots.filter((id) => !shown.nodes.has(id) && !shown.steps.has(id));
     if (left.length > 0)
-      sketch(fold, "fold", left, { hidden: { ...nothing, under: left }, downTo: down(left) });
+      sketch(fold, "fold", left, {
+        hidden: { ...nothing, under: left },
+        downTo: [...wholesUnderMany(net, left)],
+      });
   };
   rest(folds.answers, field.answers);
   rest(folds.others, field.others);

@@ -1,7 +1,7 @@
-import type { Id } from "../../base/finding.ts";
-import type { Judgement, Standing } from "../../judge/judge.ts";
-import type { Graph } from "../../link/graph.ts";
-import { withheldIn } from "../withhold.ts";
+import type { Id } from "../../../base/finding.ts";
+import type { Judgement, Standing } from "../../../judge/judge.ts";
+import type { Graph } from "../../../link/graph.ts";
+import { withheldIn } from "../../withhold.ts";
 
 /** One line of the outline: a record, how it stands to the line above it, and what lies under it. */
 export interface Branch {
@@ -13,6 +13,15 @@ export interface Branch {
   readonly under: readonly Branch[];
 }
 
+const places = new WeakMap<object, ReadonlyMap<Id, number>>();
+
+/** The places of the arguments by their ids: the same for each of many outlines. */
+function placesOf(compiled: Judgement["compiled"]): ReadonlyMap<Id, number> {
+  const known = places.get(compiled) ?? new Map(compiled.arguments.map((argument, at) => [argument.id, at]));
+  places.set(compiled, known);
+  return known;
+}
+
 /** What a claim, an argument or a piece of evidence rests on, and what is against it, down to the things themselves. */
 export function outlineOf(
   graph: Graph,
@@ -22,7 +31,7 @@ export function outlineOf(
 ): Branch {
   const { compiled, standings } = judgement;
   const withheld = withheldIn(graph);
-  const place = new Map(compiled.arguments.map((argument, at) => [argument.id, at]));
+  const place = placesOf(compiled);
   const branch = (one: Id, as: Branch["role"], above: readonly Id[]): Branch => {
     const again = above.includes(one);
     const path = [...above, one];
