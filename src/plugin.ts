@@ -13,7 +13,13 @@ export { formatDrawnP, isUnsettled } from "./base/outcome/drawn-p.ts";
 export { holm } from "./base/outcome/holm.ts";
 export { commonError, type Factor } from "./base/outcome/propagation.ts";
 export { kindWords } from "./base/unit/kind-words.ts";
-export { alike, formatNumber, formatP, formatProbability, writtenUnit } from "./base/quantity/quantity-print.ts";
+export {
+  alike,
+  formatNumber,
+  formatP,
+  formatProbability,
+  writtenUnit,
+} from "./base/quantity/quantity-print.ts";
 export type { Chronicle, DatedEvent, DateStatement } from "./base/date/chronicle.ts";
 export { boundsOf, type Bounds } from "./base/date/differences.ts";
 export { smallestImpossible } from "./base/date/minimal.ts";
@@ -103,6 +109,8 @@ export interface ParameterDeclaration {
   readonly choices?: readonly string[];
   /** Text of the value used when none is given; none means the parameter stays unset. */
   readonly default?: string;
+  /** The most that a number may be: what is asked for beyond it would never be done. */
+  readonly most?: number;
   /** A size that the data are tested against: no number that was found in these very data can be given for it. */
   readonly beforehand?: true;
 }
@@ -178,6 +186,8 @@ export interface Tools {
   readonly report: (done: number) => void;
   /** How often the data were looked at with other settings for the same claim, this look included; at least 1. */
   readonly looks: number;
+  /** Only the numbers are asked for, and what was left out: warnings and data may be empty where they cost time. */
+  readonly onlyNumbers?: true;
 }
 
 /** What a plug-in is: a value, with neither registration nor state; it sees quantities and settings, never the graph. */

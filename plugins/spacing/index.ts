@@ -41,7 +41,13 @@ export const spacing: Plugin = {
     { name: "period", kind: "quantity", doc: say`A period known beforehand.`, beforehand: true },
     { name: "low", kind: "quantity", doc: say`Smallest period of a search.` },
     { name: "high", kind: "quantity", doc: say`Largest period of a search.` },
-    { name: "draws", kind: "number", doc: say`Sets drawn where there is no exact p.`, default: "10000" },
+    {
+      name: "draws",
+      kind: "number",
+      doc: say`Sets drawn where there is no exact p.`,
+      default: "10000",
+      most: 1_000_000,
+    },
   ],
   numbers: [
     { name: "n", kind: "count", doc: say`Observed gaps; mean and cv are theirs.` },

@@ -29,6 +29,7 @@ export const unitFit: Plugin = {
       kind: "number",
       doc: say`Sets without a unit drawn for each null of a search.`,
       default: "10000",
+      most: 1_000_000,
     },
   ],
   numbers: [
@@ -53,7 +54,7 @@ export const unitFit: Plugin = {
     if (bad !== null) return bad;
     const unit = settings["unit"];
     return unit?.kind === "unit"
-      ? withUnit(measured, unit.value, tools.looks)
+      ? withUnit(measured, unit.value, tools)
       : searched(measured, settings, tools);
   },
   figure: unitFitFigure,

@@ -18,6 +18,7 @@ import { numbersText } from "./print/numbers.ts";
 import { restingText } from "./print/resting.ts";
 import { checkFixing, mended } from "./desk/fix.ts";
 import type { Fixing } from "./desk/fix.ts";
+import { unsteered } from "./print/paint.ts";
 import { planText } from "./print/plan.ts";
 import { addNew, addOpen } from "./start/command.ts";
 import { evaluated } from "./evaluated.ts";
@@ -37,7 +38,7 @@ interface CheckOptions extends Asked, Fixing {
   readonly failOn?: string;
 }
 
-const say = (lines: readonly string[]): void => void process.stdout.write(`${lines.join("\n")}\n`);
+const say = (lines: readonly string[]): void => void process.stdout.write(unsteered(`${lines.join("\n")}\n`));
 
 const oneOf =
   (...words: readonly string[]) =>
@@ -230,7 +231,8 @@ function unknownId(id: string, known: readonly string[]): string {
 }
 
 function printJson(value: object): void {
-  process.stdout.write(`${JSON.stringify(value, null, 2)}\n`);
+  // Written out, a sign in a text is the same sign for whoever reads the JSON.
+  process.stdout.write(unsteered(`${JSON.stringify(value, null, 2)}\n`));
 }
 
 function codeFor(findings: readonly Finding[], level: string): 0 | 1 {
@@ -278,7 +280,7 @@ function toldAs(error: unknown): number {
   }
   const message = error instanceof Error ? error.message : String(error);
   if (error instanceof Stop) {
-    process.stderr.write(`${message}\n`);
+    process.stderr.write(unsteered(`${message}\n`));
     return error.code;
   }
   process.stderr.write(`A fault of the program, not of the corpus: ${message.split("\n")[0] ?? ""}\n`);

@@ -3,6 +3,8 @@ import type { Json } from "../base/json.ts";
 import { nearest } from "../base/nearest.ts";
 import type { Quantity } from "../base/quantity.ts";
 import { parseQuantity } from "../base/quantity/quantity-text.ts";
+import type { QuantityContext } from "../base/quantity/quantity-text.ts";
+import { remembered } from "../base/text/remembered.ts";
 import { either } from "../base/text/said/either.ts";
 import { row, say } from "../base/text/said/said.ts";
 import type { Said, Text } from "../base/text/said/said.ts";
@@ -57,6 +59,15 @@ export function readSettingsOf(
   return { settings, units, references };
 }
 
+/** Quantities as settings write them, which are few, and read again for every other choice. */
+const known = new WeakMap<QuantityContext, (written: string) => ReturnType<typeof parseQuantity>>();
+
+function quantityIn(context: QuantityContext): (written: string) => ReturnType<typeof parseQuantity> {
+  const reader = known.get(context) ?? remembered((written) => parseQuantity(written, context));
+  known.set(context, reader);
+  return reader;
+}
+
 function settingOf(
   parameter: ParameterDeclaration,
   value: Json,
@@ -66,25 +77,26 @@ function settingOf(
   const wrong = (expected: Said): { readonly why: Text } => ({
     why: say`Unexpected value of \`${parameter.name}\`, expected ${expected}`,
   });
+  const most = parameter.most ?? Infinity;
+  const tooMuch = wrong(say`a number of at most ${String(most)}`);
   const reference = asMap(value)["number"];
   if (typeof reference === "string") {
     const number = numberOf(reference);
     if (number === "pending" || "why" in number) return number;
-    return parameter.kind === "number"
-      ? { kind: "number", value: number.value }
-      : { kind: "quantity", value: number };
+    if (parameter.kind !== "number") return { kind: "quantity", value: number };
+    return number.value <= most ? { kind: "number", value: number.value } : tooMuch;
   }
   if (typeof value !== "string") return wrong(say`a single value`);
   switch (parameter.kind) {
     case "number": {
-      const read = parseQuantity(value, corpus.quantities);
+      const read = quantityIn(corpus.quantities)(value);
       if ("ok" in read && (read.ok.kind === "number" || read.ok.kind === "count")) {
-        return { kind: "number", value: read.ok.value };
+        return read.ok.value <= most ? { kind: "number", value: read.ok.value } : tooMuch;
       }
       return wrong(say`a pure number`);
     }
     case "quantity": {
-      const read = parseQuantity(value, corpus.quantities);
+      const read = quantityIn(corpus.quantities)(value);
       return "ok" in read ? { kind: "quantity", value: read.ok } : { why: read.problem.message };
     }
     case "unit": {

@@ -1,27 +1,30 @@
 import { randomBytes } from "node:crypto";
-import { createReadStream, existsSync, statSync } from "node:fs";
-import { extname, join, normalize } from "node:path";
-import { Readable } from "node:stream";
+import type { ServerResponse } from "node:http";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import { serve as listen } from "@hono/node-server";
 import type { ServerType } from "@hono/node-server";
 import { Hono } from "hono";
+import { bodyLimit } from "hono/body-limit";
 import { streamSSE } from "hono/streaming";
-import { say } from "../base/text/said/said.ts";
 import { NoCorpus } from "../host/corpus-folder.ts";
 import { openDesk } from "../host/desk/desk.ts";
+import { foldersBeside } from "../host/desk/files/used.ts";
 import { committedFiles } from "../host/desk/git.ts";
 import { declaredInThreads } from "../host/guest/node-thread.ts";
 import type { Declared } from "../host/guest/guest.ts";
 import type { MemoStore } from "../host/memo-store.ts";
 import { allowedGuests } from "../host/permissions.ts";
+import type { SourceFile } from "../read/source-file.ts";
 import { plugins } from "../../plugins/index.ts";
 import { allowing } from "./allow.ts";
 import { deskRoutes } from "./desk.ts";
 import { enclosedRoutes } from "./enclosed.ts";
+import { filesRoutes } from "./files.ts";
+import { always, fromHereOnly, withToken } from "./guard.ts";
 import { memoRoutes } from "./memo.ts";
 import type { Reading } from "./reading.ts";
 import { readingOf } from "./reading.ts";
+import { shippedRoutes } from "./shipped.ts";
 import { tellingRoutes } from "./telling.ts";
 import { watchFolder } from "./watch.ts";
 
@@ -30,22 +33,6 @@ export interface Served {
   readonly url: string;
   readonly close: () => Promise<void>;
 }
-
-const policy =
-  "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; font-src 'self'; img-src 'self' data: blob:; " +
-  "worker-src 'self'; connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
-
-const types: Readonly<Record<string, string>> = {
-  ".html": "text/html; charset=utf-8",
-  ".js": "text/javascript; charset=utf-8",
-  ".mjs": "text/javascript; charset=utf-8",
-  ".css": "text/css; charset=utf-8",
-  ".woff2": "font/woff2",
-  ".woff": "font/woff",
-  ".json": "application/json",
-  ".svg": "image/svg+xml",
-  ".wasm": "application/wasm",
-};
 
 const nothingKept: MemoStore = { load: () => new Map(), save: () => undefined };
 
@@ -65,47 +52,27 @@ export async function serve(
   const tell = (): void => {
     for (const window of windows) window();
   };
+  const lookAgain = (): void => {
+    readAgain(reading);
+    const main = reading.known()?.find(({ path }) => path === "corpus.yaml");
+    watcher.also(foldersBeside(folder, main));
+  };
   watcher.onChange(() => {
     desk.notice();
-    readAgain(reading);
+    lookAgain();
     tell();
   });
+  // Before anybody asks, so that the first answer need not wait for the disk.
+  lookAgain();
   const hono = new Hono();
   let host = "";
 
-  hono.use(async (context, next) => {
-    const origin = context.req.header("origin");
-    const fromHere =
-      context.req.header("host") === host && (origin === undefined || origin === `http://${host}`);
-    if (!fromHere) return context.text("This address serves its own pages only.", 403);
-    await next();
-    if (!context.res.headers.has("Content-Security-Policy"))
-      context.header("Content-Security-Policy", policy);
-    context.header("X-Content-Type-Options", "nosniff");
-    context.header("Referrer-Policy", "no-referrer");
-    context.header("Cache-Control", "no-store");
-    return undefined;
-  });
-  hono.use("/corpus/*", async (context, next) => {
-    const given = context.req.header("x-variorum-token") ?? context.req.query("token");
-    if (given !== token)
-      return context.json({ message: say`Open the address that was printed: it holds a token.` }, 403);
-    await next();
-    return undefined;
-  });
-  hono.get("/corpus/files", async (context) => {
-    try {
-      const files = reading.again();
-      const told = reading.since(context.req.query("have"));
-      const state = desk.state();
-      const guests = await declaredInThreads(worker, allowedGuests(folder, files, plugins), asked);
-      return context.json({ ...told, guests, desk: state });
-    } catch (error) {
-      if (error instanceof NoCorpus) return context.json({ files: [], gone: error.said });
-      throw error;
-    }
-  });
-  hono.post("/corpus/allow", async (context) => {
+  hono.use(fromHereOnly(() => host));
+  hono.use("/corpus/*", withToken(token));
+  const guests = (files: readonly SourceFile[]): Promise<readonly Declared[]> =>
+    declaredInThreads(worker, allowedGuests(folder, files, plugins), asked);
+  filesRoutes(hono, reading, { desk: () => desk.state(), guests }, tell);
+  hono.post("/corpus/allow", bodyLimit({ maxSize: 64 * 1024 }), async (context) => {
     const refused = await allowing(folder, context.req);
     if (refused !== null) return context.json({ message: refused }, 409);
     reading.renew();
@@ -127,25 +94,17 @@ export async function serve(
       windows.delete(window);
     }),
   );
-  hono.get("*", (context) => {
-    const given = pathIn(context.req.url);
-    if (given === null) return context.notFound();
-    const path = normalize(given).replace(/^[/\\]+/, "");
-    const wanted = join(app, path);
-    const file =
-      path !== "" && wanted.startsWith(app) && existsSync(wanted) && statSync(wanted).isFile()
-        ? wanted
-        : join(app, "index.html");
-    if (file.endsWith("index.html") && extname(path) !== "" && path !== "index.html")
-      return context.notFound();
-    const body = Readable.toWeb(createReadStream(file)) as ReadableStream;
-    return context.body(body, 200, { "Content-Type": types[extname(file)] ?? "application/octet-stream" });
-  });
+  shippedRoutes(hono, app);
 
   const server = await new Promise<ServerType>((resolve, reject) => {
     const started = listen({ fetch: hono.fetch, hostname: "127.0.0.1", port: options.port ?? 0 }, (info) => {
-      host = `127.0.0.1:${info.port}`;
+      // As it stands in an address: the port that is HTTP's own is left out.
+      host = info.port === 80 ? "127.0.0.1" : `127.0.0.1:${info.port}`;
       resolve(started);
+    });
+    // Before anything else sees a request, so that no answer goes without.
+    started.prependListener("request", (_: unknown, answer: ServerResponse) => {
+      for (const [name, value] of Object.entries(always)) answer.setHeader(name, value);
     });
     started.once("error", reject);
   });
@@ -166,14 +125,5 @@ function readAgain(reading: Reading): void {
     reading.again();
   } catch (error) {
     if (!(error instanceof NoCorpus)) throw error;
-  }
-}
-
-/** The path of an address, its signs decoded; null where they are written wrongly. */
-function pathIn(url: string): string | null {
-  try {
-    return decodeURIComponent(new URL(url).pathname);
-  } catch {
-    return null;
   }
 }

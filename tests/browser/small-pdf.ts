@@ -9,13 +9,15 @@ export interface SmallPage {
 interface Options {
   /** The number printed on the first page, as the file tells it; left out where it tells none. */
   readonly printed?: number;
+  /** More entries of the whole file's dictionary, and of each page's (ISO 32000-1, 7.7.2 and 7.7.3.3). */
+  readonly more?: { readonly whole: string; readonly page: string };
 }
 
 /**
  * A PDF (ISO 32000-1) of text pages of 420 by 595 points, small enough to be made by a test. Latin lines are set in one of
  * the standard fonts; other scripts in a font that is not in the file, whose signs are told by a table of their own.
  */
-export function smallPdf(pages: readonly SmallPage[], { printed }: Options = {}): Uint8Array {
+export function smallPdf(pages: readonly SmallPage[], { printed, more }: Options = {}): Uint8Array {
   const objects: string[] = [];
   const add = (body: string): number => objects.push(body);
   const fonts = [
@@ -37,12 +39,12 @@ export function smallPdf(pages: readonly SmallPage[], { printed }: Options = {})
     const content = add(stream(lines.length > 0 ? written(lines, fonts) : drawing));
     return add(
       `<< /Type /Page /Parent ${tree} 0 R /MediaBox [0 0 420 595] /Rotate ${rotate} /Contents ${content} 0 R ` +
-        `/Resources << /Font << /F1 ${latin} 0 R /F2 ${other} 0 R >> >> >>`,
+        `/Resources << /Font << /F1 ${latin} 0 R /F2 ${other} 0 R >> >> ${more?.page ?? ""} >>`,
     );
   });
   add(`<< /Type /Pages /Count ${kids.length} /Kids [${kids.map((kid) => `${kid} 0 R`).join(" ")}] >>`);
   const labels = printed === undefined ? "" : `/PageLabels << /Nums [0 << /S /D /St ${printed} >>] >>`;
-  const root = add(`<< /Type /Catalog /Pages ${tree} 0 R ${labels} >>`);
+  const root = add(`<< /Type /Catalog /Pages ${tree} 0 R ${labels} ${more?.whole ?? ""} >>`);
   return whole(objects, root);
 }
 

@@ -1,3 +1,5 @@
+import { symlinkSync } from "node:fs";
+import { join } from "node:path";
 import { expect } from "vitest";
 import type { Page } from "playwright-core";
 import { walk } from "./chromium.ts";
@@ -48,7 +50,7 @@ walk(
     await through(page, bowls(), async () => {
       await visit(page, "/workbench?of=searched");
       await expect.poll(() => came(page), { timeout: 20_000 }).toContain("φ");
-      await settingTo(page, "draws", "3000000");
+      await settingTo(page, "draws", "1000000");
       await page.locator(".came progress").waitFor();
       await expect
         .poll(() => page.locator(".came progress").evaluate((one) => (one as HTMLProgressElement).position), {
@@ -103,11 +105,15 @@ walk("a draft outlives its tab, and is gone when it is given up", async (page) =
 walk(
   "a corpus that cannot be written to is worked on all the same, and says why nothing is saved",
   async (page) => {
-    await through(page, bowls({ ".variorum": "in the way" }), async () => {
+    const fill: Fill = (folder) => {
+      bowls()(folder);
+      symlinkSync(folder, join(folder, ".variorum"));
+    };
+    await through(page, fill, async () => {
       await visit(page, "/workbench?of=searched");
       await settingTo(page, "draws", "300");
       await expect.poll(() => page.locator(".looks").textContent(), { timeout: 20_000 }).toContain("Look 2");
-      expect(await page.locator(".saving").textContent()).toContain("It cannot be saved: Unexpected file");
+      expect(await page.locator(".saving").textContent()).toContain("It cannot be saved: Unexpected link");
       expect(await page.getByRole("button", { name: /^Save these/ }).count()).toBe(0);
     });
   },

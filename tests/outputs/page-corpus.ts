@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { plugins } from "../../plugins/index.ts";
 import { inEnglish } from "../../src/base/text/said/english.ts";
-import type { Lens } from "../../src/build.ts";
+import type { Lens, Reach } from "../../src/build.ts";
 import { readCorpusFolder } from "../../src/host/corpus-folder.ts";
 import { computingHere, emptyMemo, evaluate } from "../../src/host/evaluate.ts";
 import type { Told } from "../../src/host/telling/kind.ts";
@@ -86,13 +86,13 @@ export function bowlsFolder(): string {
   return folder;
 }
 
-/** A corpus in a folder as it is told under a lens. */
-export async function toldIn(folder: string, lens: Lens = {}): Promise<Told> {
+/** A corpus in a folder as it is told under a lens, looked at as far as is asked. */
+export async function toldIn(folder: string, lens: Lens = {}, far: Reach = {}): Promise<Told> {
   const files = readCorpusFolder(folder);
   const memo = emptyMemo();
   const under: Told["under"] = (one, reach = {}) =>
     evaluate(files, plugins, memo, computingHere(plugins), { lens: one, reach });
-  const { model, findings } = await under(lens);
+  const { model, findings } = await under(lens, far);
   if (!model) throw new Error("toldIn: no model");
   return { folder, files, model, findings, plugins, memo, under, today: "2026-11-26" };
 }

@@ -67,6 +67,7 @@ const browser = [
   "wouter/",
   "@fontsource/",
   "zod",
+  "zod/v4",
   "cytoscape",
   "lunr",
   "pdfjs-dist",

@@ -60,6 +60,9 @@ export function powerAt(positions: readonly number[], period: number): number {
   return n * length * length;
 }
 
+/** Points of a search, times the positions, times the sets drawn: more would take hours. */
+const MOST_WORK = 1e12;
+
 /** Searches at least five positions for a period between `low` and `high`, against `draws` sets of even ones. */
 export function periodogram(
   positions: readonly number[],
@@ -74,6 +77,11 @@ export function periodogram(
   const start = Math.min(...positions);
   const span = Math.max(...positions) - start;
   if (!(span > 0)) return refuse("no-variation", say`All positions are equal, expected them to vary.`);
+  if (10 * span * (1 / low - 1 / high) * positions.length * draws > MOST_WORK)
+    return refuse(
+      "range-too-wide",
+      say`The range holds more periods than can be looked through, expected a narrower one, or fewer draws.`,
+    );
   const grid = frequencyGrid(1 / high, 1 / low, 1 / (10 * span));
   const search = searchOn(grid);
   const best = search(positions.map((x) => x - start));

@@ -27,13 +27,19 @@ export function vTest(values: readonly number[], q: number): VTest {
   const { n, meanCosine, length } = resultant(values, q);
   return {
     meanCosine,
-    phi: meanCosine * Math.sqrt(2 * n),
+    phi: phiOf(values, q),
     length,
     series: cosineSumSeries(n, meanCosine),
     exact: floored(cosineSumAbove(n, n * meanCosine)),
     rayleighSeries: resultantSeries(n, length),
     rayleighExact: floored(resultantAbove(n, length)),
   };
+}
+
+/** The height of the quantogram of some lengths at a unit. */
+export function phiOf(values: readonly number[], q: number): number {
+  const { n, meanCosine } = resultant(values, q);
+  return meanCosine * Math.sqrt(2 * n);
 }
 
 /** The exact p of the V-test alone; never below the smallest that can be told from 0. */

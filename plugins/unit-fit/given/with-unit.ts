@@ -11,10 +11,11 @@ import {
   type Json,
   type Measured,
   type Refusal,
+  type Tools,
   type UnitValue,
 } from "../../../src/plugin.ts";
 import { estimateUnit, powersIn, widened } from "./estimate.ts";
-import { criticalPhi, lumpedVariance, vTest, vTestP } from "./given-unit.ts";
+import { criticalPhi, lumpedVariance, phiOf, vTest, vTestP } from "./given-unit.ts";
 import { itemFits, type ItemFits } from "./item-fits.ts";
 import { itemOf, itemsNamed, lengthOf } from "../measured.ts";
 import { attenuation, largestError, plain, type Length } from "../lengths.ts";
@@ -24,7 +25,11 @@ import { lowestAllowed } from "../search/search.ts";
 const bare = (value: number) => ({ value, low: null, high: null });
 
 /** Tests a unit given beforehand at its stated value (methods A3, A4, A7). */
-export function withUnit(all: readonly Measured[], unit: UnitValue, looks: number): Computation | Refusal {
+export function withUnit(
+  all: readonly Measured[],
+  unit: UnitValue,
+  { looks, onlyNumbers }: Pick<Tools, "looks" | "onlyNumbers">,
+): Computation | Refusal {
   const q = unit.size;
   const other = all.find((one) => one.quantity.kind !== unit.kind);
   if (other !== undefined) {
@@ -37,23 +42,15 @@ export function withUnit(all: readonly Measured[], unit: UnitValue, looks: numbe
   const few = refuseFewer(measured.length, 3, say`values`);
   if (few !== null) return few;
   const values = measured.map((one) => one.quantity.value);
-  const test = vTest(values, q);
-  const p = test.exact ?? SMALLEST_P;
   const lumped = lumpedVariance(values, q);
   const estimate = estimateUnit(values, lumped.n);
-  const fits = itemFits(measured.map(itemOf), q, unit.u, 2);
   const powers = powersIn(values, lumped.n);
   const factors = measured.map((one, i): Factor => ({ power: powers[i] ?? 0, shared: one.quantity.shared }));
-  // Lengths written in the very unit share its error, which then bears on no phase.
-  const own: Factor = { power: -1, shared: [{ with: `unit:${unit.name}`, relative: unit.u / unit.size }] };
-  const span = spanOfP(values, { ...unit, u: unit.size * commonError([...factors, own]) });
   const interval = widened(estimate, commonError(factors));
-  const critical = criticalPhi(values.length);
-  const rayleigh = test.rayleighExact ?? SMALLEST_P;
-  return {
+  const told = (phi: number, p: number): Pick<Computation, "numbers" | "leftOut"> => ({
     numbers: {
       n: bare(values.length),
-      phi: bare(test.phi),
+      phi: bare(phi),
       p: bare(p),
       "lumped-p": bare(lumped.exact),
       q: { value: estimate.q, ...interval },
@@ -62,6 +59,19 @@ export function withUnit(all: readonly Measured[], unit: UnitValue, looks: numbe
     leftOut: all
       .filter((one) => !measured.includes(one))
       .map(({ id }) => ({ id, why: say`a range as wide as the unit` })),
+  });
+  if (onlyNumbers) return { ...told(phiOf(values, q), vTestP(values, q)), warnings: [], data: null };
+
+  const test = vTest(values, q);
+  const p = test.exact ?? SMALLEST_P;
+  const fits = itemFits(measured.map(itemOf), q, unit.u, 2);
+  // Lengths written in the very unit share its error, which then bears on no phase.
+  const own: Factor = { power: -1, shared: [{ with: `unit:${unit.name}`, relative: unit.u / unit.size }] };
+  const span = spanOfP(values, { ...unit, u: unit.size * commonError([...factors, own]) });
+  const critical = criticalPhi(values.length);
+  const rayleigh = test.rayleighExact ?? SMALLEST_P;
+  return {
+    ...told(test.phi, p),
     warnings: [
       ...(test.exact === null ? ["below-smallest-p"] : []),
       ...(values.some((value) => value < q / 2) ? ["less-than-one-unit"] : []),

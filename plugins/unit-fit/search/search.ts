@@ -25,6 +25,27 @@ export interface Search {
   readonly warnings: readonly string[];
 }
 
+/** Points of a search, times the lengths: more would take the memory of a small machine. */
+const MOST_POINTS = 2e7;
+/** Points of a search, times the sets drawn: more would take hours. */
+const MOST_DRAWN = 1e11;
+
+const tooWide = (): Refusal =>
+  refuse(
+    "range-too-wide",
+    say`The range holds more units than can be looked through, expected a narrower one, or fewer draws.`,
+  );
+
+/** Refuses a search of so many sets as nobody would wait for. */
+export function refuseEndless(
+  lengths: readonly Length[],
+  [qMin, qMax]: readonly [number, number],
+  draws: number,
+): Refusal | null {
+  const longest = Math.max(...lengths.map((length) => length.value));
+  return 8 * longest * (1 / qMin - 1 / qMax) * draws > MOST_DRAWN ? tooWide() : null;
+}
+
 /** The lowest unit worth looking for: four times what the lengths were recorded to, or their median error. */
 export function lowestAllowed(lengths: readonly Length[]): number {
   const recorded = median(lengths.map((length) => length.recordedTo));
@@ -52,7 +73,9 @@ export function searchUnit(
       { "lowest-allowed": lowest },
     );
   }
-  const smallest = Math.min(...lengths.map((length) => length.value));
+  const values = lengths.map((length) => length.value);
+  if (20 * Math.max(...values) * (1 / qMin - 1 / qMax) * lengths.length > MOST_POINTS) return tooWide();
+  const smallest = Math.min(...values);
   const limit = qMin < smallest ? Math.min(qMax, smallest) : qMax;
   const all = peaksOf(lengths, qMin, qMax);
   const best = limit === qMax ? all[0] : peaksOf(lengths, qMin, limit)[0];

@@ -18,7 +18,7 @@ import { multipleOf } from "../given/given-unit.ts";
 import { largestError } from "../lengths.ts";
 import { itemsNamed, lengthOf } from "../measured.ts";
 import { curveOf, familyOf } from "./curve.ts";
-import { searchUnit } from "./search.ts";
+import { refuseEndless, searchUnit } from "./search.ts";
 import { significance, type Trial } from "./significance.ts";
 
 const bare = (value: number) => ({ value, low: null, high: null });
@@ -49,6 +49,8 @@ export function searched(
   if (isRefusal(found)) return found;
   const { best, limit } = found;
   const count = draws?.kind === "number" && draws.value >= 1 ? Math.round(draws.value) : 10_000;
+  const endless = refuseEndless(lengths, [qMin, limit], count);
+  if (endless !== null) return endless;
   const trial: Trial = { lengths, qMin, qMax: limit, peak: best, draws: count };
   const kernel = significance(trial, "kde", tools.random, (done) => tools.report(done / 2));
   const gamma = significance(trial, "gamma", tools.random, (done) => tools.report((1 + done) / 2));

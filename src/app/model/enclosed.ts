@@ -1,5 +1,6 @@
 import { useEffect, useState, useSyncExternalStore } from "react";
 import type { Text } from "../../base/text/said/said.ts";
+import { multipliesItself } from "../../show/artefacts/picture/written-out.ts";
 import { deskWords } from "../words/desk/desk.ts";
 import { asked, onChange } from "./corpus.ts";
 
@@ -8,6 +9,10 @@ export interface Enclosed {
   readonly file: string;
   readonly bytes: number;
 }
+
+/** Whether two paths are one: a disk may write an accented letter in parts where a text has it whole. */
+export const isSameFile = (a: string, b: string): boolean =>
+  a === b || a.normalize("NFC") === b.normalize("NFC");
 
 let known: readonly Enclosed[] | null = null;
 const listeners = new Set<() => void>();
@@ -47,10 +52,18 @@ export function useEnclosed(): readonly Enclosed[] | null {
   return useSyncExternalStore(subscribe, () => known);
 }
 
-/** The bytes of a paper or picture, with its media type; null where there is none. */
-export async function enclosedBytes(file: string): Promise<Blob | null> {
+/** The bytes of a paper or picture, with its media type; `endless` where it is a drawing that multiplies itself beyond measure, null where there is none. */
+export async function enclosedFile(file: string): Promise<Blob | "endless" | null> {
   const answer = await asked(addressOf(file)).catch(() => null);
-  return answer?.ok ? answer.blob().catch(() => null) : null;
+  const blob = answer?.ok ? await answer.blob().catch(() => null) : null;
+  const isDrawing = blob?.type.startsWith("image/svg") === true;
+  return blob !== null && isDrawing && multipliesItself(await blob.text()) ? "endless" : blob;
+}
+
+/** The bytes of a paper or picture that can be shown; null where there is none. */
+export async function enclosedBytes(file: string): Promise<Blob | null> {
+  const found = await enclosedFile(file);
+  return found === "endless" ? null : found;
 }
 
 /** An address of this window for a picture in the corpus's folder; null before it is there, and where there is none. */

@@ -11,6 +11,7 @@ import { tableText } from "./print-table.ts";
 import { importText } from "./print.ts";
 import { tableImported } from "./table.ts";
 import { bringVisits, isVisitFile } from "../write/returned.ts";
+import { unsteered } from "../print/paint.ts";
 
 /** Gives the program its command to bring bibliographies and tables into a corpus; exits with 1 where something could not come in. */
 export function addImport(program: Command): void {
@@ -65,7 +66,7 @@ export function addImport(program: Command): void {
 }
 
 function say(options: Importing, report: object, lines: () => readonly string[], failed: boolean): void {
-  const text = options.json ? JSON.stringify(report, null, 2) : lines().join("\n");
+  const text = options.json ? JSON.stringify(report, null, 2) : unsteered(lines().join("\n"));
   process.stdout.write(`${text}\n`);
   process.exitCode = failed ? 1 : 0;
 }

@@ -60,7 +60,7 @@ function oddness(text: string): Said | null {
   const signsAtStart = /^[ \t>*+-]*/u;
   for (const paragraph of text.split(/\n[ \t]*\r?\n/u)) {
     const lines = paragraph.split("\n");
-    const signs = paragraph.match(/[*_[\]]/gu)?.length ?? 0;
+    const signs = paragraph.match(/[*_[\]`]/gu)?.length ?? 0;
     if (lines.length > most.lines || signs > most.signs)
       return say`Unexpected paragraph that never ends, expected an empty line`;
     if (

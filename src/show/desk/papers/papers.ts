@@ -1,5 +1,6 @@
 import type { Id } from "../../../base/finding.ts";
 import { byText } from "../../../base/order.ts";
+import { portable } from "../../../read/source-file.ts";
 
 /** Where papers lie, below the corpus's folder. */
 export const papersFolder = "papers/";
@@ -51,7 +52,7 @@ function numbered(name: string): string {
 export function freePaper(key: Id, extension: string, files: readonly string[]): string {
   const taken = new Set(files.map((file) => file.normalize("NFC").toLowerCase()));
   for (let n = 1; ; n++) {
-    const file = `${papersFolder}${fileNameOf(key)}${n === 1 ? "" : `-${n}`}.${extension}`;
+    const file = `${papersFolder}${portable(fileNameOf(key))}${n === 1 ? "" : `-${n}`}.${extension}`;
     if (!taken.has(file.toLowerCase())) return file;
   }
 }

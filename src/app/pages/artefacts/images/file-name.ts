@@ -1,3 +1,5 @@
+import { portable } from "../../../../read/source-file.ts";
+
 /** The name below `images/` under which a picture comes in: signs that file names have no use for are `-`, and nothing there is met. */
 export function freeName(given: string, taken: readonly string[]): string {
   const [, stem = "", ending = ""] = /^(.*)\.([^.]+)$/u.exec(given.normalize("NFC")) ?? [];
@@ -9,7 +11,7 @@ export function freeName(given: string, taken: readonly string[]): string {
   // On some disks `A` and `a` are one name.
   const there = new Set(taken.map((one) => one.toLowerCase()));
   for (let count = 1; ; count++) {
-    const file = `images/${plain}${count === 1 ? "" : `-${String(count)}`}.${ending.toLowerCase()}`;
+    const file = `images/${portable(plain)}${count === 1 ? "" : `-${String(count)}`}.${ending.toLowerCase()}`;
     if (!there.has(file.toLowerCase())) return file;
   }
 }

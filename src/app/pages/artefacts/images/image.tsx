@@ -89,10 +89,10 @@ interface PicturedProps {
 /** The picture itself, once it is there and its size is known; or why it is not shown. */
 function Pictured({ page, name, measuring, asOf }: PicturedProps) {
   const shown = usePicture(page.file);
-  const size = useSize(shown === "missing" ? null : shown);
+  const size = useSize(typeof shown === "string" ? null : shown);
   if (!pictureEnding.test(page.file) || size === "unreadable")
     return <p className="trouble">{words.unshown(page.file)}</p>;
-  if (shown === "missing") return <p className="trouble">{words.missing(page.file)}</p>;
+  if (typeof shown === "string") return <p className="trouble">{words[shown](page.file)}</p>;
   if (shown === null || size === null) return <p className="quiet">{words.loading}</p>;
   const drawn = /\.svg$/i.test(page.file);
   const given = { url: shown.url, name, size, drawn };

@@ -1,7 +1,7 @@
 import { useEffect, useState } from "react";
 import { pictureFile } from "../../../../show/artefacts/picture/file.ts";
 import type { PictureFile } from "../../../../show/artefacts/picture/file.ts";
-import { enclosedBytes, useEnclosed } from "../../../model/enclosed.ts";
+import { enclosedFile, isSameFile, useEnclosed } from "../../../model/enclosed.ts";
 
 /** A picture's file as it is shown: an address of this window, and what the file says of itself. */
 export interface PictureShown {
@@ -12,14 +12,17 @@ export interface PictureShown {
 /** Files that are shown as pictures, by their ending. */
 export const pictureEnding = /\.(?:jpe?g|png|webp|gif|svg)$/i;
 
-/** The picture in a file of the corpus's folder; `missing` where it is not there, null while it is fetched. */
-export function usePicture(file: string): PictureShown | "missing" | null {
+/** Why a picture is not shown: it is not there, or it is a drawing that would never be done. */
+export type Unshown = "missing" | "endless";
+
+/** The picture in a file of the corpus's folder, or why it is not shown; null while it is fetched. */
+export function usePicture(file: string): PictureShown | Unshown | null {
   const enclosed = useEnclosed();
   // A file that comes in while the page is open is fetched then.
-  const bytes = enclosed?.find((one) => one.file === file)?.bytes ?? null;
+  const bytes = enclosed?.find((one) => isSameFile(one.file, file))?.bytes ?? null;
   const [found, setFound] = useState<{
     readonly file: string;
-    readonly shown: PictureShown | "missing";
+    readonly shown: PictureShown | Unshown;
   } | null>(null);
   const isKnown = enclosed !== null;
   useEffect(() => {
@@ -27,7 +30,7 @@ export function usePicture(file: string): PictureShown | "missing" | null {
     let url: string | null = null;
     let isOver = false;
     void shownOf(bytes === null ? null : file).then((shown) => {
-      if (shown !== "missing") url = shown.url;
+      if (typeof shown !== "string") url = shown.url;
       if (isOver && url !== null) URL.revokeObjectURL(url);
       if (!isOver) setFound({ file, shown });
     });
@@ -39,9 +42,9 @@ export function usePicture(file: string): PictureShown | "missing" | null {
   return found?.file === file ? found.shown : null;
 }
 
-async function shownOf(file: string | null): Promise<PictureShown | "missing"> {
-  const blob = file === null ? null : await enclosedBytes(file);
-  if (!blob) return "missing";
+async function shownOf(file: string | null): Promise<PictureShown | Unshown> {
+  const blob = file === null ? null : await enclosedFile(file);
+  if (blob === null || blob === "endless") return blob ?? "missing";
   const said = pictureFile(new Uint8Array(await blob.arrayBuffer()));
   return { url: URL.createObjectURL(blob), said };
 }

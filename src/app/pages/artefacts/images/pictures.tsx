@@ -54,7 +54,7 @@ function Small({ picture, asOf }: { readonly picture: Picture; readonly asOf: nu
   const shown = usePicture(picture.file);
   if (!pictureEnding.test(picture.file)) return <p className="quiet">{words.unshown(picture.file)}</p>;
   if (shown === null) return <span className="small" />;
-  if (shown === "missing") return <p className="quiet">{words.missing(picture.file)}</p>;
+  if (typeof shown === "string") return <p className="quiet">{words[shown](picture.file)}</p>;
   return (
     <Link href={underLens(pathOf("image", picture.id), asOf)} className="small">
       <img src={shown.url} alt={words.open(inReadersWords(picture.name))} />

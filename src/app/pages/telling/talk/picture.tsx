@@ -2,7 +2,7 @@ import { useMemo } from "react";
 import type { Picture } from "../../../../show/telling/blocks/picture.ts";
 import { ofThePage } from "../../../../write/pen/screen.ts";
 import { drawnOn } from "../../../../write/telling/slides/drawn.ts";
-import { useEnclosed, useEnclosedUrl } from "../../../model/enclosed.ts";
+import { isSameFile, useEnclosed, useEnclosedUrl } from "../../../model/enclosed.ts";
 import { artefactWords } from "../../../words/shown/artefacts.ts";
 import { mirrored } from "../../../words/reader/language.ts";
 import { inReadersWords } from "../../../words/reader/said.ts";
@@ -29,7 +29,7 @@ export function SlidePicture(props: Props) {
 
 function Photograph({ file, alt }: { readonly file: string; readonly alt: string }) {
   const enclosed = useEnclosed();
-  const isThere = enclosed?.some((one) => one.file === file) === true;
+  const isThere = enclosed?.some((one) => isSameFile(one.file, file)) === true;
   const url = useEnclosedUrl(isThere ? file : null);
   if (enclosed !== null && !isThere) return <p className="quiet">{words.noPicture}</p>;
   return url === null ? null : <img src={url} alt={alt} />;

@@ -34,6 +34,7 @@ export const numbersSaid: ArabicCatalogue = {
   "Unknown parameter `{0}`, expected {1}": "إعداد غير معروف: `{0}`؛ والمتوقَّع: {1}",
   "Unexpected value of `{0}`, expected {1}": "قيمة غير متوقَّعة لـ`{0}`؛ والمتوقَّع: {1}",
   "a pure number": "عدد مجرد",
+  "a number of at most {0}": "عدد لا يزيد على {0}",
   "a unit such as {0}": "وحدة مثل {0}",
   "a unit": "وحدة",
   "Unknown event `{0}`, expected an artefact, or an event that a relation or a history names such as {1}":

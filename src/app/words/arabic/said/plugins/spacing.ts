@@ -88,6 +88,8 @@ export const spacingSaid: ArabicCatalogue = {
   ranges: "الأمداء",
   "Unexpected range that runs backwards, expected its smaller end first.":
     "غير متوقَّع: مدى آخره أصغر من أوله؛ والمتوقَّع: الأصغر أولًا.",
+  "The range holds more periods than can be looked through, expected a narrower one, or fewer draws.":
+    "في المدى من الأدوار أكثر مما يمكن النظر فيه؛ والمتوقَّع: مدى أضيق، أو سحبات أقل.",
   "The highest period is not above the lowest.": "أعلى دور ليس فوق أدنى دور.",
   "All positions are equal, expected them to vary.": "المواضع كلها متساوية؛ والمتوقَّع: أن تختلف.",
   "A position is missing, expected a number.": "ناقص: موضع؛ والمتوقَّع: عدد.",

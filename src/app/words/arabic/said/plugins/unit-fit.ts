@@ -119,6 +119,8 @@ export const unitFitSaid: ArabicCatalogue = {
   "a range as wide as the unit": "مدى بسعة الوحدة",
   "The largest unit is not above the smallest, expected a range above 0.":
     "أكبر وحدة ليست فوق أصغرها؛ والمتوقَّع: مدى فوق 0.",
+  "The range holds more units than can be looked through, expected a narrower one, or fewer draws.":
+    "في المدى من الوحدات أكثر مما يمكن النظر فيه؛ والمتوقَّع: مدى أضيق، أو سحبات أقل.",
   "The smallest unit lies below four times the precision of the values, expected a larger one.":
     "أصغر وحدة دون أربعة أمثال دقة القيم؛ والمتوقَّع: وحدة أكبر.",
   "The values are too uncertain for units of this size, expected {0} precise ones.": {
