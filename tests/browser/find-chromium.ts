@@ -26,7 +26,8 @@ function usualPlaces(): readonly string[] {
   return ["/snap/bin/chromium", "/opt/google/chrome/chrome", "/usr/lib/chromium/chromium"];
 }
 
-function runs(path: string): boolean {
+/** Whether a path is that of a program that this user may run. */
+export function runs(path: string): boolean {
   try {
     accessSync(path, constants.X_OK);
     return true;
@@ -41,11 +42,16 @@ export function findChromium(): Found {
   if (told !== undefined && told !== "") {
     return runs(told) ? { path: told } : { missing: `VARIORUM_CHROMIUM names ${told}, which cannot be run` };
   }
+  const path = firstThatRuns(names, usualPlaces());
+  return path === undefined ? { missing: howToInstall() } : { path };
+}
+
+/** The first program that can be run, by its names on the PATH, then by whole paths. */
+export function firstThatRuns(called: readonly string[], places: readonly string[]): string | undefined {
   const folders = (process.env["PATH"] ?? "").split(delimiter).filter((folder) => folder !== "");
   const ending = process.platform === "win32" ? ".exe" : "";
-  const onPath = folders.flatMap((folder) => names.map((name) => join(folder, name + ending)));
-  const path = [...onPath, ...usualPlaces()].find(runs);
-  return path === undefined ? { missing: howToInstall() } : { path };
+  const onPath = folders.flatMap((folder) => called.map((name) => join(folder, name + ending)));
+  return [...onPath, ...places].find(runs);
 }
 
 function howToInstall(): string {

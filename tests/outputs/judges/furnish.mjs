@@ -1,4 +1,4 @@
-// Run alone, installs what judges our outputs, and the browser of the walks, on a test machine that is ours to furnish:
+// Run alone, installs what judges our outputs, and the browsers of the walks, on a test machine that is ours to furnish:
 // `CI` set, root, Debian. Where that fails, the tests that need them are skipped, each with its reason.
 import { spawnSync } from "node:child_process";
 import { existsSync, readFileSync } from "node:fs";
@@ -39,8 +39,11 @@ function apt(...args) {
 const install = (names) => apt("install", "-y", "--no-install-recommends", ...names);
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
-  const browser = (process.env.VARIORUM_CHROMIUM ?? "") === "" ? [["chromium"]] : [];
-  const lacking = [...browser, packages].filter((names) => !installed(names));
+  const browsers = [
+    ["VARIORUM_CHROMIUM", "chromium"],
+    ["VARIORUM_FIREFOX", "firefox-esr"],
+  ].flatMap(([told, name]) => ((process.env[told] ?? "") === "" ? [[name]] : []));
+  const lacking = [...browsers, packages].filter((names) => !installed(names));
   if (lacking.length > 0) apt("update");
   // Where one cannot be had, the others can.
   const failed = lacking.flatMap((names) => (install(names) ? [] : names.filter((one) => !install([one]))));
