@@ -92,13 +92,18 @@ describe("the quantogram", () => {
   test("has its highest peak at least as high as any unit of the range that one tries", () => {
     fc.assert(
       fc.property(sizes, fc.double({ min: 3, max: 5, noNaN: true }), (x, q) => {
-        const [first] = peaksOf(plainly(x), 3, 5);
-        expect(first?.phi ?? -Infinity).toBeGreaterThanOrEqual(
-          phi(plainly(x), q) - 0.02 * Math.sqrt(2 * x.length),
-        );
-        expect(highestPeak(plainly(x), 3, 5)?.q).toBeCloseTo(first?.q ?? Number.NaN, 6);
+        const [first, second] = peaksOf(plainly(x), 3, 5);
+        const highest = highestPeak(plainly(x), 3, 5);
+        const grain = 0.02 * Math.sqrt(2 * x.length);
+        const top = first?.phi ?? -Infinity;
+        expect(top).toBeGreaterThanOrEqual(phi(plainly(x), q) - grain);
+        expect(highest?.phi).toBeGreaterThanOrEqual(top - grain);
+        // Of peaks as good as alike the grid may show another higher.
+        if (second === undefined || second.phi < top - grain)
+          expect(highest?.q).toBeCloseTo(first?.q ?? Number.NaN, 6);
       }),
-      { numRuns: 50 },
+      // A case that fails has thousands of peaks: to make it smaller would take minutes.
+      { numRuns: 50, endOnFailure: true },
     );
   });
 
