@@ -1,13 +1,12 @@
 import { useEffect } from "react";
 import type { ReactNode } from "react";
-import { Link } from "wouter";
 import type { Asked, Incipit } from "../../../../show/pages/incipit/incipit.ts";
-import { questionPath, underLens } from "../../../address.ts";
 import type { Address } from "../../../address.ts";
 import { useSome } from "../../../parts/leaves/some.tsx";
 import { words } from "../../../words/index.ts";
 import { openingWords } from "../../../words/shown/opening.ts";
 import type { Opening } from "../../../worker/messages.ts";
+import { QuestionWords } from "./question-words.tsx";
 
 interface Props {
   readonly incipit: Incipit | null;
@@ -89,12 +88,7 @@ function Questions({
       <ul className="questions">
         {some.map((question) => (
           <li key={question.id}>
-            <div>
-              <Link href={underLens(questionPath(question.id), asOf)} className="sentence" dir="auto">
-                {question.text}
-              </Link>
-              <p className="quiet">{openingWords.answers(question.answers.length)}</p>
-            </div>
+            <QuestionWords {...question} said={openingWords.answers(question.answers.length)} asOf={asOf} />
           </li>
         ))}
       </ul>

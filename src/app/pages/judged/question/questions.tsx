@@ -1,7 +1,5 @@
-import { Link } from "wouter";
 import type { Standing } from "../../../../judge/judge.ts";
 import type { Contents } from "../../../../show/pages/contents.ts";
-import { questionPath, underLens } from "../../../address.ts";
 import { FloorList } from "../../../desk/floor/floor-list.tsx";
 import { ArgumentDrafts } from "../../../map/arguing/slip/draft-list.tsx";
 import { ToImport } from "../../desk/import/to-import.tsx";
@@ -11,6 +9,7 @@ import { Empty } from "../../../parts/empty.tsx";
 import { empty } from "../../../words/shown/empty.ts";
 import { words } from "../../../words/index.ts";
 import { marks } from "../../../words/reader/marks.ts";
+import { QuestionWords } from "./question-words.tsx";
 
 const inOrder = ["stands", "open", "falls", "unsupported"] as const;
 
@@ -43,12 +42,7 @@ export function QuestionsPage({
       <ul className="questions">
         {some.map((question) => (
           <li key={question.id}>
-            <div>
-              <Link href={underLens(questionPath(question.id), asOf)} className="sentence" dir="auto">
-                {question.text}
-              </Link>
-              <p className="quiet">{answersSaid(question.answers)}</p>
-            </div>
+            <QuestionWords {...question} said={answersSaid(question.answers)} asOf={asOf} />
             <span className="marks" aria-hidden="true">
               {question.answers.map((standing, place) => (
                 <StandingMark key={place} standing={standing} bare />
