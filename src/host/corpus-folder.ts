@@ -16,6 +16,7 @@ import {
   prosePath,
 } from "../read/source-file.ts";
 import type { SourceFile } from "../read/source-file.ts";
+import { textSeen } from "./desk/files/known.ts";
 import { filesUsed } from "./desk/files/used.ts";
 
 /** Paths of the files that can say something about a corpus, with the most bytes that are read of one. */
@@ -172,6 +173,8 @@ function sizeText(bytes: number): string {
 
 /** Bytes as text; anything but UTF-8 is a problem with the file. A byte-order mark stays in the text. */
 export function textOf(path: string, bytes: Uint8Array): SourceFile {
+  const known = textSeen(bytes);
+  if (known !== undefined) return { path, text: known };
   const wide = (bytes[0] === 0xff && bytes[1] === 0xfe) || (bytes[0] === 0xfe && bytes[1] === 0xff);
   if (wide)
     return { path, text: "", problem: say`Unexpected ${"UTF-16"}, expected a file saved as ${"UTF-8"}` };

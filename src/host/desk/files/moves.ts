@@ -1,9 +1,11 @@
 import { edited, inPlace } from "../../../base/text/edit.ts";
+import type { Edit } from "../../../base/finding.ts";
 import type { FileChange } from "../../../base/text/edit.ts";
 import { say } from "../../../base/text/said/said.ts";
 import type { Disk } from "../disk.ts";
 import { CannotWrite, nothingWritten } from "../refusal.ts";
 import { checkNew } from "./new-name.ts";
+import { seen } from "./known.ts";
 import { placeIn } from "./place.ts";
 import type { Move } from "./put.ts";
 import { bytesAt, hashOfBytes, stale, staleFile, textIn } from "./standing.ts";
@@ -47,5 +49,15 @@ function after({ file, edits, gone }: FileChange, now: Uint8Array | null): Uint8
     throw new CannotWrite(
       nothingWritten(say`Unexpected place of an edit in \`${file}\`, expected one of its text`),
     );
-  return Buffer.from(edited(text, edits), "utf8");
+  const then = edited(text, edits);
+  const bytes = Buffer.from(then, "utf8");
+  return edits.every((edit) => isWhole(text, edit, edits.length)) ? seen(bytes, then) : bytes;
+}
+
+/** Whether an edit, the only one, leaves no half of a sign: bytes have no such half, so they would be another text. */
+function isWhole(text: string, { start, end, text: put }: Edit, count: number): boolean {
+  return (
+    count === 1 &&
+    !/\p{Surrogate}/u.test(text.slice(Math.max(0, start - 1), start) + put + text.slice(end, end + 1))
+  );
 }

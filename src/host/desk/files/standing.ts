@@ -5,29 +5,37 @@ import { textOf } from "../../corpus-folder.ts";
 import type { Disk } from "../disk.ts";
 import { CannotWrite, Stale, kindsSeen, nothingWritten } from "../refusal.ts";
 import type { StaleFile } from "../refusal.ts";
+import { seen, textSeen } from "./known.ts";
 
 /** What stands at a path of a corpus: its bytes, null where there is nothing; refused where it is no file. */
 export function bytesAt(disk: Disk, path: string, file: string): Uint8Array | null {
-  const seen = disk.see(path);
-  if (!seen) return null;
-  if (seen.kind !== "file")
+  const found = disk.see(path);
+  if (!found) return null;
+  if (found.kind !== "file")
     throw new CannotWrite(
-      nothingWritten(say`Unexpected ${kindsSeen[seen.kind]} at \`${file}\`, expected a file`),
+      nothingWritten(say`Unexpected ${kindsSeen[found.kind]} at \`${file}\`, expected a file`),
     );
-  return disk.read(path);
+  return seen(disk.read(path));
 }
 
 /** Whether two files are the same, byte for byte; nothing is the same as nothing. */
 export function isSame(a: Uint8Array | null, b: Uint8Array | null): boolean {
-  return a === null || b === null ? a === b : Buffer.compare(a, b) === 0;
+  return a === null || b === null || a === b ? a === b : Buffer.compare(a, b) === 0;
 }
 
 /** SHA-256 of bytes, in lower-case hexadecimal; null for none. */
 export function hashOfBytes(bytes: Uint8Array): string;
 export function hashOfBytes(bytes: Uint8Array | null): string | null;
 export function hashOfBytes(bytes: Uint8Array | null): string | null {
-  return bytes === null ? null : createHash("sha256").update(bytes).digest("hex");
+  if (bytes === null) return null;
+  const known = hashes.get(bytes);
+  if (known !== undefined) return known;
+  const hash = createHash("sha256").update(bytes).digest("hex");
+  hashes.set(bytes, hash);
+  return hash;
 }
+
+const hashes = new WeakMap<Uint8Array, string>();
 
 /** What there is to say of a file that is not as a change expected it. */
 export function staleFile(file: string, bytes: Uint8Array | null): StaleFile {
@@ -37,8 +45,12 @@ export function staleFile(file: string, bytes: Uint8Array | null): StaleFile {
 /** Bytes as text, a byte-order mark with it; null where there are none, or none that are text. */
 export function textIn(bytes: Uint8Array | null): string | null {
   if (bytes === null) return null;
+  const known = textSeen(bytes);
+  if (known !== undefined) return known;
   const { text, problem } = textOf("", bytes);
-  return problem === undefined ? text : null;
+  if (problem !== undefined) return null;
+  seen(bytes, text);
+  return text;
 }
 
 /** The refusal of changes that were made for other texts than now stand there; `wasThere` says of each whether it was to be there. */
