@@ -88,14 +88,24 @@ export function keptOrTaken(disk: Disk, path: string): void {
  */
 export function named(disk: Disk, beside: string, path: string): boolean {
   try {
-    disk.link(beside, path);
+    if (!hasSecondName(disk, beside, path)) disk.rename(beside, path);
+    return true;
+  } catch (error) {
+    if (disk.see(path)) return false;
+    throw error;
+  }
+}
+
+/** Gives a file a second name; false where the disk knows none, refused where something stands there. */
+export function hasSecondName(disk: Disk, path: string, second: string): boolean {
+  try {
+    disk.link(path, second);
     return true;
   } catch (error) {
     const code = (error as NodeJS.ErrnoException).code ?? "";
-    if (disk.see(path)) return false;
-    // Some disks know no second names.
-    if (!["EPERM", "ENOSYS", "ENOTSUP", "EOPNOTSUPP", "EMLINK", "EXDEV"].includes(code)) throw error;
-    disk.rename(beside, path);
-    return true;
+    if (disk.see(second) || !noSecondNames.includes(code)) throw error;
+    return false;
   }
 }
+
+const noSecondNames = ["EPERM", "ENOSYS", "ENOTSUP", "EOPNOTSUPP", "EMLINK", "EXDEV"];

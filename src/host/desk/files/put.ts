@@ -3,7 +3,7 @@ import { coded, row, say } from "../../../base/text/said/said.ts";
 import { cleared, emptied, keepNames, makeFolders, namesKept } from "../disk.ts";
 import type { Disk } from "../disk.ts";
 import { CannotWrite, refused } from "../refusal.ts";
-import { besideOf, hiddenStart, named, writeWhole } from "./beside.ts";
+import { besideOf, hasSecondName, hiddenStart, named, writeWhole } from "./beside.ts";
 import { placeIn } from "./place.ts";
 import { bytesAt, isSame, stale, staleFile } from "./standing.ts";
 
@@ -19,7 +19,7 @@ interface Ready {
   readonly path: string;
   /** Where the new text waits; its name begins with a dot, so that it is no file of the corpus. */
   readonly beside: string;
-  /** Where the text as it was waits, until every file is in its place. */
+  /** Where the text as it was waits, by a second name of the file, until every file is in its place. */
   readonly before: string;
 }
 
@@ -34,7 +34,9 @@ export function putInPlace(disk: Disk, folder: string, moves: readonly Move[]): 
   let isDone = false;
   try {
     for (const move of moves) ready.push(prepared(disk, folder, move, made));
-    for (const one of ready) if (!isNow(disk, one, one.move.was)) throw changedMeanwhile(disk, one);
+    // One alone is looked at when it is put in its place.
+    if (ready.length > 1)
+      for (const one of ready) if (!isNow(disk, one, one.move.was)) throw changedMeanwhile(disk, one);
     putAll(disk, ready);
     isDone = true;
   } finally {
@@ -56,23 +58,21 @@ export function clearBeside(disk: Disk, path: string): void {
 
 function prepared(disk: Disk, folder: string, move: Move, made: string[]): Ready {
   const path = placeIn(disk, folder, move.file);
-  const now = bytesAt(disk, path, move.file);
-  if (!isSame(now, move.was)) throw stale([{ ...staleFile(move.file, now), wasThere: move.was !== null }]);
   const [beside, before] = [besideOf(path, "part"), besideOf(path, "was")];
   const waiting: string[] = [];
   try {
     if (move.was !== null) disk.tryWriting(path);
     if (move.is !== null) makeFolders(disk, dirname(path), made);
     const like = move.was === null ? null : disk.see(path);
-    for (const [at, bytes] of [
-      [beside, move.is],
-      [before, move.was],
-    ] as const) {
-      if (bytes === null) continue;
-      // What an earlier program with this number left when it was broken off.
-      if (disk.see(at)?.kind === "file") cleared(disk, at);
-      writeWhole(disk, at, bytes, like);
-      waiting.push(at);
+    // What an earlier program with this number left when it was broken off.
+    for (const at of [beside, before]) if (disk.see(at)?.kind === "file") cleared(disk, at);
+    if (move.is !== null) {
+      writeWhole(disk, beside, move.is, like);
+      waiting.push(beside);
+    }
+    if (move.was !== null) {
+      if (!hasSecondName(disk, path, before)) writeWhole(disk, before, move.was, like);
+      waiting.push(before);
     }
   } catch (error) {
     for (const at of waiting) cleared(disk, at);
