@@ -12,6 +12,7 @@ import type { Line } from "./lines.ts";
 import { knownAfter, replayed } from "./replay.ts";
 import type { History } from "./replay.ts";
 import { keepText, textKept } from "./texts.ts";
+import type { Kept } from "./texts.ts";
 
 /** The history of a corpus's files as it is kept on its desk. */
 export interface Journal {
@@ -36,6 +37,7 @@ const largestPart = 32 * 1024 * 1024;
 export function journalOf(disk: Disk, folder: string, limits: Limits, tell: (told: Said) => void): Journal {
   const room = roomIn(folder);
   const partsNow = partsOf(disk, room.history);
+  const kept: Kept = new Map();
   let freshBytes = 0;
   let keptPart = "";
   let isNewPart = false;
@@ -74,7 +76,7 @@ export function journalOf(disk: Disk, folder: string, limits: Limits, tell: (tol
     },
     keep: (bytes) => {
       makeRoom(disk, folder, room.texts);
-      freshBytes += keepText(disk, room.texts, bytes);
+      freshBytes += keepText(disk, room.texts, bytes, kept);
     },
     text: (hash) => textKept(disk, room.texts, hash),
     bound: (now) => {
