@@ -48,6 +48,16 @@ test("a large file that was seen before is told by its bytes: each edit comes to
   );
 });
 
+test("half a sign that was put in a large file stays the sign for what cannot be read, whatever comes next to it", () => {
+  const disk = memoryDisk({ [`${home}/corpus.yaml`]: "format: 1\n", [`${home}/${file}`]: large });
+  const desk = deskOn(disk);
+  for (const [place, half] of ["\ud83d", "\ude00"].entries()) {
+    const madeFor = hashOf(disk.texts(home)[file] ?? "");
+    desk.edit("one", [{ file, madeFor, edits: [{ file, start: 7 + place, end: 7 + place, text: half }] }]);
+  }
+  expect(disk.texts(home)[file] === `${large.slice(0, 7)}\ufffd\ufffd${large.slice(7)}`).toBe(true);
+});
+
 test("a text of the history that was taken away while the desk was open is kept again by the next step", () => {
   const disk = memoryDisk({ [`${home}/corpus.yaml`]: "format: 1\n", [`${home}/${file}`]: large });
   const desk = deskOn(disk);
