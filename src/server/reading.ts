@@ -1,4 +1,6 @@
+import { differing } from "../base/text/edit.ts";
 import { NoCorpus, fileIn, filesTaken, readCorpusFolder } from "../host/corpus-folder.ts";
+import { hashOfText } from "../host/desk/files/standing.ts";
 import { filesApart } from "../read/settings/used/files.ts";
 import type { SourceFile } from "../read/source-file.ts";
 
@@ -6,11 +8,34 @@ import type { SourceFile } from "../read/source-file.ts";
 export interface FilesTold {
   /** Names this state of the files: who has it asks for what changed since. */
   readonly version: string;
+  /** The version for whom what changed is told; null where these are all the files. */
+  readonly since: string | null;
   /** Whether these are all the files; else those that changed or came. */
   readonly whole: boolean;
   readonly files: readonly SourceFile[];
+  /** Large files of which a stretch changed since, and no more is told. */
+  readonly stretches: readonly Stretch[];
   /** Paths of files that went. */
   readonly gone: readonly string[];
+}
+
+/** A stretch of a text that is now another, in UTF-16 units of what it was; and the SHA-256 of the whole text as it is now. */
+export interface Stretch {
+  readonly path: string;
+  readonly start: number;
+  readonly end: number;
+  readonly text: string;
+  readonly is: string;
+}
+
+/** Smaller texts are told whole. */
+const large = 64 * 1024;
+
+/** A file as it was last read, in which turn it came to be so, and what of it is another than in an earlier turn. */
+interface Now {
+  readonly file: SourceFile;
+  readonly turn: number;
+  readonly change: { readonly since: number; readonly stretch: Stretch } | null;
 }
 
 /** The files of a corpus as they were last read, so that only what changed is told again. */
@@ -31,14 +56,14 @@ export interface Reading {
 /** Follows the files in a folder; `session` names the program, since it counts from 1 each time. */
 export function readingOf(folder: string, session: string): Reading {
   let turn = 0;
-  let now = new Map<string, { readonly file: SourceFile; readonly turn: number }>();
+  let now = new Map<string, Now>();
   const went = new Map<string, number>();
   let isCorpus = false;
 
   const put = (file: SourceFile): void => {
     const known = now.get(file.path);
     if (known && known.file.text === file.text && sameProblem(known.file, file)) return;
-    now.set(file.path, { file, turn });
+    now.set(file.path, { file, turn, change: known ? changeOf(known, file) : null });
     went.delete(file.path);
   };
   const drop = (path: string): void => {
@@ -94,10 +119,14 @@ export function readingOf(folder: string, session: string): Reading {
       const [whose, since = ""] = version?.split(".") ?? [];
       const whole = whose !== session || !/^\d+$/.test(since) || Number(since) > turn;
       const from = whole ? -1 : Number(since);
+      const changed = [...now.values()].filter((one) => one.turn > from);
+      const told = changed.map((one) => ({ ...one, stretch: stretchSince(one, from) }));
       return {
         version: `${session}.${turn}`,
+        since: whole ? null : `${session}.${from}`,
         whole,
-        files: [...now.values()].filter((one) => one.turn > from).map((one) => one.file),
+        files: told.flatMap(({ file, stretch }) => (stretch ? [] : [file])),
+        stretches: told.flatMap(({ stretch }) => stretch ?? []),
         gone: whole ? [] : [...went].filter(([, at]) => at > from).map(([path]) => path),
       };
     },
@@ -107,9 +136,20 @@ export function readingOf(folder: string, session: string): Reading {
   };
 }
 
-type Entry = readonly [string, { readonly file: SourceFile; readonly turn: number }];
+/** What of a large file is another than it was; null where it is told whole. */
+function changeOf(known: Now, { path, text, problem }: SourceFile): Now["change"] {
+  const was = known.file;
+  if (text.length < large || problem !== undefined || was.problem !== undefined) return null;
+  const stretch = { path, ...differing(was.text, text), is: hashOfText(text) };
+  return stretch.text.length < text.length / 2 ? { since: known.turn, stretch } : null;
+}
 
-function isThere(entry: readonly [string, Entry[1] | undefined]): entry is Entry {
+/** What to tell of a file to who had it as it was after a turn. */
+function stretchSince({ change }: Now, from: number): Stretch | null {
+  return change && change.since <= from ? change.stretch : null;
+}
+
+function isThere(entry: readonly [string, Now | undefined]): entry is readonly [string, Now] {
   return entry[1] !== undefined;
 }
 

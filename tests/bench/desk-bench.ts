@@ -2,6 +2,8 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { modelsBeside } from "../../src/app/worker/models/models.ts";
+import { filesTaken, hashesTaken } from "../../src/app/worker/models/taken.ts";
+import type { FilesTold } from "../../src/app/worker/models/taken.ts";
 import { median } from "../../src/base/numeric/sample.ts";
 import { compute } from "../../src/build.ts";
 import type { Memo, Run, SourceFile } from "../../src/build.ts";
@@ -95,9 +97,8 @@ async function timesOf(files: readonly SourceFile[], memo: Memo): Promise<readon
   }
 }
 
-interface FilesTold {
+interface Told extends FilesTold {
   readonly version: string;
-  readonly files: readonly SourceFile[];
 }
 
 /** The app without its window: a real server, and the models as the app's worker has them. */
@@ -125,8 +126,9 @@ async function deskAt(url: string, memo: Memo) {
     completed();
     return models.now({}).model?.missing ?? [];
   };
-  let told = (await (await fetch(`${origin}/corpus/files`, { headers })).json()) as FilesTold;
+  let told = (await (await fetch(`${origin}/corpus/files`, { headers })).json()) as Told;
   let files = told.files;
+  let hashes: ReadonlyMap<string, string> = new Map();
   models.take(files);
   for (let runs = missing(); runs.length > 0; runs = missing()) {
     for (const run of runs)
@@ -143,7 +145,7 @@ async function deskAt(url: string, memo: Memo) {
     const measurement = measurementIn(stood.graph, round);
     const before = process.cpuUsage();
     const begun = performance.now();
-    const made = prepared({ graph: stood.graph, files: stood.files }, actionOn(measurement, round));
+    const made = prepared({ graph: stood.graph, files: stood.files, hashes }, actionOn(measurement, round));
     if (!("changes" in made)) throw new Error(JSON.stringify(made));
     const asked = performance.now();
     const body = JSON.stringify({ step: "Change a measurement", changes: made.changes });
@@ -153,10 +155,11 @@ async function deskAt(url: string, memo: Memo) {
       body,
     });
     if (answer.status !== 200) throw new Error(await answer.text());
-    const { corpus } = (await answer.json()) as { readonly corpus: FilesTold };
+    const { corpus } = (await answer.json()) as { readonly corpus: Told };
     const saved = performance.now();
     told = corpus;
-    files = files.map((file) => corpus.files.find((one) => one.path === file.path) ?? file);
+    files = filesTaken(files, corpus);
+    hashes = hashesTaken(hashes, corpus);
     models.take(files);
     models.stood({});
     const judged = performance.now();

@@ -1,7 +1,10 @@
-import { mkdtempSync, rmSync, unlinkSync, writeFileSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync, unlinkSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, expect, test } from "vitest";
+import { filesTaken, hashesTaken } from "../../src/app/worker/models/taken.ts";
+import type { FilesTold } from "../../src/app/worker/models/taken.ts";
+import { hashOf } from "../../src/base/text/hash.ts";
 import type { SourceFile } from "../../src/read/source-file.ts";
 import { serve } from "../../src/server/serve.ts";
 import type { Served } from "../../src/server/serve.ts";
@@ -25,11 +28,9 @@ afterEach(async () => {
   rmSync(place, { recursive: true, force: true });
 });
 
-interface Told {
+interface Told extends FilesTold {
   readonly version: string;
-  readonly whole: boolean;
-  readonly files: readonly SourceFile[];
-  readonly gone: readonly string[];
+  readonly since: string | null;
 }
 
 async function ask<T>(path: string, body?: unknown): Promise<T> {
@@ -47,10 +48,7 @@ const paths = ({ files }: Told): readonly string[] => files.map(({ path }) => pa
 
 /** The files that somebody has who had some, and is told what changed. */
 function after(had: readonly SourceFile[], told: Told): readonly SourceFile[] {
-  const byPath = new Map((told.whole ? [] : had).map((file) => [file.path, file]));
-  for (const path of told.gone) byPath.delete(path);
-  for (const file of told.files) byPath.set(file.path, file);
-  return [...byPath.values()].toSorted((a, b) => (a.path < b.path ? -1 : 1));
+  return filesTaken(had, told).toSorted((a, b) => (a.path < b.path ? -1 : 1));
 }
 
 test("the answer to a change tells the files that it changed, and no others", async () => {
@@ -92,4 +90,35 @@ test("a version of another program, or none at all, is told everything", async (
     expect(await ask<Told>(`files?have=${have}`), have).toMatchObject({ whole: true, gone: [] });
   // Nothing is told by half: who has another program's files reads them again.
   expect((await edit("other.1", first, second)).corpus).toBeUndefined();
+});
+
+test("of a large file no more is told than what changed, to who has what it was before, and all of it to others", async () => {
+  const large = `claims:\n${"  - { id: ring, text: a ring 😀 of posts – ὁ κύκλος }\n".repeat(1600)}`;
+  writeFileSync(join(place, "large.yaml"), large);
+  const start = await all();
+  let [was, version, files] = [large, start.version, start.files];
+  let hashes: ReadonlyMap<string, string> = new Map();
+  for (const [round, put] of ["no ", "😀", "\ud83d", "ὁ", ""].entries()) {
+    const at = was.indexOf("ring 😀", (round * was.length) / 5);
+    // Two go through the middle of a sign, the last changes nothing.
+    const typed = { file: "large.yaml", start: at + 5, end: at + 5 + (round % 2), text: put };
+    const changes = [
+      { file: "large.yaml", madeFor: hashes.get("large.yaml") ?? hashOf(was), edits: [typed] },
+    ];
+    const { corpus } = await ask<{ readonly corpus?: Told }>(`edit?have=${version}`, {
+      step: "say it",
+      changes,
+    });
+    if (!corpus) throw new Error("nothing was told");
+    was = readFileSync(join(place, "large.yaml"), "utf8");
+    expect(corpus.files).toEqual([]);
+    expect(corpus.since).toBe(version);
+    expect(corpus.stretches.map(({ text }) => text.length < 10)).toEqual(round < 4 ? [true] : []);
+    [version, files, hashes] = [corpus.version, after(files, corpus), hashesTaken(hashes, corpus)];
+    expect(files.find(({ path }) => path === "large.yaml")?.text === was).toBe(true);
+    expect(hashes.get("large.yaml") ?? hashOf(was)).toBe(hashOf(was));
+  }
+  const late = await ask<Told>(`files?have=${start.version}`);
+  expect([paths(late), late.stretches]).toEqual([["large.yaml"], []]);
+  expect(after(start.files, late)).toEqual(after([], await all()));
 });

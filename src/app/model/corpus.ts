@@ -1,9 +1,9 @@
-import type { SourceFile } from "../../build.ts";
 import type { Text } from "../../base/text/said/said.ts";
 import { worded } from "../../base/text/said/worded.ts";
 import type { Worded } from "../../base/text/said/worded.ts";
 import type { DeskState } from "../../host/desk/state.ts";
 import type { Declared } from "../../host/guest/guest.ts";
+import type { FilesTold } from "../worker/models/taken.ts";
 import { filesIn, headOf, inLines } from "./lines.ts";
 import { deskWords } from "../words/desk/desk.ts";
 import { inReadersWords } from "../words/reader/said.ts";
@@ -12,11 +12,10 @@ import { inReadersWords } from "../words/reader/said.ts";
 export type DeskNow = Worded<DeskState>;
 
 /** What changed of the files since a version, or all of them. */
-interface Told {
+interface Told extends FilesTold {
   readonly version: string;
-  readonly whole: boolean;
-  readonly files: readonly SourceFile[];
-  readonly gone: readonly string[];
+  /** The version for whom what changed is told; null where these are all the files. */
+  readonly since: string | null;
 }
 
 /** What is said of a corpus's files before they follow, as the program sends it. */
@@ -30,11 +29,7 @@ interface Head extends Omit<Told, "files"> {
 }
 
 /** What the corpus's folder now holds, all of it or as far as it changed. */
-export interface Found {
-  readonly whole: boolean;
-  readonly files: readonly SourceFile[];
-  /** Paths of files that went. */
-  readonly gone: readonly string[];
+export interface Found extends FilesTold {
   /** Plug-ins of the corpus that are allowed to run; null where they are those they were. */
   readonly guests: readonly Declared[] | null;
   readonly desk: DeskNow;
@@ -85,14 +80,17 @@ export function followCorpus(
     trouble = true;
     onTrouble(why);
   };
-  const take = (told: Told, guests: readonly Declared[] | null, desk: DeskState): void => {
+  /** False where a stretch of a file is told to who has another text by now. */
+  const take = (told: Told, guests: readonly Declared[] | null, desk: DeskState): boolean => {
     // Of two readings under way the later may come first; the earlier is then of the past.
-    if (have !== null && isEarlier(told.version, have)) return;
+    if (have !== null && isEarlier(told.version, have)) return true;
+    if (told.stretches.length > 0 && told.version !== have && told.since !== have) return false;
     const isKnown = told.version === have && !trouble;
     have = told.version;
     trouble = false;
-    const { whole, files, gone } = isKnown ? { whole: false, files: [], gone: [] } : told;
-    onFiles({ whole, files, gone, guests, desk: worded(desk, inReadersWords) });
+    const { whole, files, stretches, gone } = isKnown ? nothing : told;
+    onFiles({ whole, files, stretches, gone, guests, desk: worded(desk, inReadersWords) });
+    return true;
   };
   /** All of it, on its way; whoever asks again waits until it is there. */
   let all: Promise<void> | null = null;
@@ -115,7 +113,10 @@ export function followCorpus(
       return complain(inReadersWords(gone));
     }
     const [head, rest] = await headOf<Head>(answer);
-    if (!head.whole) return take({ ...head, files: await filesIn(rest) }, head.guests, head.desk);
+    if (!head.whole) {
+      if (take({ ...head, files: await filesIn(rest) }, head.guests, head.desk)) return;
+      return read();
+    }
     all = receive(head, rest);
     await all;
   };
@@ -138,11 +139,12 @@ export function followCorpus(
     stop: () => changes.close(),
     read: async (answer) => {
       const { corpus, desk } = (answer && writtenIn(answer)) ?? {};
-      if (corpus && desk) take(corpus, null, desk);
-      else await read().catch(() => complain(deskWords.ended));
+      if (!corpus || !desk || !take(corpus, null, desk)) await read().catch(() => complain(deskWords.ended));
     },
   };
 }
+
+const nothing: FilesTold = { whole: false, files: [], stretches: [], gone: [] };
 
 /** The version of the corpus's files that this window has; null before it has any. */
 let have: string | null = null;

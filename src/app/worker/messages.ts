@@ -1,4 +1,4 @@
-import type { Lens, Outcome, SourceFile } from "../../build.ts";
+import type { Lens, Outcome } from "../../build.ts";
 import type { Declared } from "../../host/guest/guest.ts";
 import type { Action, Prepared } from "../../link/edit/action.ts";
 import type { Standing } from "../../judge/judge.ts";
@@ -7,6 +7,7 @@ import type { Contents } from "../../show/pages/contents.ts";
 import type { SupposedTold } from "../../show/judged/suppose/supposed.ts";
 import type { MergePage } from "../../show/desk/changes/merging/told.ts";
 import type { FindingLine } from "../../show/pages/findings.ts";
+import type { FilesTold } from "./models/taken.ts";
 import type { PageData, Wanted } from "./pages.ts";
 import type { Handed } from "../pages/desk/changes/compared.ts";
 import type { OnBench } from "./workbench.ts";
@@ -15,16 +16,11 @@ export type { PageData, Wanted } from "./pages.ts";
 
 /** To the worker that holds the model. */
 export type Asked =
-  | {
+  | (FilesTold & {
       readonly ask: "files";
-      /** Whether these are all the files; else those that changed or came. */
-      readonly whole: boolean;
-      readonly files: readonly SourceFile[];
-      /** Paths of files that went. */
-      readonly gone: readonly string[];
       /** Plug-ins of the corpus that are allowed to run; null where they are those they were. */
       readonly guests: readonly Declared[] | null;
-    }
+    })
   /** All files are on their way, in lines of JSON; those with the questions come first. */
   | {
       readonly ask: "coming";

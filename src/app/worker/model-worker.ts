@@ -20,6 +20,7 @@ import type { CorpusRead, Desk } from "./desk.ts";
 import { arriving } from "./models/arriving.ts";
 import type { Arriving } from "./models/arriving.ts";
 import { modelsBeside } from "./models/models.ts";
+import { allFiles, filesTaken, hashesTaken } from "./models/taken.ts";
 import { numbersBeside } from "./models/numbers.ts";
 import { plansBeside, turnsByMessage } from "./planning/plans.ts";
 import type { Corpus } from "./search/messages.ts";
@@ -31,6 +32,8 @@ const plans = plansBeside(memo.compute, turnsByMessage());
 const models = modelsBeside(memo, () => plugins, turnsByMessage());
 let files: readonly SourceFile[] = [];
 let texts: ReadonlyMap<string, string> = new Map();
+/** Of files of which a change was told: the SHA-256 of their texts. */
+let hashes: ReadonlyMap<string, string> = new Map();
 let asked: Extract<Asked, { readonly ask: "page" }> | null = null;
 let searching: MessagePort | null = null;
 /** The files that the worker that searches has. */
@@ -55,7 +58,7 @@ self.onmessage = (event: MessageEvent<Asked>) => {
   else if (message.ask === "came") {
     const fresh = message.kept ? arrival?.files() : null;
     arrival = null;
-    if (fresh) take({ ask: "files", whole: true, files: fresh, gone: [], guests: message.guests });
+    if (fresh) take({ ...allFiles(fresh), ask: "files", guests: message.guests });
   } else if (message.ask === "remember") numbers.remember(message.outcomes);
   else if (message.ask === "recalled") numbers.recalled(outcomesFrom(message.bytes));
   else if (message.ask === "search") {
@@ -121,14 +124,15 @@ function outcomesFrom(bytes: ArrayBuffer | null): readonly (readonly [string, Ou
 }
 
 /** New files: everything is built again, and the standings that are now others are told. */
-function take({ whole, files: fresh, gone, guests }: Extract<Asked, { readonly ask: "files" }>): void {
-  // A file that did not change stays the same object: it is neither hashed nor read again.
-  const next = whole ? fresh : merged(files, fresh, gone);
+function take(told: Extract<Asked, { readonly ask: "files" }>): void {
+  const { guests } = told;
+  const next = filesTaken(files, told);
   const before = files.length > 0 ? stoodUnder({}) : null;
   const others = guests !== null && takeGuests(guests);
   if (next === files && !others) return;
   if (others) lent = [];
   files = next;
+  hashes = hashesTaken(hashes, told);
   texts = new Map(files.map((file) => [file.path, file.text]));
   models.take(files);
   plans.forget();
@@ -136,19 +140,6 @@ function take({ whole, files: fresh, gone, guests }: Extract<Asked, { readonly a
   const after = stoodUnder({});
   if (before && after) tell({ tell: "changed", changes: changesBetween(before, after) });
   answer();
-}
-
-/** Some files with those that changed or came in their places, and without those that went; the same where nothing did. */
-function merged(
-  before: readonly SourceFile[],
-  fresh: readonly SourceFile[],
-  gone: readonly string[],
-): readonly SourceFile[] {
-  if (fresh.length === 0 && gone.length === 0) return before;
-  const byPath = new Map(before.map((file) => [file.path, file]));
-  for (const path of gone) byPath.delete(path);
-  for (const file of fresh) byPath.set(file.path, file);
-  return [...byPath.values()];
 }
 
 /** How long nothing is asked before the worker that searches gets a changed corpus, in ms, unless somebody is searching. */
@@ -174,7 +165,7 @@ function lendCorpus(): void {
 function preparedFor(action: Action): Prepared {
   const stood = stoodUnder({});
   return stood
-    ? prepared({ graph: stood.graph, files: texts }, action)
+    ? prepared({ graph: stood.graph, files: texts, hashes }, action)
     : { problem: "The corpus cannot be read" };
 }
 

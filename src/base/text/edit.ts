@@ -96,9 +96,12 @@ function touch(a: Edit, b: Edit): boolean {
   return insertion && a.start <= b.end && b.start <= a.end;
 }
 
-/** The change that makes one text another: one edit, of no more than lies between what they begin and end with alike; null is no file. */
-export function changeTo(file: string, was: string | null, is: string | null): FileChange {
-  const madeFor = was === null ? null : hashOf(was);
+/**
+ * The change that makes one text another: one edit, of no more than lies between what they begin and end with alike; null
+ * is no file. `known` is the SHA-256 of the text as it was, where that is known.
+ */
+export function changeTo(file: string, was: string | null, is: string | null, known?: string): FileChange {
+  const madeFor = was === null ? null : (known ?? hashOf(was));
   if (is === null) return { file, madeFor, edits: [], gone: true };
   const { start, end, text } = differing(was ?? "", is);
   return { file, madeFor, edits: [{ file, start, end, text }] };

@@ -24,6 +24,8 @@ import { inOneStep } from "./together.ts";
 export interface Ground {
   readonly graph: Graph;
   readonly files: ReadonlyMap<string, string>;
+  /** Of some of the files the SHA-256 of their texts, where it is known: it is not worked out again. */
+  readonly hashes?: ReadonlyMap<string, string>;
 }
 
 /** The changes of files that an action comes to, as the files now are; no file is changed by it. */
@@ -37,7 +39,7 @@ export function prepared(given: Ground, action: Action): Prepared {
   const changes = [...texts]
     .filter(([file, text]) => ground.files.get(file) !== text)
     .toSorted(([a], [b]) => byText(a, b))
-    .map(([file, text]) => changeTo(file, ground.files.get(file) ?? null, text));
+    .map(([file, text]) => changeTo(file, ground.files.get(file) ?? null, text, ground.hashes?.get(file)));
   return { changes, step: stepOf(ground.graph, action), made: done.made };
 }
 

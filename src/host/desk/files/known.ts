@@ -31,3 +31,8 @@ export function seen(given: Uint8Array, text?: string): Uint8Array {
 export function textSeen(bytes: Uint8Array): string | undefined {
   return texts.get(asSeen(bytes));
 }
+
+/** Bytes that were seen as this text; null where none of the last were. */
+export function bytesSeenAs(text: string): Uint8Array | null {
+  return last.find((one) => texts.get(one) === text) ?? null;
+}

@@ -5,7 +5,7 @@ import { textOf } from "../../corpus-folder.ts";
 import type { Disk } from "../disk.ts";
 import { CannotWrite, Stale, kindsSeen, nothingWritten } from "../refusal.ts";
 import type { StaleFile } from "../refusal.ts";
-import { seen, textSeen } from "./known.ts";
+import { bytesSeenAs, seen, textSeen } from "./known.ts";
 
 /** What stands at a path of a corpus: its bytes, null where there is nothing; refused where it is no file. */
 export function bytesAt(disk: Disk, path: string, file: string): Uint8Array | null {
@@ -33,6 +33,11 @@ export function hashOfBytes(bytes: Uint8Array | null): string | null {
   const hash = createHash("sha256").update(bytes).digest("hex");
   hashes.set(bytes, hash);
   return hash;
+}
+
+/** SHA-256 of a text's UTF-8 bytes, in lower-case hexadecimal. */
+export function hashOfText(text: string): string {
+  return hashOfBytes(bytesSeenAs(text) ?? Buffer.from(text, "utf8"));
 }
 
 const hashes = new WeakMap<Uint8Array, string>();
