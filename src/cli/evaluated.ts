@@ -2,8 +2,7 @@ import { plugins } from "../../plugins/index.ts";
 import type { Checked, Lens, Model, Reach, SourceFile } from "../build.ts";
 import { NoCorpus, readCorpusFolder } from "../host/corpus-folder.ts";
 import { keptReading } from "../host/reading/kept.ts";
-import { memoStoreFor } from "../host/memo-store.ts";
-import type { MemoStore } from "../host/memo-store.ts";
+import { memoStoreFor, memoStoreWithLosses } from "../host/memo-store.ts";
 import { atWork } from "../host/telling/told.ts";
 import type { Plugin } from "../plugin.ts";
 import { parseYear } from "../base/date/year.ts";
@@ -51,7 +50,7 @@ export async function evaluated(folder: string, asked: Asked): Promise<Evaluated
   const work = await atWork(folder, files, {
     plugins,
     script: computeScript,
-    store: asked.memo === false ? null : storeFor(folder, asked.restsOn === true),
+    store: asked.memo === false ? null : (asked.restsOn ? memoStoreWithLosses : memoStoreFor)(folder),
     ...(reading ? { reading } : {}),
     progress: progress.tell,
   });
@@ -68,18 +67,6 @@ export async function evaluated(folder: string, asked: Asked): Promise<Evaluated
 
 /** The script of the threads that compute, beside the program. */
 export const computeScript: URL = new URL("./compute-worker.js", import.meta.url);
-
-/** What a question about losses asks for is kept beside what every other asks for, and only what the others have not. */
-function storeFor(folder: string, withLosses: boolean): MemoStore {
-  const store = memoStoreFor(folder);
-  if (!withLosses) return store;
-  const losses = memoStoreFor(folder, "losses");
-  const kept = store.load();
-  return {
-    load: () => new Map([...kept, ...losses.load()]),
-    save: (outcomes) => losses.save(new Map([...outcomes].filter(([key]) => !kept.has(key)))),
-  };
-}
 
 /** The files of a corpus; a folder that is none is told. */
 export function filesOf(

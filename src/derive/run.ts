@@ -62,18 +62,24 @@ export function compute(run: Run, plugins: readonly Plugin[], report: (done: num
   if (isRefusal(result)) return refusedBecause(result);
   const unsound = Object.entries(result.numbers).find(([, number]) => !Number.isFinite(number.value));
   if (unsound) return { status: "failed", why: say`The number \`${unsound[0]}\` is not finite` };
-  return run.bare ? bareOf({ status: "computed", ...result }) : { status: "computed", ...result };
+  return asAsked({ status: "computed", ...result }, run);
 }
 
-/** A computed outcome without what only a figure is drawn from, which is nearly all of it. */
-function bareOf(outcome: Outcome & { readonly status: "computed" }): Outcome {
+/** An outcome as its run asks for it: of a trial without what only a figure is drawn from, which is nearly all of it. */
+export function asAsked(outcome: Outcome, run: Run): Outcome {
+  if (!run.bare || outcome.status !== "computed") return outcome;
   const short = Object.entries(fieldsOf(outcome.data)).filter(([, value]) => typeof value !== "object");
   return { ...outcome, warnings: [], data: Object.fromEntries(short), bare: true };
 }
 
 /** Whether an outcome answers what a run asks for. */
 export function answers(outcome: Outcome | undefined, run: Run): outcome is Outcome {
-  return outcome !== undefined && (run.bare === true || outcome.status !== "computed" || !outcome.bare);
+  return outcome !== undefined && (run.bare === true || isWhole(outcome));
+}
+
+/** Whether an outcome has all that came of its run. */
+export function isWhole(outcome: Outcome): boolean {
+  return outcome.status !== "computed" || outcome.bare !== true;
 }
 
 function refusedBecause(refusal: Refusal): Outcome {

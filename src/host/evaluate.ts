@@ -2,6 +2,7 @@ import { compute, groundOf, restingIn, stand, tellingOf } from "../build.ts";
 import type { Checked, Known, Lens, Memo, Model, Outcome, Reach, Run, SourceFile } from "../build.ts";
 import type { Plugin } from "../plugin.ts";
 import type { Slice } from "../judge/resting/at-once.ts";
+import { asAsked } from "../derive/run.ts";
 import { readCorpus } from "../read/read.ts";
 
 /** Does runs somewhere and gives the outcome of each by its key. `done` is told how many are finished, 0 to all. */
@@ -39,7 +40,10 @@ export async function evaluate(
     const outcomes = await computing(missing, (done) =>
       progress(`Computing ${ofAll(computed + done, all, "number")}`),
     );
-    for (const [key, outcome] of outcomes) memo.compute.set(key, outcome);
+    for (const run of missing) {
+      const outcome = outcomes.get(run.key);
+      if (outcome) memo.compute.set(run.key, asAsked(outcome, run));
+    }
     computed = all;
     return true;
   };

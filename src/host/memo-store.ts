@@ -4,10 +4,11 @@ import { hashOf } from "../base/text/hash.ts";
 import { inEnglish } from "../base/text/said/english.ts";
 import { say } from "../base/text/said/said.ts";
 import type { Said } from "../base/text/said/said.ts";
+import { isWhole } from "../derive/run.ts";
 import type { Outcome } from "../derive/run.ts";
 import { setAside } from "./desk/aside.ts";
 import { cleared, makeFolders, nodeDisk } from "./desk/disk.ts";
-import type { Disk } from "./desk/disk.ts";
+import type { Disk, Seen } from "./desk/disk.ts";
 import { replaceSoon } from "./desk/files/beside.ts";
 import { hashOfBytes } from "./desk/files/standing.ts";
 import { isOfDisk } from "./desk/refusal.ts";
@@ -19,14 +20,42 @@ export interface MemoStore {
   readonly save: (outcomes: ReadonlyMap<string, Outcome>) => void;
 }
 
+/** The store of one corpus, named by its folder. */
+export function memoStoreFor(corpus: string): MemoStore {
+  return memoStoreIn(cacheFileFor(corpus, ".json"));
+}
+
 /**
- * The store of one corpus, named by its folder. What only a question about losses asks for is kept in a `shelf` of its
- * own: thousands of outcomes that no other question should wait for.
+ * The same for a question about losses. What only that asks for is kept on a shelf of its own: thousands of outcomes that
+ * no other question should wait for. They are numbers alone; what is whole goes where every other question finds it.
  */
-export function memoStoreFor(corpus: string, shelf: "all" | "losses" = "all"): MemoStore {
-  return shelf === "all"
-    ? memoStoreIn(cacheFileFor(corpus, ".json"))
-    : memoStoreIn(cacheFileFor(corpus, "-losses.json"), bare);
+export function memoStoreWithLosses(corpus: string): MemoStore {
+  const [store, shelf] = [memoStoreFor(corpus), memoStoreIn(cacheFileFor(corpus, "-losses.json"))];
+  let kept = store.load();
+  return {
+    load: () => together(shelf.load(), kept),
+    save: (outcomes) => {
+      const isOwn = ([key, one]: readonly [string, Outcome]): boolean =>
+        kept.has(key) || (one.status === "computed" && isWhole(one));
+      const own = together(kept, new Map([...outcomes].filter(isOwn)));
+      if ([...own].some(([key, one]) => kept.get(key) !== one)) store.save(own);
+      kept = own;
+      shelf.save(new Map([...outcomes].filter(([key]) => !own.has(key))));
+    },
+  };
+}
+
+/** Outcomes with others that came after them; one that has numbers alone takes the place of none that is whole. */
+export function together(
+  kept: ReadonlyMap<string, Outcome>,
+  more: ReadonlyMap<string, Outcome>,
+): Map<string, Outcome> {
+  const all = new Map(kept);
+  for (const [key, one] of more) {
+    const before = all.get(key);
+    if (!before || isWhole(one) || !isWhole(before)) all.set(key, one);
+  }
+  return all;
 }
 
 /** A file of the user's cache folder that is about one corpus. */
@@ -46,20 +75,17 @@ const usual: Keeping = {
 };
 
 /**
- * A store in a file; `kept` is what of an outcome is kept. What cannot be read is set aside and told: the numbers are
- * computed again. Of an earlier version of the program nothing is taken.
+ * A store in a file. What cannot be read is set aside and told: the numbers are computed again. Of an earlier version of
+ * the program nothing is taken.
  */
-export function memoStoreIn(
-  file: string,
-  kept: (outcome: Outcome) => Outcome = (all) => all,
-  given: Partial<Keeping> = {},
-): MemoStore {
+export function memoStoreIn(file: string, given: Partial<Keeping> = {}): MemoStore {
   const { disk, tell } = { ...usual, ...given };
   return {
     load: () => {
       try {
         const found = disk.see(file);
         if (!found) return new Map();
+        if (found.kind === "file") closedToOthers(disk, file, found);
         const outcomes = found.kind === "file" ? outcomesKept(disk.read(file)) : null;
         if (outcomes) return outcomes;
         // Of spoilt files the last alone is left: they can be large, and nothing in them is the scholar's own.
@@ -76,7 +102,7 @@ export function memoStoreIn(
     save: (outcomes) => {
       try {
         makeFolders(disk, dirname(file));
-        const compute = Object.fromEntries(lasting(outcomes).map(([key, one]) => [key, kept(one)]));
+        const compute = Object.fromEntries(lasting(outcomes));
         // For its owner alone: numbers and figures may be of what the corpus withholds.
         replaceSoon(disk, file, sealed(JSON.stringify(compute)), "own");
       } catch (error) {
@@ -109,9 +135,19 @@ function outcomesKept(file: Uint8Array): Map<string, Outcome> | null {
   }
 }
 
-/** An outcome without what its figure is drawn from: of losses only the numbers are asked. */
-function bare(outcome: Outcome): Outcome {
-  return outcome.status === "computed" ? { ...outcome, data: null } : outcome;
+/** Takes a file from all but its owner: an earlier version of the program let others read it. */
+function closedToOthers(disk: Disk, file: string, found: Seen): void {
+  if ((found.mode & 0o077) === 0) return;
+  try {
+    const open = disk.open(file, "add");
+    try {
+      disk.liken(open, { ...found, mode: found.mode & 0o700 });
+    } finally {
+      disk.close(open);
+    }
+  } catch (error) {
+    if (!isOfDisk(error)) throw error;
+  }
 }
 
 /** The outcomes that another try would give again. */

@@ -1,6 +1,6 @@
 import type { Hono } from "hono";
 import { bodyLimit } from "hono/body-limit";
-import { outcomesIn } from "../host/memo-store.ts";
+import { outcomesIn, together } from "../host/memo-store.ts";
 import type { MemoStore } from "../host/memo-store.ts";
 
 /** More than a corpus's numbers and figures come to; what is not kept is computed again. */
@@ -36,7 +36,7 @@ export function memoRoutes(hono: Hono, memo: MemoStore): void {
   hono.post("/corpus/memo", bodyLimit({ maxSize: largest }), async (context) => {
     const given = outcomesIn(await context.req.json().catch(() => null));
     if (given.size > 0) loaded = null;
-    if (given.size > 0) memo.save(new Map([...memo.load(), ...given]));
+    if (given.size > 0) memo.save(together(memo.load(), given));
     return context.body(null, 204);
   });
 }

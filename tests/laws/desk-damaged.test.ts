@@ -229,7 +229,7 @@ describe("a damaged memo", () => {
   test.each(Object.entries(damaged))("%s is set aside with a word, and the next is kept", (_, damage) => {
     const disk = untouched();
     const told: Said[] = [];
-    const store = memoStoreIn(file, undefined, { disk, tell: (one) => told.push(one) });
+    const store = memoStoreIn(file, { disk, tell: (one) => told.push(one) });
     store.save(outcomes);
     expect([...store.load()]).toEqual([...outcomes]);
     disk.save(file, damage(bytesOf(disk, file)));
@@ -246,7 +246,7 @@ describe("a damaged memo", () => {
   test("a folder in its place is set aside, and one of an earlier version of the program is let go without a word", () => {
     const disk = untouched();
     const told: Said[] = [];
-    const store = memoStoreIn(file, undefined, { disk, tell: (one) => told.push(one) });
+    const store = memoStoreIn(file, { disk, tell: (one) => told.push(one) });
     disk.save(`${file}/what`, "?");
     expect([...store.load()]).toEqual([]);
     expect(told).toHaveLength(1);

@@ -41,7 +41,7 @@ const outcome = (p: number): ReadonlyMap<string, Outcome> =>
 /** A memo that kept something before. */
 function remembered(): MemoryDisk {
   const disk = memoryDisk();
-  memoStoreIn("/cache/variorum/x.json", undefined, { disk }).save(outcome(1));
+  memoStoreIn("/cache/variorum/x.json", { disk }).save(outcome(1));
   return disk.after({ names: "all", bytes: "all" });
 }
 
@@ -78,7 +78,7 @@ const writers: Readonly<Record<string, Writer>> = {
   },
   "a memo over another": {
     on: remembered,
-    write: (disk) => memoStoreIn("/cache/variorum/x.json", undefined, { disk }).save(outcome(2)),
+    write: (disk) => memoStoreIn("/cache/variorum/x.json", { disk }).save(outcome(2)),
     below: ["/cache/variorum/x.json"],
   },
   "a folder of figures, one of them over another": {

@@ -1,5 +1,6 @@
 import type { Checked, Lens, Memo, Model, Outcome, Reach, SourceFile } from "../../build.ts";
 import type { Finding } from "../../base/finding.ts";
+import { isWhole } from "../../derive/run.ts";
 import type { Plugin } from "../../plugin.ts";
 import { emptyMemo, evaluate } from "../evaluate.ts";
 import { declaredInThreads } from "../guest/node-thread.ts";
@@ -44,7 +45,7 @@ export async function atWork(
   const guests = await declaredInThreads(script, allowedGuests(folder, files, plugins));
   const all = [...plugins, ...guests.map(standInFor)];
   const computing = computingInThreads(script, guests);
-  let kept = memo.compute.size;
+  let kept = knownIn(memo.compute);
   return {
     files,
     plugins: all,
@@ -56,11 +57,17 @@ export async function atWork(
         ...(progress ? { progress } : {}),
       });
       reading?.keep();
-      if (memo.compute.size > kept) store?.save(memo.compute);
-      kept = memo.compute.size;
+      const known = knownIn(memo.compute);
+      if (known > kept) store?.save(memo.compute);
+      kept = known;
       return checked;
     },
   };
+}
+
+/** How much is known of runs: of some the numbers alone, which may become all. */
+function knownIn(outcomes: ReadonlyMap<string, Outcome>): number {
+  return outcomes.size + [...outcomes.values()].filter(isWhole).length;
 }
 
 /** What a corpus says under a lens, ready to be told on that day; findings alone where it cannot be read at all. */
