@@ -72,9 +72,9 @@ const pagesAt: Readonly<Record<string, (id: string, query: URLSearchParams) => W
       sections: query.get("sections")?.split(",") ?? null,
     },
   }),
-  talks: () => ({ page: "talks" }),
+  talks: (_, query) => ({ page: "talks", propose: query.get("propose") }),
   // What is written on a map in a slide is measured where it is laid out.
-  talk: (id) => (id === "" ? { page: "talks" } : { page: "talk", id, language }),
+  talk: (id) => (id === "" ? { page: "talks", propose: null } : { page: "talk", id, language }),
   findings: () => ({ page: "findings" }),
   changes: (_, query) => {
     const step = query.get("step");

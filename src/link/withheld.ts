@@ -10,6 +10,8 @@ const known = new WeakMap<Graph, ReadonlySet<Id>>();
 export function withheldIn(graph: Graph): (id: Id) => boolean {
   const ids = known.get(graph) ?? closedOver(graph);
   known.set(graph, ids);
+  // Most corpora withhold nothing, and this is asked of every record of a page.
+  if (ids.size === 0) return () => false;
   return (id) => ids.has(id) || ids.has(speakerOf(id));
 }
 

@@ -99,7 +99,22 @@ test("a withheld talk is none", async () => {
   };
   const { desk } = await deskOf(files);
   expect(talkOf(desk, "all")).toBeNull();
-  expect(talksPage(desk.model, [], plugins).talks).toEqual([]);
+  expect(talksPage(desk.model, { findings: [], plugins }, null).talks).toEqual([]);
+});
+
+test("a first talk is worked out for the question that is asked for, and for no other", () => {
+  const { model } = made();
+  const from = { findings: [], plugins };
+  const list = talksPage(model, from, null);
+  expect(list.proposed).toBeNull();
+  expect(list.questions.length).toBeGreaterThan(0);
+  for (const { id } of list.questions) {
+    expect(talksPage(model, from, id).proposed).toEqual({
+      question: id,
+      talk: proposedTalk({ model, ...from }, id),
+    });
+  }
+  expect(talksPage(model, from, "none").proposed).toBeNull();
 });
 
 test("a year hides what was not in print by it", () => {

@@ -111,7 +111,7 @@ function shown({ page, contents, address }: Props): ReactNode {
     case "visit":
       return <VisitPage page={page.data} address={address} />;
     case "talks":
-      return <TalksPage page={page.data} asOf={asOf} />;
+      return <TalksPage page={page.data} address={address} />;
     case "talk":
       return <TalkPage page={page.data} address={address} />;
     case "findings":

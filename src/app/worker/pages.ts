@@ -90,7 +90,8 @@ export const pages = {
   form: ({ under, texts }: Desk, wanted: FormWanted) => formPage(under({}).graph, texts, wanted),
   paper: (desk: Desk, { id }: OfOne) => paperPage(desk, id),
   merge: ({ under, texts }: Desk, asked: MergeAsked) => mergePage(texts, under({}).graph, asked),
-  talks: ({ model, findings }: Desk) => talksPage(model, findings, plugins),
+  talks: ({ model, findings }: Desk, { propose }: { readonly propose: string | null }) =>
+    talksPage(model, { findings, plugins }, propose),
   talk: (desk: Desk, { id, language }: OfOne & { readonly language: "en" | "ar" }) =>
     talkAt(desk, id, language),
   findings: ({ model, findings, texts }: Desk) => findingLines(model.graph, findings, texts),

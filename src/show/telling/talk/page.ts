@@ -12,28 +12,38 @@ export interface TalkLine {
   readonly steps: number;
 }
 
-/** The talks of a corpus, and a first one proposed for each question. */
-export interface TalksPage {
-  readonly talks: readonly TalkLine[];
-  readonly proposed: readonly { readonly question: Id; readonly text: string; readonly talk: WrittenMap }[];
+/** A first talk on a question. */
+export interface Proposal {
+  readonly question: Id;
+  readonly talk: WrittenMap;
 }
 
-/** The page of all talks that may be shown. */
+/** The talks of a corpus, the questions for each of which a first one can be proposed, and the one that was asked for. */
+export interface TalksPage {
+  readonly talks: readonly TalkLine[];
+  readonly questions: readonly { readonly id: Id; readonly text: string }[];
+  /** Null where none was asked for, or on no question that may be shown. */
+  readonly proposed: Proposal | null;
+}
+
+/** The page of all talks that may be shown, with a proposed one on the question that is asked for. */
 export function talksPage(
   model: Reported,
-  findings: readonly Finding[],
-  plugins: readonly Plugin[],
+  { findings, plugins }: { readonly findings: readonly Finding[]; readonly plugins: readonly Plugin[] },
+  question: Id | null,
 ): TalksPage {
   const { graph } = model;
   const withheld = withheldIn(graph);
+  const talk = question === null ? null : proposedTalk({ model, findings, plugins }, question);
   return {
     talks: graph
       .list("talks")
       .filter(({ id }) => !withheld(id))
       .map(({ id, values }) => ({ id, title: values.title, steps: values.steps.length })),
-    proposed: graph.list("questions").flatMap(({ id, values }) => {
-      const talk = proposedTalk({ model, findings, plugins }, id);
-      return talk === null ? [] : [{ question: id, text: values.text, talk }];
-    }),
+    questions: graph
+      .list("questions")
+      .filter(({ id }) => !withheld(id))
+      .map(({ id, values }) => ({ id, text: values.text })),
+    proposed: question === null || talk === null ? null : { question, talk },
   };
 }

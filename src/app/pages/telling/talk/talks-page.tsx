@@ -2,11 +2,18 @@ import { useState } from "react";
 import { Link } from "wouter";
 import type { TalksPage as Data } from "../../../../show/telling/talk/page.ts";
 import { pathOf, underLens } from "../../../address.ts";
+import type { useAddress } from "../../../address.ts";
 import { useDesk } from "../../../desk/desk.tsx";
 import { talkWords as words } from "../../../words/telling/talk.ts";
 
+interface Props {
+  readonly page: Data;
+  readonly address: ReturnType<typeof useAddress>;
+}
+
 /** The talks of a corpus, and the way to a first one. */
-export function TalksPage({ page, asOf }: { readonly page: Data; readonly asOf: number | null }) {
+export function TalksPage({ page, address }: Props) {
+  const { asOf } = address;
   return (
     <article className="talks-page">
       <h1>{words.title}</h1>
@@ -25,66 +32,69 @@ export function TalksPage({ page, asOf }: { readonly page: Data; readonly asOf: 
           ))}
         </ul>
       )}
-      <Propose page={page} asOf={asOf} />
+      <Propose page={page} address={address} />
     </article>
   );
 }
 
-function Propose({ page, asOf }: { readonly page: Data; readonly asOf: number | null }) {
+/** A first talk is worked out for one question, when it is asked for; which, stands in the address. */
+function Propose({ page, address }: Props) {
   const desk = useDesk();
-  const [question, setQuestion] = useState<string | null>(null);
-  const [shown, setShown] = useState(false);
+  const { asOf, query, toLook } = address;
+  const [chosen, setChosen] = useState(query.get("propose"));
   const [trouble, setTrouble] = useState<string | null>(null);
   const [made, setMade] = useState<string | null>(null);
-  const chosen = page.proposed.find((one) => one.question === question) ?? page.proposed[0];
+  const question = page.questions.find(({ id }) => id === chosen) ?? page.questions[0];
+  const talk = page.proposed?.question === question?.id ? page.proposed?.talk : undefined;
+  const propose = (id: string | null): void => toLook({ propose: id }, "replace");
   const { readOnly } = desk.state;
   const keep = async (): Promise<void> => {
-    if (chosen === undefined) return;
+    if (talk === undefined) return;
     setTrouble(null);
-    const saved = await desk.save({ do: "add", list: "talks", records: [chosen.talk] });
+    const saved = await desk.save({ do: "add", list: "talks", records: [talk] });
     if ("done" in saved) {
-      setShown(false);
+      propose(null);
       setMade(saved.made[0] ?? null);
     } else setTrouble("problem" in saved ? saved.problem : words.none);
   };
   return (
     <section aria-labelledby="propose">
       <h2 id="propose">{words.proposeTitle}</h2>
-      {chosen === undefined ? (
+      {question === undefined ? (
         <p>{words.noQuestion}</p>
       ) : (
         <>
           <p>{words.proposeLead}</p>
           <p className="ways">
-            {page.proposed.length > 1 && (
+            {page.questions.length > 1 && (
               <label>
                 {words.about}{" "}
                 <select
-                  value={chosen.question}
+                  value={question.id}
                   onChange={(event) => {
-                    setQuestion(event.target.value);
-                    setShown(false);
+                    setChosen(event.target.value);
+                    propose(null);
                   }}
                 >
-                  {page.proposed.map((one) => (
-                    <option key={one.question} value={one.question}>
-                      {one.text}
+                  {page.questions.map(({ id, text }) => (
+                    <option key={id} value={id}>
+                      {text}
                     </option>
                   ))}
                 </select>
               </label>
             )}
-            <button type="button" onClick={() => setShown(true)} aria-expanded={shown}>
+            <button type="button" onClick={() => propose(question.id)} aria-expanded={talk !== undefined}>
               {words.propose}
             </button>
           </p>
-          {shown && <Steps talk={chosen.talk} />}
-          {shown && readOnly === null && (
+          {talk !== undefined && <Steps talk={talk} />}
+          {talk !== undefined && readOnly === null && (
             <p className="ways">
               <button type="button" className="first" onClick={() => void keep()}>
                 {words.save}
               </button>
-              <button type="button" onClick={() => setShown(false)}>
+              <button type="button" onClick={() => propose(null)}>
                 {words.drop}
               </button>
             </p>
@@ -105,7 +115,7 @@ function Propose({ page, asOf }: { readonly page: Data; readonly asOf: number | 
 }
 
 /** The steps of a proposed talk, by their sentences. */
-function Steps({ talk }: { readonly talk: Data["proposed"][number]["talk"] }) {
+function Steps({ talk }: { readonly talk: NonNullable<Data["proposed"]>["talk"] }) {
   const { steps } = talk;
   const all = Array.isArray(steps) ? (steps as readonly Readonly<Record<string, unknown>>[]) : [];
   return (
