@@ -6,7 +6,7 @@ import { alternativesOf, fatesIn } from "./alternatives.ts";
 import type { Component, Joint } from "./component.ts";
 import { kindsIn } from "./kinds.ts";
 import { fitOf } from "./scholars/fit.ts";
-import type { Commitment, Fit } from "./scholars/fit.ts";
+import type { Commitment, CommitmentsTo, Fit } from "./scholars/fit.ts";
 import { leastAmong, leastByAsking } from "./scholars/least.ts";
 import type { Least } from "./scholars/least.ts";
 import { contradictionIn } from "./told/contradiction.ts";
@@ -23,7 +23,7 @@ export interface Setting {
   readonly compiled: Compiled;
   readonly nameOf: (atom: number) => Id;
   readonly tellable: (id: Id) => boolean;
-  readonly commitments: ReadonlyMap<Id, readonly Commitment[]>;
+  readonly commitmentsTo: CommitmentsTo;
   readonly limit: number;
   readonly effort: number;
 }
@@ -39,13 +39,13 @@ export interface Decided {
 
 /** Finds the ways to decide a part; of what is too much to lay out the solver is asked for each claim. */
 export function decided(part: Part, setting: Setting): Decided {
-  const { graph, compiled, tellable, limit, effort } = setting;
+  const { graph, compiled, tellable, commitmentsTo, limit, effort } = setting;
   const nameOf = (local: number): Id => setting.nameOf(part.atoms[local] ?? -1);
   const kindsOf = (atoms: readonly number[]) => kindsIn(atoms.map(nameOf).filter(tellable), graph, compiled);
   const ways = waysOf(part, limit, { left: effort, empty: false });
   const { factors, shared } = factorsOf(part, ways, limit, effort);
   const { claims } = kindsOf([...part.atoms.keys()]);
-  const commitments = commitmentsTo(claims, setting.commitments);
+  const commitments = commitmentsTo(claims);
   const all = ways.whole ? ways.models.map((model) => fatesIn(model, [...part.atoms.keys()], nameOf)) : null;
   const asks = [...commitments.values()].reduce((sum, own) => sum + 2 * (1 + own.length), claims.length);
   const purse = { left: effort / 4, empty: false };
@@ -54,7 +54,7 @@ export function decided(part: Part, setting: Setting): Decided {
 
   const components = factors.map((factor): Component => {
     const kinds = kindsOf(factor.atoms);
-    const own = commitmentsTo(kinds.claims, commitments);
+    const own = commitmentsTo(kinds.claims);
     const about = factor.roots.map((root) => contradictionIn(root.map(nameOf), compiled, graph, tellable));
     const base = { about, ...kinds, count: factor.count, exact: factor.exact };
     return factor.ways === null
@@ -114,16 +114,4 @@ function asked(
     fits,
     unknown: least.flatMap(({ scholar, misfits }) => (misfits === null ? [scholar] : [])),
   };
-}
-
-/** Each scholar's commitments to some of the claims. */
-function commitmentsTo(
-  claims: readonly Id[],
-  commitments: ReadonlyMap<Id, readonly Commitment[]>,
-): ReadonlyMap<Id, readonly Commitment[]> {
-  const here = new Set(claims);
-  const own = [...commitments].map(
-    ([scholar, ones]) => [scholar, ones.filter((one) => here.has(one.claim))] as const,
-  );
-  return new Map(own.filter(([, ones]) => ones.length > 0));
 }

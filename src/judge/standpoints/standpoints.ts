@@ -4,7 +4,7 @@ import type { Judgement } from "../judge.ts";
 import { openParts } from "../solver/standpoints.ts";
 import { wellFounded } from "../solver/well-founded.ts";
 import type { Joint, Standpoints } from "./component.ts";
-import { commitmentsOf } from "./scholars/fit.ts";
+import { commitmentsByClaim, commitmentsOf } from "./scholars/fit.ts";
 import { decided } from "./decided.ts";
 import type { Setting } from "./decided.ts";
 import { wholeFits } from "./scholars/whole.ts";
@@ -38,7 +38,7 @@ export function standpointsOf(
     compiled,
     nameOf: (atom) => names[atom] ?? "",
     tellable,
-    commitments,
+    commitmentsTo: commitmentsByClaim(commitments),
     limit,
     effort,
   };

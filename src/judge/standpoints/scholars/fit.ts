@@ -34,13 +34,16 @@ export function commitmentsOf(
   counts: (id: Id) => boolean,
   tellable: (id: Id) => boolean,
 ): ReadonlyMap<Id, readonly Commitment[]> {
-  const held = stances(graph, counts).filter((one) => one.stance === "holds");
+  const held = new Map<Id, Stance[]>();
+  for (const one of stances(graph, counts)) {
+    if (one.stance !== "holds") continue;
+    const own = held.get(one.scholar);
+    if (own) own.push(one);
+    else held.set(one.scholar, [one]);
+  }
   const left = (one: Stance): boolean =>
-    held.some(
-      (later) =>
-        later.scholar === one.scholar &&
-        yearOf(later) > yearOf(one) &&
-        graph.rivalsOf(one.claim).includes(later.claim),
+    (held.get(one.scholar) ?? []).some(
+      (later) => yearOf(later) > yearOf(one) && graph.rivalsOf(one.claim).includes(later.claim),
     );
   const found = new Map<Id, Commitment[]>();
   for (const one of latestPositions(graph, counts)) {
@@ -50,6 +53,32 @@ export function commitmentsOf(
     found.set(scholar, [...(found.get(scholar) ?? []), { scholar, claim, position, stance }]);
   }
   return found;
+}
+
+/** Each scholar's commitments to some claims, of those who have any. */
+export type CommitmentsTo = (claims: readonly Id[]) => ReadonlyMap<Id, readonly Commitment[]>;
+
+/** Looks for the commitments to any claims by the claims, in the order in which they are given here. */
+export function commitmentsByClaim(commitments: ReadonlyMap<Id, readonly Commitment[]>): CommitmentsTo {
+  const all = [...commitments.values()].flat();
+  const byClaim = new Map<Id, number[]>();
+  all.forEach(({ claim }, place) => {
+    const those = byClaim.get(claim);
+    if (those) those.push(place);
+    else byClaim.set(claim, [place]);
+  });
+  return (claims) => {
+    const places = [...new Set(claims)]
+      .flatMap((claim) => byClaim.get(claim) ?? [])
+      .toSorted((a, b) => a - b);
+    const found = new Map<Id, Commitment[]>();
+    for (const one of places.flatMap((place) => all[place] ?? [])) {
+      const own = found.get(one.scholar);
+      if (own) own.push(one);
+      else found.set(one.scholar, [one]);
+    }
+    return found;
+  };
 }
 
 /** The commitments that do not fit where claims stand so: what is held has to stand, what is rejected must not be open either. */

@@ -16,11 +16,12 @@ export interface Contradiction {
 /** What a circle of attacks is about, given what is in it. */
 export function contradictionIn(
   ids: readonly Id[],
-  { arguments: all, attackers }: Compiled,
+  compiled: Compiled,
   graph: Graph,
   tellable: (id: Id) => boolean,
 ): Contradiction {
-  const placeOf = new Map(all.map((one, place) => [one.id, place]));
+  const { arguments: all, attackers } = compiled;
+  const placeOf = placesIn(all);
   const places = ids.flatMap((id) => placeOf.get(id) ?? []);
   const steps = places.flatMap((place) => all[place] ?? []);
   const concluded = new Set(steps.flatMap((one) => one.therefore ?? []).filter(tellable));
@@ -51,6 +52,16 @@ function isEvidence(id: Id, graph: Graph): boolean {
 }
 
 function inCorpusOrder(claims: readonly Id[], graph: Graph): readonly Id[] {
-  const wanted = new Set(claims);
-  return graph.list("claims").flatMap(({ id }) => (wanted.has(id) ? [id] : []));
+  const placeOf = placesIn(graph.list("claims"));
+  const place = (id: Id): number => placeOf.get(id) ?? placeOf.size;
+  return claims.toSorted((a, b) => place(a) - place(b));
+}
+
+const placed = new WeakMap<readonly { readonly id: Id }[], ReadonlyMap<Id, number>>();
+
+/** The places of all in a list by their ids: the same for each of many contradictions. */
+function placesIn(all: readonly { readonly id: Id }[]): ReadonlyMap<Id, number> {
+  const known = placed.get(all) ?? new Map(all.map(({ id }, place) => [id, place]));
+  placed.set(all, known);
+  return known;
 }
