@@ -119,6 +119,7 @@ describe("a long plan is made a slice at a time", () => {
       need: (runs) => void needed.push(...runs),
       corpus: () => expect.fail("A draft was tried"),
       plans: { made: () => null, make: () => expect.fail("A plan was begun") },
+      through: () => expect.fail("A history was begun"),
     });
     expect([page.plan, page.waitsFor, needed]).toEqual([null, 1, [run]]);
     expect(page.recorded).toBeGreaterThan(3);

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { plugins } from "../../plugins/index.ts";
+import { historiesBeside } from "../../src/app/worker/models/histories.ts";
 import { pageOf } from "../../src/app/worker/pages.ts";
 import type { Wanted } from "../../src/app/worker/pages.ts";
 import type { Desk } from "../../src/app/worker/desk.ts";
@@ -113,6 +114,7 @@ function told({ model }: Checked<Model>): Model {
   return model;
 }
 
+const tellingAsked = { question: null, examination: null, style: null, sections: null };
 const asked = { examination: "look", keeper: null, also: [] };
 
 /** Every page of the app, of every record; of one that is withheld it is as of one that there is not. */
@@ -131,7 +133,10 @@ function pagesOf(checked: Checked<Model>): ReadonlyMap<string, string> {
       made: () => model.plan ?? null,
       make: () => ({ plan: model.plan ?? null, progress: null, missing: [] }),
     },
+    through: (of) => histories.through(of, { done: () => undefined }),
   };
+  const turns = { now: () => 0, later: () => undefined };
+  const histories = historiesBeside(memo.compute, () => plugins, turns);
   const withheld = withheldIn(graph);
   const all = [...graph.records.keys(), ...graph.sources.keys()];
   const ids = all.filter((id) => !withheld(id));
@@ -147,6 +152,11 @@ function pagesOf(checked: Checked<Model>): ReadonlyMap<string, string> {
     { page: "workbench", of: null },
     { page: "scholars", most: 20 },
     { page: "history" },
+    ...["review", "application"].map((kind): Wanted => ({
+      page: "telling",
+      asked: { ...tellingAsked, kind },
+    })),
+    { page: "talks", propose: "sets" },
     { page: "standpoints" },
     { page: "examinations" },
     { page: "visit", asked: { examination: null, keeper: null, also: [] } },

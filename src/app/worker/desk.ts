@@ -1,5 +1,6 @@
 import type { Finding } from "../../base/finding.ts";
 import type { Lens, Memo, Model, Run, SourceFile } from "../../build.ts";
+import type { Histories } from "./models/histories.ts";
 import type { Planning, Plans } from "./planning/plans.ts";
 
 /** The corpus as it was read, and what is remembered of it. */
@@ -20,4 +21,6 @@ export interface Desk {
   readonly corpus: () => CorpusRead;
   /** Plans of what to examine next: one that is made, or one to be made, after which the page is made again. */
   readonly plans: { readonly made: Plans["made"]; readonly make: (model: Model) => Planning };
+  /** The history of a model as far as it is there; the page is made again when it is whole, and, where that is asked for, as it grows. */
+  readonly through: (model: Model, told: "growing" | "whole") => ReturnType<Histories["through"]>;
 }

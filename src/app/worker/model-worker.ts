@@ -19,6 +19,7 @@ import { plugins, takeGuests } from "./plugins.ts";
 import type { CorpusRead, Desk } from "./desk.ts";
 import { arriving } from "./models/arriving.ts";
 import type { Arriving } from "./models/arriving.ts";
+import { historiesBeside } from "./models/histories.ts";
 import { modelsBeside } from "./models/models.ts";
 import { allFiles, filesTaken, hashesTaken } from "./models/taken.ts";
 import { numbersBeside } from "./models/numbers.ts";
@@ -30,6 +31,7 @@ import { putOnBench } from "./workbench.ts";
 const memo: Memo = { read: new Map(), compute: new Map() };
 const plans = plansBeside(memo.compute, turnsByMessage());
 const models = modelsBeside(memo, () => plugins, turnsByMessage());
+const histories = historiesBeside(memo.compute, () => plugins, turnsByMessage());
 let files: readonly SourceFile[] = [];
 let texts: ReadonlyMap<string, string> = new Map();
 /** Of files of which a change was told: the SHA-256 of their texts. */
@@ -136,6 +138,7 @@ function take(told: Extract<Asked, { readonly ask: "files" }>): void {
   texts = new Map(files.map((file) => [file.path, file.text]));
   models.take(files);
   plans.forget();
+  histories.forget();
   numbers.renew();
   const after = stoodUnder({});
   if (before && after) tell({ tell: "changed", changes: changesBetween(before, after) });
@@ -176,6 +179,7 @@ function stoodUnder(lens: Lens): Stood | null {
 
 function answer(): void {
   plans.stop();
+  histories.stop();
   if (!asked || files.length === 0) return;
   const { number, lens, wanted } = asked;
   const shown = models.shown(lens, answer);
@@ -198,12 +202,14 @@ function answer(): void {
         ? plans.before(of)
         : plans.make(of, { progress: (how) => tell({ tell: "planning", number, ...how }), done: answer }),
   };
+  const through: Desk["through"] = (of, told) =>
+    histories.through(of, { done: answer, ...(told === "growing" ? { grown: answer } : {}) });
   tell({
     tell: "page",
     number,
     contents: shown === "bare" ? { ...contents, findings: null } : contents,
     page: pageOf(
-      { model, under, findings, texts, memo: memo.compute, need, corpus, plans: planning },
+      { model, under, findings, texts, memo: memo.compute, need, corpus, plans: planning, through },
       wanted,
     ),
     supposed: supposedTold(model, under),

@@ -3,7 +3,7 @@ import { artefactsPage } from "../../show/artefacts/artefacts.ts";
 import { imagePage } from "../../show/artefacts/picture/page.ts";
 import { mergePage } from "../../show/desk/changes/merging/page.ts";
 import type { MergeAsked } from "../../show/desk/changes/merging/page.ts";
-import { rememberedHistories } from "../../show/judged/history/page.ts";
+import { historyPage } from "../../show/judged/history/page.ts";
 import { ofAllYears } from "../../show/judged/suppose/supposed.ts";
 import { rememberedMaps } from "../../show/map/page.ts";
 import type { MapView } from "../../show/map/scene.ts";
@@ -46,7 +46,6 @@ interface OfOne {
 const large = 5000;
 
 const maps = rememberedMaps();
-const histories = rememberedHistories();
 
 /** Every page by its name: what it is asked for, and the data it is shown with. */
 export const pages = {
@@ -76,10 +75,10 @@ export const pages = {
   scholars: ({ model }: Desk, { most }: { readonly most: number }) =>
     scholarsPage(model, model.graph.records.size < large ? Infinity : most),
   scholar: ({ model, findings, texts }: Desk, { id }: OfOne) => scholarPage(model, findings, texts, id),
-  history: ({ model, memo, need }: Desk) => {
-    const { page, missing } = histories(model, plugins, memo);
+  history: ({ model, through, need }: Desk) => {
+    const { told, missing } = through(model, "growing");
     need(missing);
-    return page;
+    return historyPage(model, told);
   },
   standpoints: ({ model }: Desk) => standpointsPage(model),
   examinations: (desk: Desk) => examinationsAt(desk),

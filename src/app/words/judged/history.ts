@@ -20,6 +20,10 @@ export const historyWords = told(
       n === 1
         ? "One number of earlier years is still to be computed; until then a standing that hangs on it is told without it."
         : `${n} numbers of earlier years are still to be computed; until then a standing that hangs on them is told without them.`,
+    growing: (done: number, of: number) =>
+      `${done} of ${of} years of print are told so far; the others follow as they are worked out.`,
+    again: (done: number, of: number) =>
+      `Numbers have come since; the years are gone through again with them: ${done} of ${of}.`,
     brought: "What came into print",
     noPublication: "In no publication",
     withoutYear: "Without a year",

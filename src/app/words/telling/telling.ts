@@ -70,6 +70,10 @@ export const tellingWords = told(
     preview: "As it now reads",
     inEnglish: "Files are written in English; quotations stay in their language.",
     working: "Citations are being set …",
+    course: (done: number, of: number) =>
+      `The course of the dispute is being worked out, ${done} of ${of} years; it is added then.`,
+    firstOf: (n: number) =>
+      `A file has all ${n.toLocaleString("en")} questions. What is read here is the first of them; another can be chosen above:`,
     planning: "What to examine next is being worked out; it is added then.",
     trouble: (why: string) => `The style cannot write these citations: ${why}`,
     noText: "There is no such text: no examination is recorded.",

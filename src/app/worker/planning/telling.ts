@@ -7,6 +7,7 @@ import type { Source } from "../../../read/bibliography/read.ts";
 import { citationStyleIn } from "../../../read/bibliography/style/style.ts";
 import type { CitationStyle } from "../../../read/bibliography/style/style.ts";
 import { applicationOf } from "../../../show/telling/application/application.ts";
+import type { HistoryTold } from "../../../show/judged/history/page.ts";
 import type { Manuscript } from "../../../show/telling/blocks/block.ts";
 import { proseOf } from "../../../show/telling/prose/prose.ts";
 import { sectionsOf } from "../../../show/telling/prose/sections.ts";
@@ -69,13 +70,19 @@ export interface TellingPage {
   readonly all: readonly SectionChoice[];
   /** Null for what is no text. */
   readonly preview: Preview | null;
-  /** Numbers still to be computed, and how far the plan has come. */
+  /** The question that the preview tells where all are written; null where it tells what is written. */
+  readonly previewed: Choice | null;
+  /** Numbers still to be computed, and how far the plan and the years of print have come. */
   readonly pending: number;
   readonly progress: Progress | null;
+  readonly years: Progress | null;
 }
 
+/** From so many records on the preview of all questions tells the first of them alone: all would be thousands of pages. */
+const large = 5000;
+
 /** The page of what can be written under the lens that is looked at. */
-export function tellingAt(desk: Desk, asked: TellingAsked): TellingPage {
+export function tellingAt(desk: Desk, asked: TellingAsked, many: number = large): TellingPage {
   const { model, texts } = desk;
   const { graph } = model;
   const files = graph.prose;
@@ -90,10 +97,20 @@ export function tellingAt(desk: Desk, asked: TellingAsked): TellingPage {
   const isText = asked.kind === "review" || asked.kind === "application";
   if (isText) desk.need(model.derivations.missing);
   const planning = isText && pending === 0 ? planned(desk) : null;
-  const manuscript = isText ? textOf(desk, asked, sections, planning?.plan ?? null) : null;
+  const questions = choices("questions");
+  const isAll = asked.kind === "review" && !questions.some(({ id }) => id === asked.question);
+  const previewed = (isAll && graph.records.size >= many && questions[0]) || null;
+  const hasYears = asked.kind === "review" && sections.includes("course");
+  const course = hasYears ? courseIn(desk) : null;
+  const manuscript = isText
+    ? textOf(desk, previewed ? { ...asked, question: previewed.id } : asked, sections, {
+        plan: planning?.plan ?? null,
+        history: course && (course.progress === null ? course.steps : []),
+      })
+    : null;
   return {
     asked,
-    questions: choices("questions"),
+    questions,
     examinations: choices("examinations"),
     talks: choices("talks"),
     style: "shipped" in graph.citationStyle ? graph.citationStyle.shipped : graph.citationStyle.file,
@@ -106,8 +123,10 @@ export function tellingAt(desk: Desk, asked: TellingAsked): TellingPage {
       file: files.find((one) => one.name === name)?.file ?? null,
     })),
     preview: manuscript && previewOf(desk, manuscript, asked.style),
+    previewed,
     pending,
     progress: planning?.progress ?? null,
+    years: course?.progress ?? null,
   };
 }
 
@@ -127,14 +146,21 @@ function planned(desk: Desk): ReturnType<Desk["plans"]["make"]> {
   return planning;
 }
 
+/** The years of print; in a text they are told once all of them are there. */
+function courseIn({ model, through, need }: Desk): HistoryTold {
+  const { told, missing } = through(model, "whole");
+  need(missing);
+  return told;
+}
+
 function textOf(
   { model, findings, memo }: Desk,
   asked: TellingAsked,
   sections: readonly string[],
-  plan: Model["plan"],
+  made: Pick<Model, "plan" | "history">,
 ): Manuscript | null {
   const { graph } = model;
-  const at: ReviewDesk = { model: { ...model, plan }, findings, plugins, memo };
+  const at: ReviewDesk = { model: { ...model, ...made }, findings, plugins, memo };
   if (asked.kind === "review") {
     const question = graph.list("questions").find(({ id }) => id === asked.question)?.id ?? null;
     return reviewOf(at, { question, sections, prose: proseOf(model, plugins) });

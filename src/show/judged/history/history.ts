@@ -3,11 +3,12 @@ import { byText } from "../../../base/order.ts";
 import type { Text } from "../../../base/text/said/said.ts";
 import type { Run } from "../../../derive/run.ts";
 import type { Judgement, Standing } from "../../../judge/judge.ts";
+import { atOnce } from "../../../judge/resting/at-once.ts";
 import type { AnyLinked, Graph } from "../../../link/graph.ts";
 import { labelText } from "../../../link/names/label.ts";
 import { withheldIn } from "../../withhold.ts";
 import { broughtLists, printYears, publicationOf } from "./years.ts";
-import type { Ground } from "./years.ts";
+import type { Ground, YearsDone } from "./years.ts";
 
 /** What one publication brought into print. */
 export interface Publication {
@@ -37,23 +38,44 @@ export interface HistoryStep {
 /** The dispute publication by publication. */
 export type History = readonly HistoryStep[];
 
-/** What came into print in each year and what that changed, with the runs that earlier years still ask for. */
-export function historyOf(
-  ground: Ground,
-  present: Judgement,
-): { readonly history: History; readonly missing: readonly Run[] } {
+/** A history as far as it is told, and how far that is. */
+export interface HistorySoFar {
+  readonly steps: History;
+  readonly progress: YearsDone;
+}
+
+/** A history whole, with the runs that earlier years still ask for. */
+export interface HistoryFound {
+  readonly history: History;
+  readonly missing: readonly Run[];
+}
+
+/** What came into print in each year and what that changed. */
+export function historyOf(ground: Ground, present: Judgement): HistoryFound {
+  return atOnce(historyIn(ground, present));
+}
+
+/** The same in slices, a year or less each; what is told of it so far grows from slice to slice. */
+export function* historyIn(ground: Ground, present: Judgement): Generator<HistorySoFar, HistoryFound> {
   const { graph, lens } = ground;
-  const { years, missing } = printYears(ground);
+  const steps: HistoryStep[] = [];
   let before: Judgement | null = null;
-  const steps = years.map(({ year, brought, judgement }): HistoryStep => {
+  const years = printYears(ground, ({ year, brought, judgement }) => {
     const changes = changesBetween(graph, before, judgement);
     before = judgement;
-    return { year, publications: publicationsOf(graph, year, brought), changes };
+    steps.push({ year, publications: publicationsOf(graph, year, brought), changes });
   });
-  if (lens.asOf !== undefined) return { history: steps, missing };
-  const changes = changesBetween(graph, before, present);
-  const own = changes.length > 0 ? [{ year: null, publications: [], changes }] : [];
-  return { history: [...steps, ...own], missing };
+  for (let slice = years.next(); ; slice = years.next()) {
+    if (slice.done !== true) {
+      yield { steps, progress: slice.value };
+      continue;
+    }
+    const missing = slice.value;
+    if (lens.asOf !== undefined) return { history: steps, missing };
+    const changes = changesBetween(graph, before, present);
+    const own = changes.length > 0 ? [{ year: null, publications: [], changes }] : [];
+    return { history: [...steps, ...own], missing };
+  }
 }
 
 function publicationsOf(graph: Graph, year: number, records: readonly AnyLinked[]): readonly Publication[] {

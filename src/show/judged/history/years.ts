@@ -38,26 +38,37 @@ export interface PrintYear {
   readonly judgement: Judgement;
 }
 
+/** How far the years have been gone through, of how many. */
+export interface YearsDone {
+  readonly done: number;
+  readonly of: number;
+}
+
 /**
- * The dispute by the end of each year in which something came into print, up to that of the lens. The graph is shared
- * by all years, and the numbers by years in which nothing came out that a number could be computed on; runs whose
- * outcome the memo does not have are listed, and until it has, the standings that hang on them are those without.
+ * The dispute by the end of each year in which something came into print, up to that of the lens: handed over year by
+ * year. The graph is shared by all years, and the numbers by years in which nothing came out that a number could be
+ * computed on; runs whose outcome the memo does not have are listed, and until it has, the standings that hang on them
+ * are those without.
  */
-export function printYears(ground: Ground): {
-  readonly years: readonly PrintYear[];
-  readonly missing: readonly Run[];
-} {
+export function* printYears(
+  ground: Ground,
+  take: (year: PrintYear) => void,
+): Generator<YearsDone, readonly Run[]> {
   const { graph, plugins, memo, lens } = ground;
   const missing = new Map<string, Run>();
   let numbers: Derivations | null = null;
-  const years = [...broughtByYear(graph, lens.asOf)].map(([year, brought]): PrintYear => {
+  const years = [...broughtByYear(graph, lens.asOf)];
+  for (const [place, [year, brought]] of years.entries()) {
     const under = { ...lens, asOf: year };
-    if (numbers === null || brought.some(({ list }) => feeds(list)))
+    if (numbers === null || brought.some(({ list }) => feeds(list))) {
       numbers = derive(graph, plugins, memo, under);
+      yield { done: place, of: years.length };
+    }
     for (const run of numbers.missing) missing.set(run.key, run);
-    return { year, brought, judgement: judge(graph, numbers, under) };
-  });
-  return { years, missing: [...missing.values()] };
+    take({ year, brought, judgement: judge(graph, numbers, under) });
+    yield { done: place + 1, of: years.length };
+  }
+  return [...missing.values()];
 }
 
 /** Whether numbers may be computed on a record, or it is one itself. */
@@ -74,7 +85,11 @@ function broughtByYear(graph: Graph, last = Infinity): ReadonlyMap<number, reado
   for (const record of graph.records.values()) {
     if (!(broughtLists as readonly ListName[]).includes(record.list) || withheld(record.id)) continue;
     const { year } = graph.provenance(record.id);
-    if (year !== null && year <= last) found.set(year, [...(found.get(year) ?? []), record]);
+    if (year !== null && year <= last) {
+      const those = found.get(year);
+      if (those) those.push(record);
+      else found.set(year, [record]);
+    }
   }
   return new Map([...found].sort(([a], [b]) => a - b));
 }

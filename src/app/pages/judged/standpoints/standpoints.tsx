@@ -7,6 +7,7 @@ import {
 import type { useAddress } from "../../../address.ts";
 import { RecordLink } from "../../../parts/link.tsx";
 import { StandingMark } from "../../../parts/standing.tsx";
+import { useSome } from "../../../parts/leaves/some.tsx";
 import { YearRod } from "../../../parts/year-rod.tsx";
 import { inReadersWords } from "../../../words/reader/said.ts";
 import { standpointWords as words } from "../../../words/judged/standpoints.ts";
@@ -18,18 +19,23 @@ interface Props {
   readonly address: ReturnType<typeof useAddress>;
 }
 
+/** So many parts are laid out before the others are asked for: each may be a table of many columns. */
+const firstParts = 25;
+
 /** What is open, in parts that are decided one without the other, and every coherent way to decide each. */
 export function StandpointsPage({ page, address }: Props) {
   const { asOf, toYear } = address;
+  const [parts, more] = useSome(page.components, firstParts);
   return (
     <>
       <h1>{words.title}</h1>
       <p className="lead">{inReadersWords(countInWords(page))}</p>
       <YearRod years={page.years} asOf={asOf} toYear={toYear} />
       {page.components.length > 0 && <p className="quiet explained">{words.what}</p>}
-      {page.components.map((one, place) => (
+      {parts.map((one, place) => (
         <Part key={place} part={one} place={place} asOf={asOf} />
       ))}
+      {more}
       {page.joint.length > 0 && <Joint page={page} asOf={asOf} />}
       {page.scholars > 0 && <Whole page={page} asOf={asOf} />}
       <Settled page={page} asOf={asOf} />
@@ -39,6 +45,7 @@ export function StandpointsPage({ page, address }: Props) {
 
 /** Claims that no single part decides. */
 function Joint({ page, asOf }: { readonly page: Data; readonly asOf: number | null }) {
+  const [joint, more] = useSome(page.joint);
   return (
     <section className="part">
       <h2>{words.joint}</h2>
@@ -51,7 +58,7 @@ function Joint({ page, asOf }: { readonly page: Data; readonly asOf: number | nu
           </tr>
         </thead>
         <tbody>
-          {page.joint.map(({ id, text, holds, on }) => (
+          {joint.map(({ id, text, holds, on }) => (
             <tr key={id}>
               <th scope="row" className="sentence">
                 <RecordLink id={id} text={text} asOf={asOf} />
@@ -62,6 +69,7 @@ function Joint({ page, asOf }: { readonly page: Data; readonly asOf: number | nu
           ))}
         </tbody>
       </table>
+      {more}
     </section>
   );
 }
@@ -90,15 +98,31 @@ function Settled({ page, asOf }: { readonly page: Data; readonly asOf: number | 
           <summary>
             <StandingMark standing={standing} bare /> {inReadersWords(settledInWords({ standing, claims }))}
           </summary>
-          <ul className="settled">
-            {claims.map((claim) => (
-              <li key={claim.id} className="sentence">
-                <RecordLink {...claim} asOf={asOf} />
-              </li>
-            ))}
-          </ul>
+          <SettledList claims={claims} asOf={asOf} />
         </details>
       ))}
     </section>
+  );
+}
+
+function SettledList({
+  claims,
+  asOf,
+}: {
+  readonly claims: Data["settled"][number]["claims"];
+  readonly asOf: number | null;
+}) {
+  const [some, more] = useSome(claims);
+  return (
+    <>
+      <ul className="settled">
+        {some.map((claim) => (
+          <li key={claim.id} className="sentence">
+            <RecordLink {...claim} asOf={asOf} />
+          </li>
+        ))}
+      </ul>
+      {more}
+    </>
   );
 }

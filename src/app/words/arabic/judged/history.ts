@@ -25,6 +25,10 @@ export const arabicHistory = {
           many: "# عددًا لسنوات سابقة لم تُحسب بعد؛ وإلى ذلك الحين يُذكر من دونها ما يتوقف عليها من حال.",
           other: "# عدد لسنوات سابقة لم تُحسب بعد؛ وإلى ذلك الحين يُذكر من دونها ما يتوقف عليها من حال.",
         }),
+  growing: (done: number, of: number) =>
+    `ذُكر حتى الآن ${arabicFigure(done)} من سنوات النشر، وعددها ${arabicFigure(of)}؛ ويأتي الباقي كلما استُخرج.`,
+  again: (done: number, of: number) =>
+    `وصلت أعداد بعد ذلك، ويُعاد النظر بها في السنوات: ${arabicFigure(done)} من ${arabicFigure(of)}.`,
   brought: "ما نُشر",
   noPublication: "في غير منشور",
   withoutYear: "بلا سنة",

@@ -67,6 +67,10 @@ export const arabicTelling = {
   preview: "كما يُقرأ الآن",
   inEnglish: "تُكتب الملفات بالإنجليزية؛ وتبقى الاقتباسات بلغاتها.",
   working: "تُصاغ الاستشهادات …",
+  course: (done: number, of: number) =>
+    `يُستخرج مسار الخلاف، ${arabicFigure(done)} من السنوات، وعددها ${arabicFigure(of)}؛ ويُضاف حينئذ.`,
+  firstOf: (n: number) =>
+    `في الملف كل المسائل، وعددها ${arabicFigure(n)}. والمقروء هنا أولاها؛ ويُختار غيرها أعلاه:`,
   planning: "يُحسب ما الذي يُفحص بعد؛ ويُضاف حينئذ.",
   trouble: (why: string) => `لا يقدر الأسلوب على صياغة هذه الاستشهادات: ${apart(why)}`,
   noText: "لا نص كهذا: لم يُسجَّل فحص.",

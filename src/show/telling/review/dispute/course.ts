@@ -54,10 +54,7 @@ const stanceOrder: readonly StanceName[] = ["holds", "doubts", "leaves-open", "r
 function published(sight: Sight, { source, brought }: Publication, changes: boolean): Brought {
   if (source === null) return { said: [], items: [] };
   const { graph } = sight;
-  const taken = graph.list("positions").filter(({ id }) => {
-    const { sources, year } = graph.provenance(id);
-    return sight.shown(id) && sources[0] === source && year === graph.sources.get(source)?.year;
-  });
+  const taken = bySource(sight).taken.get(source) ?? [];
   const authors = graph.authorsOf(source);
   // What was read in another work alone is told with that work.
   const own = taken.filter(
@@ -72,7 +69,7 @@ function published(sight: Sight, { source, brought }: Publication, changes: bool
   const told = [...ownPositions(sight, source, own), ...byOthers];
   if (told.length > 0) return { said: told, items: [] };
   const kinds = brought.filter(({ list }) => list !== "passages" && list !== "images");
-  const bears = kinds.length > 0 && (changes || bearsOn(sight, source));
+  const bears = kinds.length > 0 && (changes || bySource(sight).bears.has(source));
   const work: Citing = { is: "citing", manner: "sentence", cites: [{ id: source }] };
   const said = bears ? [[work, say` contributed ${row(kinds.map((one) => broughtInWords([one])))}.`]] : [];
   return { said, items: [] };
@@ -128,7 +125,33 @@ function positionOf(sight: Sight, { id, values }: PositionRecord): Inlines {
   ];
 }
 
-/** Whether something that bears on the questions came from a work. */
-function bearsOn({ graph, shown }: Sight, source: Id): boolean {
-  return [...graph.records.keys()].some((id) => shown(id) && graph.provenance(id).sources.includes(source));
+/** What is known of works by their keys: the positions taken in each in its own year, and from which something bears on the questions. */
+interface BySource {
+  readonly taken: ReadonlyMap<Id, readonly PositionRecord[]>;
+  readonly bears: ReadonlySet<Id>;
+}
+
+const gathered = new WeakMap<Sight, BySource>();
+
+/** Gathered once: to look through all records for each work would grow with the square. */
+function bySource(sight: Sight): BySource {
+  const known = gathered.get(sight);
+  if (known) return known;
+  const { graph, shown } = sight;
+  const taken = new Map<Id, PositionRecord[]>();
+  const bears = new Set<Id>();
+  for (const record of graph.records.values()) {
+    if (!shown(record.id)) continue;
+    const { sources, year } = graph.provenance(record.id);
+    for (const source of sources) bears.add(source);
+    const [first] = sources;
+    if (record.list !== "positions" || first === undefined || year !== graph.sources.get(first)?.year)
+      continue;
+    const those = taken.get(first);
+    if (those) those.push(record);
+    else taken.set(first, [record]);
+  }
+  const found = { taken, bears };
+  gathered.set(sight, found);
+  return found;
 }
