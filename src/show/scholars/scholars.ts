@@ -49,14 +49,18 @@ export function scholarsPage(model: Reported, most = Infinity): ScholarsPage {
   const { graph, judgement, lens } = model;
   const withheld = withheldIn(graph);
   const taken = takenIn(graph, judgement);
+  const byScholar = new Map<Id, Taken[]>();
+  for (const one of taken) {
+    const own = byScholar.get(one.scholar);
+    if (own) own.push(one);
+    else byScholar.set(one.scholar, [one]);
+  }
   const years = activeYears(graph, judgement, lens, taken);
   const all = graph.list("scholars").filter(({ id }) => !withheld(id));
   // Somebody of whom nothing is dated counts in every year, as their records do.
-  const shown = all.filter(
-    ({ id }) => years.has(id) || lens.asOf === undefined || taken.some((one) => one.scholar === id),
-  );
+  const shown = all.filter(({ id }) => years.has(id) || lens.asOf === undefined || byScholar.has(id));
   const lines = shown
-    .map(({ id }) => lineOf(model, id, years.get(id) ?? null, taken))
+    .map(({ id }) => lineOf(model, id, years.get(id) ?? null, byScholar.get(id) ?? []))
     .toSorted((a, b) => byYear("last")(a.years?.first ?? null, b.years?.first ?? null));
   const columns = lines.filter((line) => line.claims > 0).map((line) => line.id);
   return {
@@ -67,9 +71,8 @@ export function scholarsPage(model: Reported, most = Infinity): ScholarsPage {
   };
 }
 
-function lineOf(model: Reported, id: Id, years: Years | null, taken: readonly Taken[]): ScholarLine {
+function lineOf(model: Reported, id: Id, years: Years | null, own: readonly Taken[]): ScholarLine {
   const { graph, judgement } = model;
-  const own = taken.filter((one) => one.scholar === id);
   return {
     id,
     name: labelText(graph, id),

@@ -1,3 +1,4 @@
+import type { Id } from "../../../../base/finding.ts";
 import { count, countInWords, say } from "../../../../base/text/said/said.ts";
 import type { Said } from "../../../../base/text/said/said.ts";
 import type { SearchLine, SearchLog } from "../../../desk/literature/search-log.ts";
@@ -68,18 +69,34 @@ function beside(kept: number, works: number): Inlines {
 
 function cited({ by }: Readings, status: "not-found" | "to-read", lead: Said): Inlines {
   const keys = by.get(status) ?? [];
-  if (keys.length === 0) return [];
-  const works = keys.map((id): Inlines => [{ is: "citing", manner: "sentence", cites: [{ id }] }]);
-  return [lead, ...listed(works), "."];
+  return keys.length === 0 ? [] : [lead, ...named(keys), "."];
 }
 
 /** Works of which records were taken though nobody says that they were read. */
 function secondHand({ unread, recorded }: Readings): Inlines {
   if (!recorded || unread.length === 0) return [];
-  const works = unread.map((id): Inlines => [{ is: "citing", manner: "sentence", cites: [{ id }] }]);
   return [
     say`Records were taken of the following, though it is not recorded that they were read: `,
-    ...listed(works),
+    ...named(unread),
     ".",
   ];
+}
+
+/** So many works a sentence names; nobody reads on in a row of hundreds. */
+const mostInSentence = 40;
+
+/** Works in a row, the first of them by name where they are many. */
+function named(keys: readonly Id[]): Inlines {
+  const first = keys.length <= mostInSentence ? keys : keys.slice(0, mostInSentence);
+  const works = first.map((id): Inlines => [{ is: "citing", manner: "sentence", cites: [{ id }] }]);
+  const others = keys.length - first.length;
+  if (others === 0) return listed(works);
+  return listed([
+    ...works,
+    [
+      others === 1
+        ? say`one other work of the bibliography`
+        : say`${count(others)} other works of the bibliography`,
+    ],
+  ]);
 }

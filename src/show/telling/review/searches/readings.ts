@@ -21,7 +21,11 @@ export function readingsOf({ graph, model }: Sight): Readings {
   const citable = citableUnder(model);
   const all = readingList(graph).filter(({ key }) => citable(key));
   const by = new Map<Status | null, Id[]>();
-  for (const { key, status } of all) by.set(status, [...(by.get(status) ?? []), key]);
+  for (const { key, status } of all) {
+    const those = by.get(status);
+    if (those) those.push(key);
+    else by.set(status, [key]);
+  }
   const drawnOn = all.filter(({ taken, secondHand }) => taken.length > 0 || secondHand > 0);
   return {
     works: all.length,

@@ -42,6 +42,13 @@ export const searchesSaid: ArabicCatalogue = {
     },
   "Records were taken of the following, though it is not recorded that they were read: ":
     "أُخذت سجلات مما يلي، مع أنه لم يُسجّل أنه قُرئ: ",
+  "one other work of the bibliography": "عمل واحد آخر من قائمة المراجع",
+  "{0} other works of the bibliography": {
+    two: "عملان آخران من قائمة المراجع",
+    few: "{0} أعمال أخرى من قائمة المراجع",
+    many: "{0} عملًا آخر من قائمة المراجع",
+    other: "{0} عمل آخر من قائمة المراجع",
+  },
   "The flow of records, from the searches to the works that this review draws on.":
     "مسار السجلات، من الأبحاث إلى الأعمال التي تستند إليها هذه المراجعة.",
   Stage: "المرحلة",
