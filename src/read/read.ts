@@ -5,6 +5,7 @@ import { readBibliography } from "./bibliography/read.ts";
 import type { Source } from "./bibliography/read.ts";
 import { citationStyleIn } from "./bibliography/style/style.ts";
 import type { CitationStyle } from "./bibliography/style/style.ts";
+import { forgetMet } from "./decode/met.ts";
 import type { AnyRecord, FileRecords, Spoilt } from "./record.ts";
 import type { Prose, ProseRead } from "./prose/prose.ts";
 import { readProse } from "./prose/read.ts";
@@ -71,6 +72,15 @@ const yamlFile = /\.ya?ml$/;
 
 /** Reads the corpus's files in the order of their paths; null when there is no readable `corpus.yaml`. */
 export function readCorpus(
+  files: readonly SourceFile[],
+  memo: ReadMemo,
+): Reading | { readonly findings: readonly Finding[] } {
+  const read = readAll(files, memo);
+  forgetMet();
+  return read;
+}
+
+function readAll(
   files: readonly SourceFile[],
   memo: ReadMemo,
 ): Reading | { readonly findings: readonly Finding[] } {

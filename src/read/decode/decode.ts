@@ -8,6 +8,7 @@ import { bare } from "./bare.ts";
 import { collector } from "./collector.ts";
 import { likenessIn, nearOrAny, requiredIn, shapeWords } from "./named.ts";
 import { choiceOf, leavesIn } from "./leaf.ts";
+import { listOfOne } from "./met.ts";
 import type { Fail, Leaves } from "./leaf.ts";
 import { isEmpty, plainOf, valueAt } from "../yaml/tree.ts";
 import type { Entry, MapNode, Node } from "../yaml/tree.ts";
@@ -114,6 +115,11 @@ export function decoderFor(
   ): readonly unknown[] | null => {
     if (node.is === "map") return wrong(node, say`a value or a list of values`);
     const entries = node.is === "list" ? node.items : [node];
+    const [only] = entries;
+    if (only && entries.length === 1) {
+      const read = leaf(type, only, leaves);
+      return read !== null ? listOfOne(read) : whole ? null : [];
+    }
     const good: unknown[] = [];
     for (const entry of entries) {
       const read = leaf(type, entry, leaves);

@@ -7,6 +7,7 @@ import { row, say } from "../../base/text/said/said.ts";
 import type { Said, Text } from "../../base/text/said/said.ts";
 import { slipFor } from "../../base/text/slip.ts";
 import type { Citation } from "../grammar/field.ts";
+import { citationMet, keptAsMet, quantityMet, wordMet } from "./met.ts";
 
 /** What more is known of a text that cannot be read: the rule, the stretch of it that is meant, and what would certainly mend it. */
 export interface Facts {
@@ -24,7 +25,7 @@ export type Leaf<T> = (text: string, fail: Fail) => T | null;
 
 const idPattern = /^[a-z0-9][a-z0-9-]*(\/[a-z0-9][a-z0-9-]*)*$/;
 
-const text: Leaf<string> = (t) => t;
+const text: Leaf<string> = (t) => wordMet(t);
 
 const flag: Leaf<boolean> = (t, fail) => {
   if (t === "true" || t === "false") return t === "true";
@@ -57,20 +58,23 @@ const whole: Leaf<number> = (t, fail) =>
 
 const id: Leaf<string> = (t, fail) =>
   idPattern.test(t)
-    ? t
+    ? wordMet(t)
     : fail(say`Unexpected id \`${t}\`, expected ${"a-z"}, ${"0-9"} and - in parts joined by /`);
 
 /** Letters are compared whole, in whichever way a file writes them (Unicode NFC or NFD). */
 const ref: Leaf<string> = (t, fail) =>
-  t === "" ? fail(say`Missing id, expected the id of a record`) : t.normalize("NFC");
+  t === "" ? fail(say`Missing id, expected the id of a record`) : wordMet(t).normalize("NFC");
+
+const citation: Leaf<Citation> = (t, fail) =>
+  citationMet(t, citationIn) ?? fail(say`Missing key, expected the key of a source`);
 
 /** `KEY` or `KEY locator`: the key ends at the first space. */
-const citation: Leaf<Citation> = (t, fail) => {
+function citationIn(t: string): Citation | null {
   const space = t.search(/\s/);
-  if (space === 0 || t === "") return fail(say`Missing key, expected the key of a source`);
-  const key = (space < 0 ? t : t.slice(0, space)).normalize("NFC");
-  return { key, locator: space < 0 ? null : t.slice(space).trim() };
-};
+  if (space === 0 || t === "") return null;
+  const key = wordMet(space < 0 ? t : t.slice(0, space)).normalize("NFC");
+  return { key, locator: space < 0 ? null : wordMet(t.slice(space).trim()) };
+}
 
 /** Nearly all years that are written. */
 const plainYear = /^[1-9]\d{0,3}$/;
@@ -83,14 +87,17 @@ const year: Leaf<number> = (t, fail) => {
 
 const date: Leaf<string> = (t, fail) => {
   const read = parseEdtf(t);
-  return "ok" in read ? t : fail(read.problem.message);
+  return "ok" in read ? wordMet(t) : fail(read.problem.message);
 };
 
 /** A quantity read in a corpus's units. */
 function quantityIn(context: QuantityContext): Leaf<Quantity> {
-  return (t, fail) => {
+  return (written, fail) => {
+    const t = wordMet(written);
+    const known = quantityMet(context, t);
+    if (known) return known;
     const read = parseQuantity(t, context);
-    if ("ok" in read) return read.ok;
+    if ("ok" in read) return keptAsMet(context, t, read.ok);
     const { code, message, start, end, replacement, otherwise } = read.problem;
     // A number with two readings, or an uncertainty below 0, is asked about and never guessed.
     const certain = replacement !== undefined && otherwise === undefined && code !== "negative-uncertainty";
@@ -122,7 +129,8 @@ export type Leaves = ReturnType<typeof leavesIn>;
 /** How a choice is read. */
 export function choiceOf(of: readonly string[]): Leaf<string> {
   return (t, fail) => {
-    if (of.includes(t)) return t;
+    const place = of.indexOf(t);
+    if (place >= 0) return of[place] ?? null;
     const replacement = slipFor(t, of);
     const expected = say`Unexpected \`${t}\`, expected one of ${row(of, "comma")}`;
     return fail(expected, replacement === null ? {} : { replacement });
