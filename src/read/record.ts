@@ -11,6 +11,8 @@ interface RecordIn<L extends ListName> {
   readonly list: L;
   /** The id as written; null for a record that goes without (it is named when the graph is made). */
   readonly id: Id | null;
+  /** Whether it is written with an id. */
+  readonly named: boolean;
   readonly values: Values<L>;
   readonly file: string;
   /** The record as written, with the place of each value. */
@@ -37,6 +39,9 @@ export interface FileRecords {
   readonly findings: readonly Finding[];
 }
 
+/** What a record says, without the tree that says where. */
+export type Saying = Pick<AnyRecord, "list" | "id" | "named" | "values" | "file">;
+
 /** A record without its tree, and how that is found. */
 interface Placed {
   readonly by: (from: unknown) => MapNode;
@@ -52,15 +57,23 @@ const node: PropertyDescriptor & ThisType<Placed> = {
   },
 };
 
+/** Makes an object with room for what a record has and no more, which no literal that is added to afterwards has. */
+function made(this: Record<string, unknown>, { list, id, named, values, file }: Saying): void {
+  this["list"] = list;
+  this["id"] = id;
+  this["named"] = named;
+  this["values"] = values;
+  this["file"] = file;
+}
+made.prototype = Object.prototype;
+const Made = made as unknown as new (saying: Saying) => Saying;
+
 /** Gives a record its tree, which is made when it is asked for: `by` makes the same one each time `from` is given. */
-export function placed<R extends object, F>(
-  record: R,
-  by: (from: F) => MapNode,
-  from: F,
-): R & { readonly node: MapNode } {
+export function placed<F>(saying: Saying, by: (from: F) => MapNode, from: F): AnyRecord {
+  const record = new Made(saying);
   Object.defineProperty(record, "by", { value: by });
   Object.defineProperty(record, "from", { value: from });
-  return Object.defineProperty(record, "node", node) as R & { readonly node: MapNode };
+  return Object.defineProperty(record, "node", node) as AnyRecord;
 }
 
 /** The place of a record's value, or of the whole record where it has none. */

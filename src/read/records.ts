@@ -86,7 +86,7 @@ export function readInPieces({ path, text }: SourceFile, context: QuantityContex
 
 function movedOn({ tree, record }: ItemRead, start: number, source: Entry | null): AnyRecord {
   let node: MapNode | null = null;
-  return rooted(
+  return placed(
     record,
     () => {
       node ??= withSource(moved(tree, start), source, "from" in kindOf(record.list).fields);
@@ -94,11 +94,6 @@ function movedOn({ tree, record }: ItemRead, start: number, source: Entry | null
     },
     null,
   );
-}
-
-/** A record whose places are found when they are asked for. */
-function rooted<F>({ list, id, values, file }: AnyRecord, by: (from: F) => MapNode, from: F): AnyRecord {
-  return placed({ list, id, values, file }, by, from) as AnyRecord;
 }
 
 /** Reads a file of records as one text. */
@@ -151,13 +146,14 @@ function recordsOf(
   }
   function keep(read: AnyRecord | Spoilt): void {
     if (!("list" in read)) spoilt.push(read);
-    else records.push(trees ? rooted(read, trees, records.length + spoilt.length) : read);
+    else records.push(trees ? placed(read, trees, records.length + spoilt.length) : read);
   }
   const split = yaml.findings.map((one) => {
     const owner = one.rule === "split-value" ? owners.get(one.at?.start ?? -1) : undefined;
     return owner === undefined ? one : { ...one, about: [owner] };
   });
-  return { records, spoilt, findings: [...split, ...found.all(), ...decoder.findings] };
+  // A list that grew has room for more than it came to hold.
+  return { records: records.slice(), spoilt, findings: [...split, ...found.all(), ...decoder.findings] };
 }
 
 /** The id that a record is written with. */
@@ -182,7 +178,8 @@ export function readRecord(
   const values = read && meetsNeeds(kind, node, read, decoder) ? read : null;
   if (values === null) return { id: id ?? "", written: { list, file, node } };
   // The decoder gave each field the meaning that the grammar's table has for it.
-  return { list, id: "id" in values ? id : null, values, file, node } as unknown as AnyRecord;
+  const own = values["id"] ?? null;
+  return { list, id: own, named: own !== null, values, file, node } as unknown as AnyRecord;
 }
 
 const fieldsByList: ReadonlyMap<ListName, Fields> = new Map(

@@ -3,8 +3,9 @@ import type { Finding, Id } from "../../base/finding.ts";
 import { remembered } from "../../base/text/remembered.ts";
 import { say } from "../../base/text/said/said.ts";
 import type { Source } from "../../read/bibliography/read.ts";
-import { spanOf } from "../../read/record.ts";
-import type { AnyRecord, Spoilt } from "../../read/record.ts";
+import { placed, spanOf } from "../../read/record.ts";
+import type { AnyRecord, Saying, Spoilt } from "../../read/record.ts";
+import type { MapNode } from "../../read/yaml/tree.ts";
 import type { AnyLinked } from "../graph.ts";
 
 /** Every name of the corpus and what bears it; names of records that were lost are known, too. */
@@ -50,38 +51,26 @@ export function nameRecords(
   return { records: named, lost, findings };
 }
 
-/** A record that is read once and goes by the name it had is the same object again, so that what was kept for it is found. */
+/** A record without an id that goes by the name it had is the same object again, so that what was kept for it is found. */
 const linkedBefore = new WeakMap<AnyRecord, AnyLinked>();
 
-/** A record by its name. */
+/** A record by its name; one that is written with it is itself. */
 export function linkedAs(record: AnyRecord, id: Id): AnyLinked {
+  if (record.id === id) return record as AnyLinked;
   const before = linkedBefore.get(record);
   if (before?.id === id) return before;
-  const { list, values, file } = record;
-  const fresh = { list, id, named: record.id !== null, values, file };
-  Object.defineProperty(fresh, written, { value: record });
-  Object.defineProperty(fresh, "node", writtenThere);
-  const linked = fresh as unknown as AnyLinked;
+  const { list, named, values, file } = record;
+  const linked = placed({ list, id, named, values, file } as Saying, nodeOf, record) as AnyLinked;
   linkedBefore.set(record, linked);
   return linked;
 }
 
-/** Leads from a linked record to what was read. */
-const written = Symbol("written");
-
-// Of a record that only moved with its text the places are found when they are asked for. One function for all records: with
-// one for each, V8 keeps each of these objects as a table of its own, six times as large.
-const writtenThere: PropertyDescriptor & ThisType<{ readonly [written]: AnyRecord }> = {
-  get() {
-    return this[written].node;
-  },
-  enumerable: true,
-  configurable: true,
-};
+// Of a record that only moved with its text the places are found when they are asked for.
+const nodeOf = (record: AnyRecord): MapNode => record.node;
 
 /** A record by the name that it was last given; undefined where it was given none. */
 export function linkedLast(record: AnyRecord): AnyLinked | undefined {
-  return linkedBefore.get(record);
+  return record.named ? (record as AnyLinked) : linkedBefore.get(record);
 }
 
 /**
@@ -96,9 +85,11 @@ export function madeNameOf(
   const first = "from" in record.values ? record.values.from?.[0]?.key : undefined;
   const key = first === undefined ? "" : `@${called(sourceOf(first))}`;
   const { list, values } = record;
-  if (list === "measurements") return `${called(values.of)}:${inName(values.dimension)}${key}`;
-  if (list === "positions") return `${values.who.map(called).join("-")}:${called(values.claim)}${key}`;
-  return `${list}${key}`;
+  // Joined and not added up, a name is one string and not a chain of them.
+  if (list === "measurements") return [called(values.of), ":", inName(values.dimension), key].join("");
+  if (list === "positions")
+    return [values.who.map(called).join("-"), ":", called(values.claim), key].join("");
+  return [list, key].join("");
 }
 
 const inName = remembered((words) =>

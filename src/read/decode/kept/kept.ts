@@ -3,7 +3,7 @@ import type { Finding } from "../../../base/finding.ts";
 import type { Source } from "../../bibliography/read.ts";
 import { listNames } from "../../grammar/kinds.ts";
 import { placed } from "../../record.ts";
-import type { AnyRecord, FileRecords } from "../../record.ts";
+import type { FileRecords, Saying } from "../../record.ts";
 import { fieldsOf } from "../../records.ts";
 import type { SourceFile } from "../../source-file.ts";
 import { treesIn } from "../../yaml/trees.ts";
@@ -39,7 +39,7 @@ export function unpackedRead(packed: Json, { path, text }: SourceFile): FileReco
     if (!list) throw new Error(`Unknown list ${at}, expected the place of one`);
     const values = unpackedValues(fieldsOf(list), said);
     const id = values["id"] ?? null;
-    return placed({ list, id, values, file: path }, trees, place) as unknown as AnyRecord;
+    return placed({ list, id, named: id !== null, values, file: path } as Saying, trees, place);
   });
   return { records, spoilt: [], findings: [] };
 }

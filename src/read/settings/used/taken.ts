@@ -1,7 +1,8 @@
 import type { Finding, Id, Span } from "../../../base/finding.ts";
 import type { Source } from "../../bibliography/read.ts";
 import { everywhere, kindOf } from "../../grammar/kinds.ts";
-import type { AnyRecord, FileRecords, Spoilt } from "../../record.ts";
+import { placed } from "../../record.ts";
+import type { AnyRecord, FileRecords, Saying, Spoilt } from "../../record.ts";
 import type { MapNode } from "../../yaml/tree.ts";
 import { nodeNamed, valuesNamed } from "./names.ts";
 import type { Naming } from "./names.ts";
@@ -86,18 +87,16 @@ function namingOf(
 const fields = { ...kindOf("artefacts").fields, ...everywhere };
 
 function recordNamed(record: AnyRecord, naming: Naming): AnyRecord {
-  const { list, id, values, file } = record;
-  let node: MapNode | null = null;
-  return {
+  const { list, id, named, values, file } = record;
+  const here = {
     list,
+    named,
     id: id === null ? id : naming.own(id),
     values: valuesNamed(values, fields, naming),
     file,
-    get node() {
-      node ??= nodeNamed(record.node, fields, naming);
-      return node;
-    },
-  } as unknown as AnyRecord;
+  } as unknown as Saying;
+  let node: MapNode | null = null;
+  return placed(here, (there: AnyRecord) => (node ??= nodeNamed(there.node, fields, naming)), record);
 }
 
 function spoiltNamed(spoilt: Spoilt, naming: Naming): Spoilt {

@@ -122,10 +122,7 @@ function toldOf(besides: readonly Lying[], is: Lying["is"]): readonly Beside[] {
 const bearing: readonly ListName[] = ["measurements", "artefacts", "derivations", "passages", "scholars"];
 
 function tied(reading: Reading, rows: readonly Entered[]): Graph {
-  const own = rows.map(({ record: { named, id, ...others } }): AnyRecord => ({
-    ...others,
-    id: named ? id : null,
-  }));
+  const own = rows.map(({ record }): AnyRecord => ({ ...record, id: record.named ? record.id : null }));
   const others = reading.records.filter(({ list }) => bearing.includes(list));
   return link({ ...reading, records: [...others, ...own] });
 }
