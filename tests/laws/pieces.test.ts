@@ -24,6 +24,7 @@ const tricky = [
   "claims:\n  - id: a\n    text: >-\n      one\n\n      - two\n  # of a\n\n  - id: b\n    text: |+\n      three\n\n\n# between\nquestions:\n  - id: q\n    text: Why?\n    answers: [a,\n      b]\n",
   'source: vane-1968 \n\n# all of it\nobservations:\n- id: o\n  text: "a line\n    and another"\n  of: [x]\n-\n  id: p\n  text: plain over\n    two lines # not this\n  of: x\n  x-own: { a: [1, 2] }\n',
   "claims:\r\n  - id: a\r\n    text: One\r\n  - id: b\r\n    text: 'it''s'\r\n",
+  "claims:\r\n  - id: a\r\n    text: One\r\n  - text: Two",
   "claims:\n   - { id: a, text: One }\n   -  id: b\n      text: Two\n      short: three\nmeasurements:\n",
 ];
 const texts = [...byHand, made, reading, ...tricky].filter((text) => piecesOf(text) !== null);
@@ -74,6 +75,55 @@ test("most of what people write is read item by item", () => {
   const count = byHand.filter((text) => piecesOf(text) !== null).length;
   expect(count).toBeGreaterThan(byHand.length / 2);
   for (const text of [made, reading, ...tricky]) expect(same(text, context())).toBe(true);
+});
+
+const heads = ["claims:", "claims: # of them", "claims:  ", "claims:#", "source: vane-1968", "artefacts:"];
+const bodies = [
+  ["{ id: a, text: One }"],
+  ["id: a", "text: One # said so"],
+  ["id: b", "text: >-", "  two", "", "  of them"],
+  ["id: c", "x-own: # of it"],
+  ["id: d", "x-own:", "  - e", "  -", "# of it"],
+  ["text: One"],
+  ["text:", "  # of it"],
+  ["id: e", "text: 'it''s'", "", "# further on", ""],
+];
+const beside = ["", "# between", "  # between", "      # further in", "   "];
+
+/** The lines of a file of heads, items under them and comments beside them, each item's dash in a column. */
+const invented = fc
+  .array(
+    fc.tuple(
+      fc.constantFrom(...heads),
+      fc.constantFrom("", "  ", "   "),
+      fc.array(fc.tuple(fc.constantFrom("- ", "-   "), fc.constantFrom(...bodies), fc.subarray(beside)), {
+        maxLength: 3,
+      }),
+    ),
+    { minLength: 1, maxLength: 3 },
+  )
+  .map((lists) =>
+    lists.flatMap(([head, lead, items]) => [
+      head,
+      ...(head.startsWith("source") ? [] : items).flatMap(([dash, body, others]) => [
+        ...body.map((line, n) =>
+          line === "" ? "" : lead + (n === 0 ? dash : dash.replace("-", " ")) + line,
+        ),
+        ...others,
+      ]),
+    ]),
+  );
+
+test("a file of heads, items and comments is read item by item as in the whole, however its lines end", () => {
+  let read = 0;
+  const made = fc.tuple(invented, fc.constantFrom("\n", "\r\n"), fc.boolean());
+  fc.assert(
+    fc.property(made, ([lines, end, isEnded]) => {
+      if (same(lines.join(end) + (isEnded ? end : ""), context())) read++;
+    }),
+    { numRuns: 100, seed: 4 },
+  );
+  expect(read).toBeGreaterThan(20);
 });
 
 test("an item is read as in the whole of its file, whatever is put in or taken out", () => {

@@ -1,6 +1,7 @@
 import { listNames } from "../grammar/kinds.ts";
 import type { ListName } from "../grammar/field.ts";
 import { readYaml } from "./text.ts";
+import { isEmpty } from "./tree.ts";
 import type { Entry, MapNode, Node } from "./tree.ts";
 
 /** An item of one of a file's lists, as whole lines of its text. */
@@ -20,7 +21,7 @@ export interface Pieces {
 export const large = 16_000;
 
 const blank = /^ *(?:#.*)?$/u;
-const head = /^([a-z]+):[ ]*(?:#.*)?$/u;
+const head = /^([a-z]+):(?: +#.*| *)$/u;
 const sourceLine = /^(source: +)([A-Za-z0-9][\w./-]*) *$/u;
 const dash = /^( *)-(?: |$)/u;
 /** What stands before and after a sign by which something is named in one item and meant in another. */
@@ -106,12 +107,14 @@ function isFurtherIn(text: string, start: number, column: number): boolean {
   return true;
 }
 
-/** A list of one item, as a file of its own: what stands before the item, and the whole. */
+const carriageReturn = 13;
+
+/** A list of one item, as a file of its own: what stands before the item, with the line end that it has there, and the whole. */
 export function alone(
   text: string,
   { list, start, end }: Piece,
 ): { readonly lead: number; readonly text: string } {
-  const lead = `${list}:\n`;
+  const lead = `${list}:${text.charCodeAt(start - 2) === carriageReturn ? "\r" : ""}\n`;
   return { lead: lead.length, text: lead + text.slice(start, end) };
 }
 
@@ -123,7 +126,19 @@ export function readPiece(file: string, text: string, piece: Piece): MapNode | n
   const [entry, another] = root?.entries ?? [];
   if (!entry || another || findings.length > 0 || split.length > 0 || entry.value.is !== "list") return null;
   const [item, more] = entry.value.items;
-  return item?.is === "map" && !more ? moved(item, -one.lead) : null;
+  if (item?.is !== "map" || more || endsInComment(one.text, item)) return null;
+  return moved(item, -one.lead);
+}
+
+/** Whether nothing but a comment follows the last key of an item: how far it goes, the line below the item decides. */
+function endsInComment(text: string, item: MapNode): boolean {
+  let last: Node = item;
+  while (last.is !== "text") {
+    const next: Node | undefined = last.is === "map" ? last.entries.at(-1)?.value : last.items.at(-1);
+    if (!next) return false;
+    last = next;
+  }
+  return isEmpty(last) && text.includes("#", last.end);
 }
 
 /** A tree that stands further on in its text. */
