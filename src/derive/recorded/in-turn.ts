@@ -3,8 +3,8 @@ import type { DerivationRecord, Graph } from "../../link/graph.ts";
 import { derivationsTaken } from "../../link/inputs.ts";
 
 /**
- * Has derivations done in turn, those first whose numbers another takes: so a row of them may be of any length, and
- * what another waits for is done by then, but in a circle.
+ * Has derivations done in turn, those first whose numbers another takes: so a row of them may be of any length. What
+ * waits for itself comes last, when all else that it waits for is done.
  */
 export function inTurn(
   graph: Graph,
@@ -19,14 +19,18 @@ export function inTurn(
   return (derivation) => {
     const waiting = [derivation];
     const entered = new Set<Id>();
+    const circling: DerivationRecord[] = [];
     for (let last = waiting.at(-1); last !== undefined; last = waiting.at(-1)) {
-      const before = entered.has(last.id) ? [] : first(last).filter(({ id }) => !entered.has(id));
+      const waitsFor = isDone(last.id) ? [] : first(last);
+      const before = entered.has(last.id) ? [] : waitsFor.filter(({ id }) => !entered.has(id));
       entered.add(last.id);
       waiting.push(...before);
       if (before.length > 0) continue;
-      derive(last);
+      if (waitsFor.length === 0) derive(last);
+      else circling.push(last);
       waiting.pop();
     }
+    circling.forEach(derive);
   };
 }
 
