@@ -4,7 +4,9 @@ import { fileURLToPath, pathToFileURL } from "node:url";
 import { serve as listen } from "@hono/node-server";
 import type { ServerType } from "@hono/node-server";
 import { Hono } from "hono";
+import type { Context } from "hono";
 import { bodyLimit } from "hono/body-limit";
+import { HTTPException } from "hono/http-exception";
 import { streamSSE } from "hono/streaming";
 import { NoCorpus } from "../host/corpus-folder.ts";
 import { openDesk } from "../host/desk/desk.ts";
@@ -67,6 +69,7 @@ export async function serve(
   const hono = new Hono();
   let host = "";
 
+  hono.onError(answered);
   hono.use(fromHereOnly(() => host));
   hono.use("/corpus/*", withToken(token));
   const guests = (files: readonly SourceFile[]): Promise<readonly Declared[]> =>
@@ -117,6 +120,14 @@ export async function serve(
       await closed;
     },
   };
+}
+
+/** The answer where something was thrown: who goes away while sending is no fault of the program, and is told nothing. */
+function answered(error: Error, context: Context): Response {
+  if (error instanceof HTTPException) return error.getResponse();
+  if ((error as NodeJS.ErrnoException).code === "ECONNRESET") return context.body(null, 400);
+  console.error(error);
+  return context.text("Internal Server Error", 500);
 }
 
 /** Reads the folder so that what is told of it is what it now holds; that it is no corpus any more is said to who asks. */

@@ -1,7 +1,8 @@
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { connect } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { afterEach, beforeEach, expect, test } from "vitest";
+import { afterEach, beforeEach, expect, test, vi } from "vitest";
 import { arabicSaid } from "../../src/app/words/arabic/said/index.ts";
 import { arabic } from "../../src/base/text/said/arabic.ts";
 import { inEnglish, inWords } from "../../src/base/text/said/english.ts";
@@ -138,6 +139,25 @@ test("drafts are kept by name", async () => {
     413,
   );
   expect((await ask("PUT", "/corpus/drafts/broken", "{")).status).toBe(409);
+});
+
+test("a draft that breaks off half-way leaves the one before, and is no fault of the program", async () => {
+  await ask("PUT", "/corpus/drafts/new-claim", { text: "whole" });
+  const told = vi.spyOn(console, "error").mockImplementation(() => undefined);
+  const { hostname, port, host, hash } = new URL(served.url);
+  const head = `PUT /corpus/drafts/new-claim HTTP/1.1\r\nHost: ${host}\r\nx-variorum-token: ${hash.replace("#token=", "")}\r\n`;
+  for (const sent of ['Content-Length: 99\r\n\r\n{"text":', "Transfer-Encoding: chunked\r\n\r\n2\r\n{}\r\n"])
+    await new Promise<void>((resolve) => {
+      const line = connect(Number(port), hostname, () => line.write(head + sent));
+      line.on("close", () => resolve());
+      line.on("error", () => resolve());
+      setTimeout(() => line.destroy(), 200);
+    });
+  await new Promise((resolve) => setTimeout(resolve, 200));
+  const faults = told.mock.calls;
+  vi.restoreAllMocks();
+  expect(faults).toEqual([]);
+  expect((await ask("GET", "/corpus/drafts/new-claim")).text).toBe('{"text":"whole"}');
 });
 
 test.each([
