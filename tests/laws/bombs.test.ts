@@ -5,7 +5,6 @@ import { build } from "../../src/build.ts";
 import type { Model } from "../../src/build.ts";
 import { computingHere, emptyMemo, evaluate } from "../../src/host/evaluate.ts";
 import { styleTrouble } from "../../src/read/bibliography/style/csl-style.ts";
-import { multipliesItself } from "../../src/show/artefacts/picture/written-out.ts";
 
 /** How long anything small may take to be read and judged, in ms. */
 const patience = 5000;
@@ -201,44 +200,5 @@ test("a style whose macros double is none", () => {
   const style = `<style xmlns="http://purl.org/net/xbiblio/csl" version="1.0" class="note">${macros}<macro name="m40"><text value="x"/></macro><citation><layout><text macro="m0"/></layout></citation></style>`;
   const began = performance.now();
   expect(styleTrouble(style)).not.toBeNull();
-  expect(performance.now() - began).toBeLessThan(patience);
-});
-
-const drawing = (inner: string, head = ""): string =>
-  `${head}<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 4 4">${inner}</svg>`;
-const doubled = (times: number, by: number, use = "href"): string =>
-  `<defs><g id='u0'><path d="M0 0"/></g>${range(times)
-    .map((at) => `<g id="u${at + 1}">${`<use ${use}="#u${at}"/>`.repeat(by)}</g>`)
-    .join("")}</defs>`;
-
-test("a drawing that multiplies itself is known before it is shown, and no other is taken for one", () => {
-  const endless = {
-    plain: drawing(`${doubled(9, 10)}<use href="#u9"/>`),
-    "by the older name": drawing(`${doubled(30, 2, "xlink:href")}<use xlink:href='#u30'/>`),
-    "behind a comment": drawing(`<!-- <!-- --><![CDATA[ <g ]]>${doubled(9, 10)}<use href="#u9"/>`),
-    "by movement": drawing(`${doubled(9, 10)}<use><set attributeName="href" to="#u9"/></use>`),
-    "by what is declared": drawing("&u;", `<!DOCTYPE svg [<!ENTITY u '<use href="#u"/>'>]>`),
-    "by signs in numbers": drawing(`${doubled(9, 10).replaceAll("#u", "&#35;u")}<use href="&#x23;u9"/>`),
-    "behind another of its name": drawing(`${doubled(9, 10)}<g id="u9"/><use href="#u9"/>`),
-    "in another encoding": drawing("", `<?xml version="1.0" encoding="UTF-7"?>`),
-    "with a sign between all others": [...drawing("")].join("\u0000"),
-  };
-  for (const [name, svg] of Object.entries(endless)) expect(multipliesItself(svg), name).toBe(true);
-  const good = {
-    "a plan with a thousand signs": drawing(
-      `<symbol id="post"><circle r="1"/></symbol>${'<use href="#post"/>'.repeat(1000)}`,
-    ),
-    "a drawing of many lines": drawing('<path d="M0 0"/>'.repeat(200_000)),
-    "what leads to itself": drawing('<g id="a"><use href="#a"/></g>'),
-    "namespaces that are declared": drawing(
-      "",
-      `<!DOCTYPE svg [<!ENTITY ns_svg "http://www.w3.org/2000/svg">]>`,
-    ),
-    nothing: "",
-  };
-  for (const [name, svg] of Object.entries(good)) expect(multipliesItself(svg), name).toBe(false);
-  const began = performance.now();
-  for (const part of ["<!--", "<![CDATA[", '<a "', "<use href='#a", "<!ENTITY ", "<g>", "</g>", `<g id="a">`])
-    multipliesItself(part.repeat(50_000));
   expect(performance.now() - began).toBeLessThan(patience);
 });

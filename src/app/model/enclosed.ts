@@ -1,6 +1,7 @@
 import { useEffect, useState, useSyncExternalStore } from "react";
 import type { Text } from "../../base/text/said/said.ts";
-import { multipliesItself } from "../../show/artefacts/picture/written-out.ts";
+import { endlessIn } from "../../show/artefacts/picture/endless/endless.ts";
+import type { Endless } from "../../show/artefacts/picture/endless/endless.ts";
 import { deskWords } from "../words/desk/desk.ts";
 import { asked, onChange } from "./corpus.ts";
 
@@ -52,18 +53,18 @@ export function useEnclosed(): readonly Enclosed[] | null {
   return useSyncExternalStore(subscribe, () => known);
 }
 
-/** The bytes of a paper or picture, with its media type; `endless` where it is a drawing that multiplies itself beyond measure, null where there is none. */
-export async function enclosedFile(file: string): Promise<Blob | "endless" | null> {
+/** The bytes of a paper or picture, with its media type; why not where it is a drawing that would never be done, null where there is none. */
+export async function enclosedFile(file: string): Promise<Blob | Endless | null> {
   const answer = await asked(addressOf(file)).catch(() => null);
   const blob = answer?.ok ? await answer.blob().catch(() => null) : null;
   const isDrawing = blob?.type.startsWith("image/svg") === true;
-  return blob !== null && isDrawing && multipliesItself(await blob.text()) ? "endless" : blob;
+  return blob !== null && isDrawing ? (endlessIn(await blob.text()) ?? blob) : blob;
 }
 
 /** The bytes of a paper or picture that can be shown; null where there is none. */
 export async function enclosedBytes(file: string): Promise<Blob | null> {
   const found = await enclosedFile(file);
-  return found === "endless" ? null : found;
+  return typeof found === "string" ? null : found;
 }
 
 /** An address of this window for a picture in the corpus's folder; null before it is there, and where there is none. */

@@ -13,8 +13,10 @@ export const imageWords = told(
     open: (name: string) => `${name}, at its full size`,
     missing: (file: string) =>
       `The file ${file} is not in the corpus’s folder. What is known of the picture stays.`,
-    endless: (file: string) =>
+    repeated: (file: string) =>
       `The drawing ${file} is not shown: it repeats parts of itself more often than can be drawn.`,
+    filtered: (file: string) =>
+      `The drawing ${file} is not shown: its blurs and other filters would take too long. Save it without them, or as a PNG.`,
     unshown: (file: string) => `The file ${file} is none of the kinds that are shown here.`,
     loading: "The picture is being fetched …",
     lacks: {

@@ -1,4 +1,5 @@
 import { useEffect, useState } from "react";
+import type { Endless } from "../../../../show/artefacts/picture/endless/endless.ts";
 import { pictureFile } from "../../../../show/artefacts/picture/file.ts";
 import type { PictureFile } from "../../../../show/artefacts/picture/file.ts";
 import { enclosedFile, isSameFile, useEnclosed } from "../../../model/enclosed.ts";
@@ -13,7 +14,7 @@ export interface PictureShown {
 export const pictureEnding = /\.(?:jpe?g|png|webp|gif|svg)$/i;
 
 /** Why a picture is not shown: it is not there, or it is a drawing that would never be done. */
-export type Unshown = "missing" | "endless";
+export type Unshown = "missing" | Endless;
 
 /** The picture in a file of the corpus's folder, or why it is not shown; null while it is fetched. */
 export function usePicture(file: string): PictureShown | Unshown | null {
@@ -44,7 +45,7 @@ export function usePicture(file: string): PictureShown | Unshown | null {
 
 async function shownOf(file: string | null): Promise<PictureShown | Unshown> {
   const blob = file === null ? null : await enclosedFile(file);
-  if (blob === null || blob === "endless") return blob ?? "missing";
+  if (blob === null || typeof blob === "string") return blob ?? "missing";
   const said = pictureFile(new Uint8Array(await blob.arrayBuffer()));
   return { url: URL.createObjectURL(blob), said };
 }

@@ -8,7 +8,9 @@ export const arabicImages = {
   shows: "يظهر فيها",
   open: (name: string) => `${apart(name)}، بحجمها الكامل`,
   missing: (file: string) => `الملف ${apart(file)} ليس في مجلد المدوّنة. ويبقى ما يُعرف عن الصورة.`,
-  endless: (file: string) => `الرسم ${apart(file)} لا يُعرض: فهو يكرّر أجزاءً منه أكثر مما يمكن رسمه.`,
+  repeated: (file: string) => `الرسم ${apart(file)} لا يُعرض: فهو يكرّر أجزاءً منه أكثر مما يمكن رسمه.`,
+  filtered: (file: string) =>
+    `الرسم ${apart(file)} لا يُعرض: فما فيه من تمويه ومرشّحات أخرى يستغرق رسمه وقتًا طويلًا. احفظه من دونها أو بصيغة PNG.`,
   unshown: (file: string) => `الملف ${apart(file)} ليس من الأنواع التي تُعرض هنا.`,
   loading: "تُجلب الصورة …",
   lacks: {
