@@ -1,5 +1,5 @@
-// The figures that were measured, as docs/figures.md has them and the README quotes them: a row for each, with the
-// command that makes it and the day when it did.
+// The figures that were measured, a row for each with the command that makes it and the day when it did: all in
+// docs/figures.md, and in the README those that have something to reach.
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { arch, cpus, platform } from "node:os";
 import { fileURLToPath } from "node:url";
@@ -11,8 +11,10 @@ const inFile = ["goal", "what", "measured", "beside", "ratio", "to reach", "", "
 const file = fileURLToPath(new URL("../../docs/figures.md", import.meta.url));
 const readme = fileURLToPath(new URL("../../README.md", import.meta.url));
 
-/** Between these marks the README has the table of the file. */
+/** Between these marks the README has the rows of the file that have something to reach. */
 export const marks = ["<!-- docs/figures.md -->", "<!-- end of docs/figures.md -->"];
+
+const noGoal = "no goal";
 
 /** A row in words: a ratio beside `goalRatio`, or a figure beside `goalFigure` where there is no peer. */
 export function told({ goal, what, ours, peer, ratio, goalRatio, goalFigure, unit }) {
@@ -24,7 +26,7 @@ export function told({ goal, what, ours, peer, ratio, goalRatio, goalFigure, uni
       : typeof goalFigure === "number"
         ? [ours <= goalFigure, figure(goalFigure)]
         : [null, null];
-  const verdict = reached === null ? "no goal" : reached ? "reached" : "missed";
+  const verdict = reached === null ? noGoal : reached ? "reached" : "missed";
   const least = most === null ? "–" : `≤ ${most}`;
   return [String(goal), what, figure(ours), figure(peer), plain(ratio), least, verdict];
 }
@@ -35,12 +37,18 @@ export function keepFigures(command, rows) {
   const fresh = rows.map((row) => [...row, day, `\`${command}\``]);
   const others = existsSync(file) ? rowsIn(readFileSync(file, "utf8")) : [];
   const kept = others.filter((row) => row.at(-1) !== `\`${command}\``);
-  const table = tableOf([...kept, ...fresh].sort(byGoal));
-  writeFileSync(file, `${opening()}\n${table}`);
+  const all = [...kept, ...fresh].sort(byGoal);
+  writeFileSync(file, `${opening()}\n${tableOf(all)}`);
   const text = readFileSync(readme, "utf8");
   const [from, to] = marks.map((mark) => text.indexOf(mark));
   if (from < 0 || to < from) throw new Error(`The README has no place between ${marks.join(" and ")}`);
-  writeFileSync(readme, `${text.slice(0, from + marks[0].length)}\n${table}${text.slice(to)}`);
+  const quoted = tableOf(all.filter(hasGoal));
+  writeFileSync(readme, `${text.slice(0, from + marks[0].length)}\n${quoted}${text.slice(to)}`);
+}
+
+/** Whether a row has something to reach. */
+export function hasGoal(row) {
+  return row[inFile.indexOf("")] !== noGoal;
 }
 
 /** In the order of the goals, what has none last; rows of one goal stay in their order. */
