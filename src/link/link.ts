@@ -34,9 +34,9 @@ function tied(reading: Reading): Graph {
   const sources = uniqueSources(reading.sources, findings);
   const names = withLostCorpora(nameRecords(reading.records, sources, reading.spoilt), reading.used ?? []);
   for (const one of names.findings) findings.push(one);
-  const kept = withoutDangling(names.records, sources, names, findings);
+  const tying = withoutDangling(names.records, sources, names, findings);
 
-  const lists = listsOf(kept);
+  const lists = listsOf(tying);
   const listIn = <L extends ListName>(list: L): readonly Linked<L>[] =>
     (lists.get(list) ?? []) as unknown as readonly Linked<L>[];
   const met = listIn("measurements");
@@ -46,17 +46,19 @@ function tied(reading: Reading): Graph {
   );
   const kinds = dimensionKinds(settings.dimensions, met, dimensionName);
   const anySign = new Set(settings.dimensions.filter((one) => one.anySign).map((one) => one.name));
+  const troubled = new Set<Id>();
   for (const record of met) {
     const name = dimensionName(record.values.dimension);
     const trouble = valueTrouble(record, name, kinds.get(name), anySign.has(name));
     if (!trouble) continue;
     findings.push(trouble);
-    kept.delete(record.id);
+    troubled.add(record.id);
   }
-  if (met.some(({ id }) => !kept.has(id)))
+  const kept = troubled.size === 0 ? tying : new Map([...tying].filter(([id]) => !troubled.has(id)));
+  if (troubled.size > 0)
     lists.set(
       "measurements",
-      met.filter(({ id }) => kept.has(id)),
+      met.filter(({ id }) => !troubled.has(id)),
     );
   const kindOf = (name: string): QuantityKind | null => kinds.get(name) ?? null;
   const equalities = tiesIn(settings, {
@@ -85,7 +87,7 @@ function tied(reading: Reading): Graph {
     sources,
     records: kept,
     ...besideRecords(reading),
-    leftOut: [...names.records.values()].filter((one) => !kept.has(one.id)),
+    leftOut: kept === names.records ? [] : [...names.records.values()].filter((one) => !kept.has(one.id)),
     list: listIn,
     provenance: provenanceOf(kept, sources, authorsOf),
     authorsOf,
@@ -122,14 +124,22 @@ function uniqueSources(all: readonly Source[], findings: Finding[]): ReadonlyMap
   return sources;
 }
 
-/** Drops what refers to nothing, and what cannot do without it, until nothing more is lost. */
+/**
+ * Drops what refers to nothing, and what cannot do without it, until nothing more is lost; where all is well it is the same
+ * map as before, which takes the room of a twentieth of what all records say.
+ */
 function withoutDangling(
   named: ReadonlyMap<Id, AnyLinked>,
   sources: ReadonlyMap<Id, Source>,
   names: ReturnType<typeof nameRecords>,
   findings: Finding[],
-): Map<Id, AnyLinked> {
-  const kept = new Map(named);
+): ReadonlyMap<Id, AnyLinked> {
+  let kept = named;
+  const copied = (): Map<Id, AnyLinked> => {
+    const copy = kept === named ? new Map(named) : (kept as Map<Id, AnyLinked>);
+    kept = copy;
+    return copy;
+  };
   const lost = new Set<Id>();
   const known = { names, sources, lost };
   const checkFirst = checkedAgain(known);
@@ -143,10 +153,10 @@ function withoutDangling(
       const whole =
         checked?.list === "derivations" && round === 0 ? inputReferences(checked, known, said) : true;
       if (checked && whole) {
-        if (checked !== record) kept.set(record.id, checked);
+        if (checked !== record) copied().set(record.id, checked);
         continue;
       }
-      kept.delete(record.id);
+      copied().delete(record.id);
       lost.add(record.id);
       again = true;
     }

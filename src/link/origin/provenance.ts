@@ -3,7 +3,8 @@ import type { Source } from "../../read/bibliography/read.ts";
 import type { Citation } from "../../read/grammar/field.ts";
 import type { AnyLinked, Provenance } from "../graph.ts";
 
-const none: Provenance = { sources: [], via: [], scholars: [], year: null };
+const nothing: readonly Id[] = [];
+const none: Provenance = { sources: nothing, via: nothing, scholars: nothing, year: null };
 
 /** Where each record was said, whose it is, and since when it is in print; passages hand on their own. */
 export function provenanceOf(

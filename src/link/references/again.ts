@@ -4,16 +4,16 @@ import type { AnyLinked } from "../graph.ts";
 import { checkReferences } from "./check.ts";
 import type { Known } from "./points-to.ts";
 
-/** What could be referred to when records were last checked, and those whose every reference led somewhere. */
+/** What could be referred to when records were last checked, and the records of which it is not sure that every reference led somewhere. */
 interface Checked {
   readonly records: ReadonlyMap<Id, AnyLinked>;
   readonly sources: ReadonlyMap<Id, Source>;
-  /** By what they say: a record that moved in its file is another object. */
-  readonly whole: WeakSet<AnyLinked["values"]>;
+  /** All others lead nowhere but to what there was. */
+  readonly unsure: Set<Id>;
 }
 
 /** After an edit nearly all records are as they were, and refer to what is still there: those are not checked again. */
-let before: Checked = { records: new Map(), sources: new Map(), whole: new WeakSet() };
+let before: Checked = { records: new Map(), sources: new Map(), unsure: new Set() };
 
 /** Checks references as `checkReferences` does, for all records of a corpus of which none is lost yet. */
 export function checkedAgain(
@@ -21,13 +21,17 @@ export function checkedAgain(
 ): (record: AnyLinked, known: Known, findings: Finding[]) => AnyLinked | null {
   const { records } = known.names;
   const { sources } = known;
-  const whole = isAllStillThere(before, records, sources) ? before.whole : new WeakSet<AnyLinked["values"]>();
-  before = { records, sources, whole };
+  const was = isAllStillThere(before, records, sources) ? before : null;
+  const unsure = new Set<Id>();
+  before = { records, sources, unsure };
+  // By what it says: a record that moved in its file is another object.
+  const isWhole = ({ id, values }: AnyLinked): boolean =>
+    was?.records.get(id)?.values === values && !was.unsure.has(id);
   return (record, all, findings) => {
-    if (whole.has(record.values)) return record;
+    if (isWhole(record)) return record;
     const told = findings.length;
     const checked = checkReferences(record, all, findings);
-    if (checked === record && findings.length === told && dependsOnIdsAlone(record)) whole.add(record.values);
+    if (checked !== record || findings.length > told || !dependsOnIdsAlone(record)) unsure.add(record.id);
     return checked;
   };
 }
