@@ -2,6 +2,7 @@ import type { Id } from "../../base/finding.ts";
 import type { Json } from "../../base/json.ts";
 import { coded, say } from "../../base/text/said/said.ts";
 import type { Said, Text } from "../../base/text/said/said.ts";
+import { wordMet } from "../decode/met.ts";
 import { dateOfEdtf, dateOfYear } from "./date.ts";
 import type { CslDate } from "./date.ts";
 
@@ -104,8 +105,8 @@ export function cslItem(raw: Raw, id: Id): { readonly csl: CslItem; readonly pro
       level: "note",
       message: say`Unknown type \`${said}\`, read as a document`,
     });
-  const type = cslTypes.has(said) ? said : "document";
-  return { csl: { ...Object.fromEntries(pairs), id, type }, problems };
+  const type = cslTypes.has(said) ? wordMet(said) : "document";
+  return { csl: { ...Object.fromEntries(pairs), id: wordMet(id), type }, problems };
 }
 
 /** The text without the markup that CSL allows in titles. */
@@ -122,7 +123,7 @@ function fieldValue(field: string, value: unknown): Json {
   if (nameFields.has(field)) return nameList(value);
   if (dateFields.has(field)) return cslDate(value);
   if (dataFields.has(field)) return jsonOf(value);
-  if (typeof value === "string") return value;
+  if (typeof value === "string") return wordMet(value);
   if (typeof value === "number") return `${value}`;
   if (Array.isArray(value) && value.every((one) => typeof one === "string" || typeof one === "number"))
     return value.join(", ");
@@ -135,8 +136,8 @@ const knownText: ReadonlySet<string> = new Set(
 
 function nameList(value: unknown): readonly CslName[] | null {
   if (!Array.isArray(value)) return null;
-  const names = value.map(cslName).filter((name) => Object.keys(name).length > 0);
-  return names.length === value.length ? names : null;
+  const names = value.map(cslName);
+  return names.every((name) => Object.keys(name).length > 0) ? names : null;
 }
 
 function cslName(value: unknown): CslName {
@@ -144,7 +145,7 @@ function cslName(value: unknown): CslName {
   if (!isObject(value)) return {};
   const parts = nameParts.flatMap((part) => {
     const said = value[part];
-    return typeof said === "string" && said.trim() !== "" ? [[part, said.trim()] as const] : [];
+    return typeof said === "string" && said.trim() !== "" ? [[part, wordMet(said.trim())] as const] : [];
   });
   const name: CslName = Object.fromEntries(parts);
   return (name.family ?? name.given ?? name.literal) ? name : {};
