@@ -217,9 +217,13 @@ export function measuredOf(record: MeasurementRecord, graph: Graph): Measured {
     ? [...stated.shared, { with: common.with, relative: common.of.value }]
     : stated.shared;
   const bound = state === "preserved" && stated.form !== "at-most";
+  const u = ownU(record);
+  const isAsStated = u === stated.u && digit === stated.digit && shared === stated.shared;
   const quantity = bound
     ? { ...stated, form: "at-least" as const, low: stated.value, high: null, u: null, digit, shared }
-    : { ...stated, u: ownU(record), digit, shared };
+    : isAsStated
+      ? stated
+      : { ...stated, u, digit, shared };
   return {
     id: record.id,
     artefact: values.of,

@@ -54,13 +54,20 @@ export function argumentOf(record: ArgumentRecord, graph: Graph): Argument {
   const { because, therefore, against, strength } = record.values;
   return {
     id: record.id,
-    because: [...new Set(because)],
+    because: eachOnce(because),
     therefore: therefore ?? null,
-    against: [...new Set(against ?? [])],
+    against: eachOnce(against ?? nothing),
     strength: strength ?? "ordinary",
     silent: isSilent(record, graph),
     from: record.id,
   };
+}
+
+const nothing: readonly Id[] = [];
+
+/** Ids without those that stand there twice: the same list where none does. */
+function eachOnce(ids: readonly Id[]): readonly Id[] {
+  return ids.some((id, place) => ids.indexOf(id) < place) ? [...new Set(ids)] : ids;
 }
 
 /** What a number argues: one argument for each claim on which it is not inconclusive. */

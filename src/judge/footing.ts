@@ -62,6 +62,8 @@ interface Under {
   readonly claims: readonly Id[];
 }
 
+const nothing: readonly Id[] = [];
+
 /** An argument that is the same object leans on what it leant on. */
 const known = new WeakMap<Argument, Under>();
 
@@ -75,11 +77,12 @@ function underArgument(argument: Argument, graph: Graph, counts: (id: Id) => boo
     (list: ListName): ((one: AnyLinked) => boolean) =>
     (one) =>
       one.list === list;
+  const claims = premises.filter(is("claims")).map(({ id }) => id);
   const under = {
     seen: premises.some((one) => !is("claims")(one) && !is("positions")(one) && !isSilence(one)),
     silence: premises.some(isSilence),
     word: premises.some(is("positions")),
-    claims: premises.filter(is("claims")).map(({ id }) => id),
+    claims: claims.length === 0 ? nothing : claims,
   };
   if (counts === everyRecord) known.set(argument, under);
   return under;

@@ -41,10 +41,11 @@ interface About {
 }
 
 function aboutIn(graph: Graph): About {
+  const nameOf = remembered((written) => folded(graph.dimensionName(written)));
   const measured = new Map<Id, { readonly id: Id; readonly dimension: string }[]>();
   const others = new Map<Id, Id[]>();
   for (const { id, values } of graph.list("measurements")) {
-    const one = { id, dimension: folded(graph.dimensionName(values.dimension)) };
+    const one = { id, dimension: nameOf(values.dimension) };
     measured.set(values.of, [...(measured.get(values.of) ?? []), one]);
   }
   for (const { id, values } of graph.list("observations"))
