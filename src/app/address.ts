@@ -4,6 +4,7 @@ import type { Lens } from "../build.ts";
 import { suppositionIn, suppositionText } from "../link/suppose/supposition.ts";
 import type { Supposition } from "../link/suppose/supposition.ts";
 import type { VisitAsked } from "../show/desk/visit/asked.ts";
+import type { Most } from "../show/scholars/matrix.ts";
 import { language } from "./words/reader/language.ts";
 import type { Wanted } from "./worker/messages.ts";
 
@@ -48,7 +49,7 @@ const pagesAt: Readonly<Record<string, (id: string, query: URLSearchParams) => W
   workbench: (_, query) => ({ page: "workbench", of: query.get("of") }),
   scholars: (_, query) => ({
     page: "scholars",
-    most: query.has("look") ? Number(/^\d{1,6}$/.exec(query.get("questions") ?? "")?.[0] ?? 20) : 0,
+    most: query.has("look") ? matrixAsked(query.get("questions")) : { questions: 0 },
   }),
   scholar: (id) => (id === "" ? null : { page: "scholar", id }),
   history: () => ({ page: "history" }),
@@ -100,6 +101,14 @@ const pagesAt: Readonly<Record<string, (id: string, query: URLSearchParams) => W
   new: (list, query) => ({ page: "form", list, record: null, presets: presetsIn(query) }),
   edit: (id) => (id === "" ? null : { page: "form", list: null, record: id, presets: [] }),
 };
+
+/** So many cells of the scholars' matrix are told before more of a large one is asked for. */
+const firstCells = 8000;
+
+/** How much of the matrix an address asks for: so many questions, else as many as can be looked over. */
+function matrixAsked(questions: string | null): Most {
+  return /^\d{1,6}$/.test(questions ?? "") ? { questions: Number(questions) } : { cells: firstCells };
+}
 
 /** The page that a path means; anything else is the contents. */
 export function wantedAt(path: string, query: URLSearchParams): Wanted {

@@ -7,6 +7,7 @@ import { outlinePage } from "../../src/show/pages/outline/outline.ts";
 import type { OutlineLine } from "../../src/show/pages/outline/outline.ts";
 import { netOf } from "../../src/show/map/section/net/net.ts";
 import { wholesUnder, wholesUnderMany } from "../../src/show/map/section/net/reach.ts";
+import { scholarsPage } from "../../src/show/scholars/scholars.ts";
 import { reportOf } from "../../src/show/report/report.ts";
 import { plugins } from "../../plugins/index.ts";
 import { corpusOf } from "../make-corpus/corpus.ts";
@@ -89,4 +90,22 @@ test("what many claims come down to is what all of them together come down to", 
     expect(wholesUnderMany(net, some)).toEqual(wholesUnder(net, some));
   }
   expect(wholesUnderMany(net, all).size).toBeGreaterThan(1);
+});
+
+test("a matrix told in part is the beginning of the whole, of no more cells than are asked for but in one question", () => {
+  const { matrix: whole, scholars } = scholarsPage(model);
+  const columns = scholars.filter(({ claims }) => claims > 0).length;
+  expect(whole.groups.length).toBeGreaterThan(5);
+  expect(whole.more).toBe(0);
+  for (const most of [
+    ...[0, 1, 3].map((questions) => ({ questions })),
+    ...[0, 40 * columns, 100_000_000].map((cells) => ({ cells })),
+  ]) {
+    const { groups, more } = scholarsPage(model, most).matrix;
+    expect(groups).toEqual(whole.groups.slice(0, groups.length));
+    expect(groups.length + more).toBe(whole.groups.length);
+    const cells = groups.flatMap(({ rows }) => rows.flatMap((row) => row.cells)).length;
+    if ("questions" in most) expect(groups).toHaveLength(most.questions);
+    else expect(groups.length === 1 || cells <= most.cells).toBe(true);
+  }
 });

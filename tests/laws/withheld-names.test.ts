@@ -150,7 +150,7 @@ function pagesOf(checked: Checked<Model>): ReadonlyMap<string, string> {
     { page: "artefacts", draw: ["bowl-1", "bowl-2"] },
     { page: "numbers" },
     { page: "workbench", of: null },
-    { page: "scholars", most: 20 },
+    { page: "scholars", most: { questions: 20 } },
     { page: "history" },
     ...["review", "application"].map((kind): Wanted => ({
       page: "telling",

@@ -22,6 +22,7 @@ import { outlinePage } from "../../show/pages/outline/outline.ts";
 import { questionPage } from "../../show/pages/question.ts";
 import { sheetOf } from "../../show/pages/sheet.ts";
 import { scholarPage } from "../../show/scholars/scholar.ts";
+import type { Most } from "../../show/scholars/matrix.ts";
 import { scholarsPage } from "../../show/scholars/scholars.ts";
 import { standpointsPage } from "../../show/judged/standpoints/page.ts";
 import { inLanguage } from "../words/reader/tongues.ts";
@@ -72,8 +73,8 @@ export const pages = {
   numbers: ({ model }: Desk) => numbersPage(model, plugins),
   number: ({ model, memo }: Desk, { id }: OfOne) => numberPage(model, plugins, memo, id),
   workbench: (desk: Desk, { of }: { readonly of: string | null }) => workbenchAt(desk, of),
-  scholars: ({ model }: Desk, { most }: { readonly most: number }) =>
-    scholarsPage(model, model.graph.records.size < large ? Infinity : most),
+  scholars: ({ model }: Desk, { most }: { readonly most: Most }) =>
+    model.graph.records.size < large ? scholarsPage(model) : scholarsPage(model, most),
   scholar: ({ model, findings, texts }: Desk, { id }: OfOne) => scholarPage(model, findings, texts, id),
   history: ({ model, through, need }: Desk) => {
     const { told, missing } = through(model, "growing");

@@ -45,12 +45,15 @@ export interface Matrix {
   readonly more: number;
 }
 
+/** How much of a matrix is told: so many questions, or as many as come to so many cells, but one. */
+export type Most = { readonly questions: number } | { readonly cells: number };
+
 /** The matrix for scholars in the order given; answers always have a row, other claims when a stance is recorded. */
 export function matrixOf(
   model: Reported,
   scholars: readonly Id[],
   taken: readonly Taken[],
-  most = Infinity,
+  most: Most = { questions: Infinity },
 ): Matrix {
   const { graph, judgement } = model;
   const cells = new Map(taken.map((one) => [`${one.scholar}\n${one.claim}`, cellOf(one)]));
@@ -59,13 +62,21 @@ export function matrixOf(
   let without = 0;
   let more = 0;
   let told = 0;
+  let cellsTold = 0;
+  const isFull = (rows: number): boolean =>
+    "questions" in most
+      ? told >= most.questions
+      : told > 0 && cellsTold + rows * scholars.length > most.cells;
   const groups = claimsByQuestion(graph, judgement).flatMap((group): readonly RowGroup[] => {
     const answers = answersOf(graph, group.question);
     const rows: Row[] = [];
     const claims = group.claims.filter((claim) => answers.includes(claim) || known.has(claim));
     without += group.claims.length - claims.length;
-    if (claims.length > 0 && told >= most) more++;
-    else if (claims.length > 0) told++;
+    if (claims.length > 0 && (more > 0 || isFull(claims.length))) more++;
+    else if (claims.length > 0) {
+      told++;
+      cellsTold += claims.length * scholars.length;
+    }
     for (const claim of more > 0 ? [] : claims) {
       const row = scholars.map((scholar) => cells.get(`${scholar}\n${claim}`) ?? null);
       const above = rows.at(-1)?.claim;

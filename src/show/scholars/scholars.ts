@@ -9,7 +9,7 @@ import { withheldIn } from "../withhold.ts";
 import { activeYears } from "./active.ts";
 import type { Years } from "./active.ts";
 import { matrixOf } from "./matrix.ts";
-import type { Matrix } from "./matrix.ts";
+import type { Matrix, Most } from "./matrix.ts";
 import { takenIn } from "./taken.ts";
 import type { Taken } from "./taken.ts";
 
@@ -44,8 +44,8 @@ export interface ScholarsPage {
   readonly years: readonly number[];
 }
 
-/** The page of all scholars, in the order in which they came into print; the matrix has the claims of so many questions. */
-export function scholarsPage(model: Reported, most = Infinity): ScholarsPage {
+/** The page of all scholars, in the order in which they came into print; the matrix has as much as is asked for. */
+export function scholarsPage(model: Reported, most?: Most): ScholarsPage {
   const { graph, judgement, lens } = model;
   const withheld = withheldIn(graph);
   const taken = takenIn(graph, judgement);

@@ -20,7 +20,7 @@ export function positionsSection(sight: Sight): readonly Block[] {
   const { model, graph } = sight;
   const taken = takenIn(graph, model.judgement).filter(({ claim }) => sight.listed(claim));
   // Of the page of scholars the order of the scholars alone is wanted, and none of its rows.
-  return scholarsPage(model, 0).scholars.flatMap(({ id, name }) => {
+  return scholarsPage(model, { questions: 0 }).scholars.flatMap(({ id, name }) => {
     const own = taken.filter((one) => one.scholar === id);
     if (own.length === 0) return [];
     const stated = statedBy(sight, datedLine(model, own, null).tracks);
