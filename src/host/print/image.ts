@@ -1,12 +1,13 @@
 import { closeSync, readSync } from "node:fs";
 import { say } from "../../base/text/said/said.ts";
 import type { Text } from "../../base/text/said/said.ts";
+import { endlessIn } from "../../show/artefacts/picture/endless/endless.ts";
 import { openEnclosed } from "../enclosed.ts";
+import { drawnApart } from "./images/apart.ts";
 import { cleanSvg } from "./images/drawing.ts";
 import { cleanJpeg } from "./images/jpeg.ts";
 import type { CleanJpeg } from "./images/jpeg.ts";
 import { cleanPng } from "./images/png-chunks.ts";
-import { canBeDrawn } from "./images/trial.ts";
 
 /** A picture of the corpus as it may be handed on: nothing is left in it but what is seen. */
 export interface ImageFile {
@@ -61,9 +62,20 @@ function bytesOf(folder: string, file: string): Uint8Array | null {
   }
 }
 
+/** As what a drawing is tried, and how long that may take in ms: a hundred times as long as what a busy plan takes. */
+const [trial, patience] = [
+  { fitTo: { mode: "width", value: 1000 }, font: { loadSystemFonts: false } } as const,
+  10_000,
+];
+
 async function svgImage(bytes: Uint8Array, file: string): Promise<ImageFile | { readonly refused: Text }> {
   const clean = cleanSvg(new TextDecoder().decode(bytes), innerImages());
-  if (clean === null || !(await canBeDrawn(clean.svg)))
+  const why = clean && endlessIn(clean.svg);
+  if (why === "repeated")
+    return { refused: say`Unexpected drawing \`${file}\` that repeats itself, expected fewer parts` };
+  if (why === "filtered")
+    return { refused: say`Unexpected filters in drawing \`${file}\`, expected none that take so long` };
+  if (clean === null || (await drawnApart(clean.svg, trial, patience)) === null)
     return { refused: say`Unreadable drawing \`${file}\`, expected an SVG` };
   const { svg, width, height } = clean;
   return { type: "image/svg+xml", bytes: new TextEncoder().encode(svg), width, height };

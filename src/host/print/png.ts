@@ -1,4 +1,6 @@
+import type { ResvgRenderOptions } from "@resvg/resvg-js";
 import { allPrintFonts } from "./fonts.ts";
+import { drawnApart } from "./images/apart.ts";
 import { settled } from "./text/settled.ts";
 
 /** How large a picture is printed: its width in mm, and how many dots an inch has. */
@@ -8,9 +10,20 @@ export interface Printed {
 }
 
 /** Draws an SVG as a PNG on white with the bundled fonts alone; the file says how many dots an inch has. */
-export async function pngOf(svg: string, { width, dpi }: Printed): Promise<Uint8Array> {
+export async function pngOf(svg: string, printed: Printed): Promise<Uint8Array> {
   const { Resvg } = await import("@resvg/resvg-js");
-  const drawn = new Resvg(settled(svg).svg, {
+  const drawn = new Resvg(settled(svg).svg, optionsFor(printed));
+  return withResolution(drawn.render().asPng(), printed.dpi);
+}
+
+/** The same of a drawing of the corpus, which nobody knows; null where it takes longer, in ms, than many times what a busy plan takes at its finest. */
+export async function pngApart(svg: string, printed: Printed, patience = 30_000): Promise<Uint8Array | null> {
+  const png = await drawnApart(settled(svg).svg, optionsFor(printed), patience);
+  return png && withResolution(png, printed.dpi);
+}
+
+function optionsFor({ width, dpi }: Printed): ResvgRenderOptions {
+  return {
     fitTo: { mode: "width", value: Math.round((width / 25.4) * dpi) },
     background: "#ffffff",
     font: {
@@ -20,8 +33,7 @@ export async function pngOf(svg: string, { width, dpi }: Printed): Promise<Uint8
       sansSerifFamily: "Source Sans 3",
       serifFamily: "Source Serif 4",
     },
-  });
-  return withResolution(drawn.render().asPng(), dpi);
+  };
 }
 
 /** Puts the resolution into a PNG: a `pHYs` chunk behind the header, in dots per metre. */

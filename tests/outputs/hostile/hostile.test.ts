@@ -12,6 +12,7 @@ import { write } from "../../../src/cli/write/write.ts";
 import { readCorpusFolder } from "../../../src/host/corpus-folder.ts";
 import { computingHere, emptyMemo, evaluate } from "../../../src/host/evaluate.ts";
 import { imageOf } from "../../../src/host/print/image.ts";
+import { pngApart, pngOf } from "../../../src/host/print/png.ts";
 import { takenAmong } from "../../../src/host/telling/files/place.ts";
 import type { Asked, Told } from "../../../src/host/telling/kind.ts";
 import { kinds } from "../../../src/host/telling/kinds.ts";
@@ -141,7 +142,6 @@ test("a drawing that cannot be drawn is none, and takes nothing down with it", a
     (_, n) => `<g id="u${n + 1}">${`<use href="#u${n}"/>`.repeat(10)}</g>`,
   ).join("");
   const drawings = {
-    multiplied: svg(`<g id="u0"><rect width="1" height="1"/></g>${uses}<use href="#u9"/>`),
     deep: svg(`${"<g>".repeat(20_000)}${"</g>".repeat(20_000)}`),
     slim: svg("", 'viewBox="0 0 1 1000000000"'),
     sizeless: svg("", 'width="0" height="0"'),
@@ -151,7 +151,19 @@ test("a drawing that cannot be drawn is none, and takes nothing down with it", a
     expect(await picture(`${name}.svg`, drawing)).toBe(
       `Unreadable drawing \`images/${name}.svg\`, expected an SVG`,
     );
-  expect(await picture("plain.svg", svg('<rect width="2" height="2"/>'))).toBe("image/svg+xml");
+  const blurs = (n: number): string =>
+    svg(
+      `<filter id="f">${'<feGaussianBlur stdDeviation="1"/>'.repeat(n)}</filter><rect width="4" height="4" filter="url(#f)"/>`,
+    );
+  const multiplied = svg(`<g id="u0"><rect width="1" height="1"/></g>${uses}<use href="#u9"/>`);
+  expect(await picture("multiplied.svg", multiplied)).toMatch(/^Unexpected drawing .* repeats itself/);
+  expect(await picture("blurred.svg", blurs(300))).toMatch(/^Unexpected filters in drawing/);
+  const plain = svg('<rect width="2" height="2"/>');
+  expect(await picture("plain.svg", plain)).toBe("image/svg+xml");
+  // What is drawn as a trial may still take long at the size in which it is printed.
+  expect(await pngApart(blurs(9), { width: 190, dpi: 1200 }, 400)).toBeNull();
+  const printed = { width: 20, dpi: 300 };
+  expect(await pngApart(plain, printed)).toEqual(await pngOf(plain, printed));
 });
 
 /** A PNG of black and white that says it is so large (PNG 3, 11.2.1). */

@@ -6,7 +6,7 @@ import { print } from "../../../write/pen/palette.ts";
 import { drawingInEnglish, drawnOn } from "../../../write/telling/slides/drawn.ts";
 import { svgOnSlide } from "../../../write/telling/slides/svg.ts";
 import { imageOf } from "../../print/image.ts";
-import { pngOf } from "../../print/png.ts";
+import { pngApart, pngOf } from "../../print/png.ts";
 import { svgDocument } from "../../print/svg-document.ts";
 
 /** Dots to the inch of the raster that stands in for a vector: 1920 across a wide slide. */
@@ -56,12 +56,8 @@ async function imageIn(folder: string, file: string): Promise<SlidePicture | nul
   if (type === "image/jpeg") return { svg: null, png: null, jpeg: bytes, ...size };
   if (type === "image/png") return { svg: null, png: bytes, jpeg: null, ...size };
   const svg = new TextDecoder().decode(bytes);
-  return {
-    svg,
-    png: await pngOf(svg, { width: 320 * Math.min(1, width / height), dpi }),
-    jpeg: null,
-    ...size,
-  };
+  const png = await pngApart(svg, { width: 320 * Math.min(1, width / height), dpi });
+  return png && { svg, png, jpeg: null, ...size };
 }
 
 /** An image is fitted into its box from above: as far as this it is enlarged. */

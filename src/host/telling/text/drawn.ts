@@ -6,7 +6,7 @@ import { pictureSvg } from "../../../write/pictures/picture.ts";
 import type { Drawn, DrawnPlates } from "../../../write/telling/drawn.ts";
 import type { SetText } from "../../../write/telling/set/set-text.ts";
 import { imageOf } from "../../print/image.ts";
-import { pngOf } from "../../print/png.ts";
+import { pngApart, pngOf } from "../../print/png.ts";
 import { svgDocument } from "../../print/svg-document.ts";
 import type { Told } from "../kind.ts";
 import { outlined } from "./outlined.ts";
@@ -28,21 +28,23 @@ export async function drawnPlates(
   for (const block of set.blocks) {
     if (block.is !== "plate") continue;
     const { picture } = block;
-    const one =
-      picture.is === "image"
-        ? await imageDrawn(folder, model.graph, picture.file)
-        : linesDrawn(picture, block.number);
-    if (one !== null) drawn.set(block.number, await finished(one, inPixels));
+    const isOurs = picture.is !== "image";
+    const one = isOurs
+      ? linesDrawn(picture, block.number)
+      : await imageDrawn(folder, model.graph, picture.file);
+    const whole = one && (await finished(one, inPixels ? (isOurs ? pngOf : pngApart) : null));
+    if (whole !== null) drawn.set(block.number, whole);
   }
   return drawn;
 }
 
-/** Lines with their letters as shapes, and in pixels where that is asked for. */
-async function finished(one: Drawn, inPixels: boolean): Promise<Drawn> {
+/** Lines with their letters as shapes, and in pixels where that is asked for; null where they cannot be. */
+async function finished(one: Drawn, inPixels: typeof pngApart | null): Promise<Drawn | null> {
   const { svg, width } = one;
   if (svg === null) return one;
-  const raster = inPixels ? ({ type: "png", bytes: await pngOf(svg, { width, dpi }) } as const) : null;
-  return { ...one, svg: await outlined(svg), raster };
+  const bytes = inPixels && (await inPixels(svg, { width, dpi }));
+  if (inPixels && bytes === null) return null;
+  return { ...one, svg: await outlined(svg), raster: bytes && { type: "png", bytes } };
 }
 
 function linesDrawn(picture: Exclude<Picture, { readonly is: "image" }>, number: number): Drawn {

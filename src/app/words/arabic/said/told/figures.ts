@@ -8,6 +8,12 @@ export const figuresSaid: ArabicCatalogue = {
   "Unexpected kind of picture `{0}`, expected a PNG, a JPEG or an SVG":
     "غير متوقَّع: نوع الصورة `{0}`؛ والمتوقَّع: PNG أو JPEG أو SVG",
   "Unreadable drawing `{0}`, expected an SVG": "رسم لا يُقرأ: `{0}`؛ والمتوقَّع: SVG",
+  "Unexpected drawing `{0}` that repeats itself, expected fewer parts":
+    "غير متوقَّع: رسم `{0}` يكرّر نفسه؛ والمتوقَّع: أجزاء أقل",
+  "Unexpected filters in drawing `{0}`, expected none that take so long":
+    "غير متوقَّع: مرشّحات في الرسم `{0}`؛ والمتوقَّع: ألا يستغرق رسمها كل هذا الوقت",
+  "Unexpected drawing `{0}`, expected one that is drawn sooner":
+    "غير متوقَّع: الرسم `{0}`؛ والمتوقَّع: رسم يُرسم في وقت أقصر",
   "The corpus cannot be read without its lens.": "لا يمكن قراءة المدوّنة من غير عدستها.",
   "Nothing to draw, expected a number that was computed": "لا شيء يُرسم؛ والمتوقَّع: رقم محسوب",
   "Nothing to draw of `{0}`, expected a number that was computed and has a figure":
