@@ -67,7 +67,8 @@ const nothing: readonly Id[] = [];
 
 /** Ids without those that stand there twice: the same list where none does. */
 function eachOnce(ids: readonly Id[]): readonly Id[] {
-  return ids.some((id, place) => ids.indexOf(id) < place) ? [...new Set(ids)] : ids;
+  const once = new Set(ids);
+  return once.size === ids.length ? ids : [...once];
 }
 
 /** What a number argues: one argument for each claim on which it is not inconclusive. */
