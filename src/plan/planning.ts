@@ -40,7 +40,7 @@ export function planOf(bench: PlanBench): PlanFound {
   return atOnce(planning(bench));
 }
 
-/** Makes the plan in slices: yields after each examination, so that the caller can show how far it is, or leave it. */
+/** Makes the plan in slices: yields after each outcome of each examination, so that the caller can show how far it is, or leave it. */
 export function* planning(given: PlanBench): Generator<PlanProgress, PlanFound> {
   const bench = ofTheRecord(given);
   const { graph } = bench;
@@ -58,7 +58,7 @@ export function* planning(given: PlanBench): Generator<PlanProgress, PlanFound> 
     ...recorded.map((one) => ({ examination: one, reason: null })),
     ...suggested,
   ]) {
-    const found = thought(examination, reason);
+    const found = yield* telling(thought(examination, reason), { done: planned.length, of });
     for (const run of found.missing) missing.set(run.key, run);
     planned.push(found.planned);
     yield { done: planned.length, of };
@@ -120,13 +120,13 @@ function ofTheRecord(given: PlanBench): PlanBench {
   return { ...given, graph, lens, derivations, judgement: judge(graph, derivations, lens) };
 }
 
-/** Prepared once: thinks one examination through. */
+/** Prepared once: thinks one examination through, and yields between its outcomes. */
 function thinkingOn(
   bench: PlanBench,
 ): (
   examination: Examination,
   reason: Reason | null,
-) => { readonly planned: Planned; readonly missing: readonly Run[] } {
+) => Generator<void, { readonly planned: Planned; readonly missing: readonly Run[] }> {
   const { graph } = bench;
   const consequence = consequencesOn(bench);
   const expectation = expectationsIn(bench);
@@ -134,20 +134,17 @@ function thinkingOn(
   const answers = new Set(graph.list("questions").flatMap((one) => one.values.answers));
   const isClaim = (id: Id): boolean => graph.records.get(id)?.list === "claims";
 
-  return (examination, reason) => {
+  return function* (examination, reason) {
     const missing: Run[] = [];
-    const outcomes = examination.outcomes.map((outcome): PlannedOutcome => {
+    const outcomes: PlannedOutcome[] = [];
+    for (const outcome of examination.outcomes) {
+      if (outcomes.length > 0) yield;
       const { missing: runs, ...found } = consequence(examination, outcome);
       missing.push(...runs);
       const { id, text } = outcome;
-      return {
-        id,
-        text,
-        probability: shownOutcome(outcome, shown).probability,
-        decides: decided(found.changes),
-        ...found,
-      };
-    });
+      const { probability } = shownOutcome(outcome, shown);
+      outcomes.push({ id, text, probability, decides: decided(found.changes), ...found });
+    }
     const decides = [...new Set(outcomes.flatMap((one) => one.decides))].sort(byText);
     const { flips, discriminates } = contrastOf(
       outcomes.map(
