@@ -115,18 +115,14 @@ export function decoderFor(
   ): readonly unknown[] | null => {
     if (node.is === "map") return wrong(node, say`a value or a list of values`);
     const entries = node.is === "list" ? node.items : [node];
-    const [only] = entries;
-    if (only && entries.length === 1) {
-      const read = leaf(type, only, leaves);
-      return read !== null ? listOfOne(read) : whole ? null : [];
-    }
     const good: unknown[] = [];
     for (const entry of entries) {
       const read = leaf(type, entry, leaves);
       if (read !== null) good.push(read);
     }
     // A list that grew has room for seventeen, and hundreds of thousands of one or two are kept: hence the copy.
-    return whole && good.length < entries.length ? null : good.slice();
+    if (whole && good.length < entries.length) return null;
+    return good.length === 1 ? listOfOne(good[0]) : good.slice();
   };
 
   const mapOf = (
