@@ -18,6 +18,7 @@ import {
 import type { SourceFile } from "../read/source-file.ts";
 import { textSeen } from "./desk/files/known.ts";
 import { filesUsed } from "./desk/files/used.ts";
+import type { Earlier } from "./desk/files/used.ts";
 
 /** Paths of the files that can say something about a corpus, with the most bytes that are read of one. */
 const readable: readonly (readonly [RegExp, number])[] = [
@@ -67,12 +68,16 @@ export function readCorpusFolder(folder: string, earlier?: Earlier): readonly So
   }
   const files = filesBelow(folder, () => true, earlier);
   const main = files.find(({ path }) => path === "corpus.yaml");
-  return [...files, ...filesTaken(folder, main)].sort((a, b) => inPathOrder(a.path, b.path));
+  return [...files, ...filesTaken(folder, main, earlier)].sort((a, b) => inPathOrder(a.path, b.path));
 }
 
 /** The files that are taken from, as they now are, of the corpora that a `corpus.yaml` of the folder uses. */
-export function filesTaken(folder: string, main: SourceFile | undefined): readonly SourceFile[] {
-  return filesUsed(folder, main, filesBelow);
+export function filesTaken(
+  folder: string,
+  main: SourceFile | undefined,
+  earlier?: Earlier,
+): readonly SourceFile[] {
+  return filesUsed(folder, main, filesBelow, earlier);
 }
 
 /** The files of the one corpus in a folder, those whose paths are wanted, in no order. */
@@ -85,9 +90,6 @@ function filesBelow(
   walk(folder, "", files, { wanted, earlier });
   return files;
 }
-
-/** Is told what the disk says of a file, and gives the file where it is known without being read. */
-export type Earlier = (path: string, about: Stats) => SourceFile | null;
 
 /** One file of a corpus as it now is; null where there is none of that path, or none that is read. */
 export function fileIn(folder: string, path: string): SourceFile | null {

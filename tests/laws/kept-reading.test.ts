@@ -185,3 +185,24 @@ test("what JSON would change is not kept", () => {
     expect(one && !("prose" in one.read) && packedRead(path, one.read)).toBe(null);
   }
 });
+
+test("files of a corpus that is used are kept and known again, and one that was changed is read anew", () => {
+  const beside = join(dirname(folder), "register");
+  mkdirSync(beside);
+  const put = (path: string, text: string): void => writeFileSync(join(beside, path), text);
+  put("corpus.yaml", "format: 1\ntitle: A register\nbibliography: [register.bib]\n");
+  put("register.bib", "@book{hale-1896, title = {A register of rings}, date = {1896}}\n");
+  put("things.yaml", "artefacts:\n  - { id: ring-z, name: The last ring }\n");
+  const main = join(folder, "corpus.yaml");
+  writeFileSync(main, `${readFileSync(main, "utf8")}use: [{ as: reg, folder: ../register }]\n`);
+  const kept = reopened();
+  expect(knownAgain(kept)).toBe(kept.files().length);
+  expect(kept.files().map(({ path }) => path)).toContain("../register/things.yaml");
+  expect([...kept.memo.keys()].filter((key) => key.includes("\n../register/"))).toHaveLength(2);
+  expect(readBy(kept)).toEqual(readCold());
+  put("things.yaml", "artefacts:\n  - { id: ring-z, name: The next ring }\n");
+  const again = opened();
+  expect(wordsOf(readBy(again)) === wordsOf(readCold())).toBe(true);
+  expect(wordsOf(readBy(again))).toContain("The next ring");
+  expect(knownAgain(again)).toBe(again.files().length - 1);
+});

@@ -1,4 +1,5 @@
 import { realpathSync } from "node:fs";
+import type { Stats } from "node:fs";
 import { dirname, join } from "node:path";
 import { say } from "../../../base/text/said/said.ts";
 import type { Text } from "../../../base/text/said/said.ts";
@@ -8,8 +9,15 @@ import type { SourceFile } from "../../../read/source-file.ts";
 import { nodeDisk } from "../disk.ts";
 import { kindsSeen } from "../refusal.ts";
 
+/** Is told what the disk says of a file, and gives the file where it is known without being read. */
+export type Earlier = (path: string, about: Stats) => SourceFile | null;
+
 /** Finds the files below a folder, named by their paths in it, whose paths are wanted. */
-export type FilesBelow = (folder: string, wanted: (path: string) => boolean) => readonly SourceFile[];
+export type FilesBelow = (
+  folder: string,
+  wanted: (path: string) => boolean,
+  earlier: Earlier,
+) => readonly SourceFile[];
 
 /** The corpora that a `corpus.yaml` uses, each where it is on the disk. */
 function foldersUsed(
@@ -28,19 +36,27 @@ export function foldersBeside(folder: string, main: SourceFile | undefined): rea
 /**
  * The files of the corpora that a corpus uses from which something is taken, named from its folder: the settings, the
  * files of records, and the bibliographies and tables of artefacts that the settings name. No link is followed, and what
- * those corpora use themselves is not looked for.
+ * those corpora use themselves is not looked for. `earlier` is asked by those names.
  */
 export function filesUsed(
   folder: string,
   main: SourceFile | undefined,
   below: FilesBelow,
+  earlier: Earlier = () => null,
 ): readonly SourceFile[] {
   return foldersUsed(folder, main).flatMap((use) => {
-    const named = (one: SourceFile): SourceFile => ({ ...one, path: `${use.folder}/${one.path}` });
+    const known = new Set<SourceFile>();
+    const knownThere: Earlier = (path, about) => {
+      const one = earlier(`${use.folder}/${path}`, about);
+      if (one) known.add(one);
+      return one;
+    };
+    const named = (one: SourceFile): SourceFile =>
+      known.has(one) ? one : { ...one, path: `${use.folder}/${one.path}` };
     if (nodeDisk.see(use.at) === null) return [];
     const trouble = troubleWith(folder, use);
     if (trouble !== null) return [named({ path: "corpus.yaml", text: "", problem: trouble })];
-    const [found] = below(use.at, (path) => path === "corpus.yaml");
+    const [found] = below(use.at, (path) => path === "corpus.yaml", knownThere);
     if (!found) return [];
     const settings = { ...found, path: "corpus.yaml" };
     const read = settings.problem === undefined ? readSettings(settings).settings : null;
@@ -48,7 +64,7 @@ export function filesUsed(
     // The disk may have the letters of a name whole or in parts.
     const wanted = new Set([...read.bibliography, ...read.artefactTables].map((one) => one.normalize("NFC")));
     const isTaken = (path: string): boolean => /\.ya?ml$/u.test(path) || wanted.has(path.normalize("NFC"));
-    return below(use.at, isTaken).map(named);
+    return below(use.at, isTaken, knownThere).map(named);
   });
 }
 
