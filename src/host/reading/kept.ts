@@ -2,10 +2,9 @@ import { statSync } from "node:fs";
 import type { Stats } from "node:fs";
 import { basename, dirname } from "node:path";
 import { fileURLToPath } from "node:url";
-import type { Json } from "../../base/json.ts";
 import { inEnglish } from "../../base/text/said/english.ts";
 import { say } from "../../base/text/said/said.ts";
-import { packedRead, unpackedRead } from "../../read/decode/kept/kept.ts";
+import { canBeKept } from "../../read/decode/kept/kept.ts";
 import { memoKey, partsOf } from "../../read/read.ts";
 import type { ReadMemo } from "../../read/read.ts";
 import type { SourceFile } from "../../read/source-file.ts";
@@ -17,7 +16,7 @@ import { isOfDisk } from "../desk/refusal.ts";
 import { cacheFileFor } from "../memo-store.ts";
 import type { Keeping } from "../memo-store.ts";
 import { isAsItWas, packed, stampOf, unpacked } from "./pack.ts";
-import type { PackedFile, PackedRead, Stamp } from "./pack.ts";
+import type { PackedFile, Stamp } from "./pack.ts";
 
 /** A corpus's folder, with what was read of it the last time. */
 export interface KeptReading {
@@ -67,12 +66,9 @@ export function keptReading(folder: string, given: Partial<Place> = {}): KeptRea
     return now.flatMap(({ path, text, problem }) => {
       const stamp = stamps.get(path);
       if (stamp === undefined || problem !== undefined) return [];
-      const before = known.get(path);
-      const asBefore = before?.text === text ? before.reads : [];
       const manner = manners.get(path);
-      const same = asBefore.find((one) => one.manner === manner);
-      const read = manner === undefined ? null : (same ?? jsonOf(path, text, manner, memo));
-      return [{ path, text, stamp, reads: read ? [read] : [] }];
+      const said = manner === undefined ? null : saidOf({ path, text }, manner, memo);
+      return [{ path, text, stamp, said }];
     });
   };
   return {
@@ -89,7 +85,7 @@ export function keptReading(folder: string, given: Partial<Place> = {}): KeptRea
       const next = kept();
       const isNew = next.length !== known.size || !next.every((one) => isSame(one, known.get(one.path)));
       if (isNew) put(place, packed(place.edition, next));
-      // What was kept takes twice the room of the texts, and is done with.
+      // What was kept is done with; the memo may have gone on to other texts.
       known.clear();
       sources.clear();
     },
@@ -129,11 +125,8 @@ function loaded({ file, edition, disk, tell }: Place): readonly PackedFile[] {
   }
 }
 
-function remember({ path, text, reads }: PackedFile, memo: ReadMemo): void {
-  for (const { manner, json } of reads) {
-    const read = unpackedRead(JSON.parse(json()) as Json, { path, text });
-    memo.set(memoKey(manner, path), [{ text, read }]);
-  }
+function remember({ path, text, said }: PackedFile, memo: ReadMemo): void {
+  if (said) memo.set(memoKey(said.manner, path), [{ text, read: said.read }]);
 }
 
 /** The manner in which each file was read last: another than before is put into the memo behind it. */
@@ -146,10 +139,10 @@ function mannersIn(memo: ReadMemo): ReadonlyMap<string, string> {
   return manners;
 }
 
-function jsonOf(path: string, text: string, manner: string, memo: ReadMemo): PackedRead | null {
+/** What a text was read to say, where it can be kept. */
+function saidOf({ path, text }: SourceFile, manner: string, memo: ReadMemo): PackedFile["said"] {
   const one = memo.get(memoKey(manner, path))?.find((it) => it.text === text);
-  const said = one && !("prose" in one.read) ? packedRead(path, one.read) : null;
-  return said === null ? null : { manner, json: () => JSON.stringify(said) };
+  return one && canBeKept(path, one.read) ? { manner, read: one.read } : null;
 }
 
 function isSame(one: PackedFile, other: PackedFile | undefined): boolean {
@@ -157,8 +150,7 @@ function isSame(one: PackedFile, other: PackedFile | undefined): boolean {
     other !== undefined &&
     one.text === other.text &&
     JSON.stringify(one.stamp) === JSON.stringify(other.stamp) &&
-    one.reads.length === other.reads.length &&
-    one.reads.every(({ manner }, place) => manner === other.reads[place]?.manner)
+    one.said?.manner === other.said?.manner
   );
 }
 

@@ -1,22 +1,23 @@
 import { createHash } from "node:crypto";
 import type { Stats } from "node:fs";
+import { packedRead, unpackedRead } from "../../read/decode/kept/kept.ts";
+import type { FileSources } from "../../read/decode/kept/kept.ts";
+import { packing } from "../../read/decode/kept/packing.ts";
+import type { Tables } from "../../read/decode/kept/tables.ts";
+import { unpacking } from "../../read/decode/kept/unpacking.ts";
+import type { FileRecords } from "../../read/record.ts";
 
 /** By what a file is known again without being read: its size, when it was written and changed, and its place on the disk. */
 export type Stamp = readonly [size: number, written: number, changed: number, place: number];
 
-/** What a file says in one manner of reading, as JSON. */
-export interface PackedRead {
-  readonly manner: string;
-  readonly json: () => string;
-}
-
-/** A file of a corpus as it was read: its text, and as JSON what it says in one manner of reading or several. */
+/** A file of a corpus as it was read: its text, and what it says in the manner in which it was read last. */
 export interface PackedFile {
   readonly path: string;
   readonly text: string;
   /** Null where the file was too fresh to be known again: it might be written once more at the same time. */
   readonly stamp: Stamp | null;
-  readonly reads: readonly PackedRead[];
+  /** Null where nothing is kept but the text. */
+  readonly said: { readonly manner: string; readonly read: FileRecords | FileSources } | null;
 }
 
 /** Two times that are nearer than this, in ms, may be told as one: a disk may count by two seconds. */
@@ -33,81 +34,85 @@ export function isAsItWas([size, written, changed, place]: Stamp, about: Stats):
   return size === about.size && written === about.mtimeMs && changed === about.ctimeMs && place === about.ino;
 }
 
-/** What stands before the files: by whom they were packed, the SHA-256 of all that follows, and how long the table is. */
+/** What stands before all else: by whom the files were packed, the SHA-256 of what follows, and how long its parts are. */
 interface Head {
   readonly edition: string;
   readonly sha256: string;
-  readonly table: number;
+  /** Bytes of the numbers, of the nodes and of the table; the texts follow. */
+  readonly parts: readonly [numbers: number, nodes: number, table: number];
 }
 
-/** Path, stamp, bytes of the text, and for each manner its place and the bytes of what the file says in it. */
-type Row = readonly [
-  path: string,
-  stamp: Stamp | null,
-  text: number,
-  reads: readonly (readonly [number, number])[],
-];
+/** Path, stamp, bytes of the text, and the manner and the place of what it says; one place is below 0 where it is not kept. */
+type Row = readonly [path: string, stamp: Stamp | null, text: number, manner: number, place: number];
+
+/** The rows of the files, with the tables that are no numbers. */
+type Table = readonly [readonly string[], readonly Row[], Tables["strings"], Tables["shapes"]];
 
 /** Files as bytes; `edition` names the program, since another may read the same text otherwise. */
 export function packed(edition: string, files: readonly PackedFile[]): Uint8Array {
   const manners: string[] = [];
   const places = new Map<string, number>();
-  const placeOf = (manner: string): number => {
+  const mannerAt = (manner: string): number => {
     const place = places.get(manner) ?? manners.push(manner) - 1;
     places.set(manner, place);
     return place;
   };
-  const parts: Buffer[] = [];
-  const put = (text: string): number => {
+  const tables = packing();
+  const texts: Buffer[] = [];
+  const rows = files.map(({ path, stamp, text, said }): Row => {
     const bytes = Buffer.from(text, "utf8");
-    parts.push(bytes);
-    return bytes.length;
+    texts.push(bytes);
+    const place = said ? packedRead(said.read, tables) : -1;
+    return [path, stamp, bytes.length, said ? mannerAt(said.manner) : -1, place];
+  });
+  const { strings, shapes, numbers, nodes } = tables.tables();
+  const table: Table = [manners, rows, strings, shapes];
+  const parts = [bytesOf(numbers), bytesOf(nodes), Buffer.from(JSON.stringify(table), "utf8")] as const;
+  const rest = Buffer.concat([...parts, ...texts]);
+  const head: Head = {
+    edition,
+    sha256: sha256Of(rest),
+    parts: [parts[0].length, parts[1].length, parts[2].length],
   };
-  const rows = files.map(({ path, stamp, text, reads }): Row => [
-    path,
-    stamp,
-    put(text),
-    reads.map(({ manner, json }) => [placeOf(manner), put(json())]),
-  ]);
-  const table = Buffer.from(JSON.stringify([manners, rows]), "utf8");
-  const rest = Buffer.concat([table, ...parts]);
-  const head: Head = { edition, sha256: sha256Of(rest), table: table.length };
   return Buffer.concat([Buffer.from(`${JSON.stringify(head)}\n`, "utf8"), rest]);
 }
 
-/**
- * The files in what was packed; none where another edition of the program did it, null where it is spoilt. What a file says
- * is taken out of the bytes when it is asked for.
- */
+const bytesOf = ({ buffer, byteOffset, byteLength }: ArrayBufferView): Buffer =>
+  Buffer.from(buffer as ArrayBuffer, byteOffset, byteLength);
+
+/** The files in what was packed; none where another edition of the program did it, null where it is spoilt. */
 export function unpacked(edition: string, bytes: Uint8Array): readonly PackedFile[] | null {
   const all = Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   try {
     const end = all.indexOf(10);
     const head = JSON.parse(all.toString("utf8", 0, end)) as Partial<Head>;
-    if (typeof head.edition !== "string" || typeof head.table !== "number") return null;
+    if (typeof head.edition !== "string") return null;
     if (head.edition !== edition) return [];
+    if (!head.parts) return null;
     const rest = all.subarray(end + 1);
     if (sha256Of(rest) !== head.sha256) return null;
-    return filesIn(rest, head.table);
+    return filesIn(rest, head.parts);
   } catch {
     return null;
   }
 }
 
-function filesIn(rest: Buffer, from: number): readonly PackedFile[] {
-  const [manners, rows] = JSON.parse(rest.toString("utf8", 0, from)) as [readonly string[], readonly Row[]];
-  let at = from;
+function filesIn(rest: Buffer, [ofNumbers, ofNodes, ofTable]: Head["parts"]): readonly PackedFile[] {
+  // Numbers lie on multiples of their length alone; a copy does.
+  const numbers = new Float64Array(Uint8Array.from(rest.subarray(0, ofNumbers)).buffer);
+  const nodes = new Uint32Array(Uint8Array.from(rest.subarray(ofNumbers, ofNumbers + ofNodes)).buffer);
+  let at = ofNumbers + ofNodes;
   const take = (length: number): string => rest.toString("utf8", at, (at += length));
-  return rows.map(([path, stamp, length, lengths]) => ({
-    path,
-    stamp,
-    text: take(length),
-    reads: lengths.map(([manner, bytes]) => {
-      const start = at;
-      at += bytes;
-      return { manner: manners[manner] ?? "", json: () => rest.toString("utf8", start, start + bytes) };
-    }),
-  }));
+  const [manners, rows, strings, shapes] = JSON.parse(take(ofTable)) as Table;
+  const valueAt = unpacking({ strings, shapes, numbers, nodes });
+  return rows.map(([path, stamp, length, manner, place]) => {
+    const text = take(length);
+    const said =
+      place < 0
+        ? null
+        : { manner: manners[manner] ?? "", read: unpackedRead(place, valueAt, { path, text }) };
+    return { path, stamp, text, said };
+  });
 }
 
 function sha256Of(bytes: Uint8Array): string {
