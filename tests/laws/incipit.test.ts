@@ -93,6 +93,44 @@ test("nothing withheld is among the opening words, nor what has the name of some
   expect(told("trench-9", ...below.map((text) => text.replace("trench-9/", "photo/")))).not.toMatch(/photo/);
 });
 
+test("whatever is withheld, the opening words have no question and no answer that the pages do not have", () => {
+  const small = corpusOf({ records: 120, seed: 5 });
+  const ids = small.flatMap(({ text }) =>
+    [...text.matchAll(/\bid: ([a-z0-9/-]+)/g)].map(([, id = ""]) => id),
+  );
+  const answering = { path: "z.yaml", text: `${question}${claims}` };
+  // Parts of a trench that is withheld, and a question about them, whose every answer may be withheld too.
+  const below = {
+    path: "y.yaml",
+    text: `artefacts: [{ id: pit, name: A pit }, { id: rim, name: A rim, part-of: pit }]
+images: [{ id: photo, of: rim, file: images/a.png, kind: photograph }]
+questions: [{ id: photo/asked, text: What is on it?, answers: [pit/a, rim/b, photo/c, d] }]
+claims: [{ id: pit/a, text: A }, { id: rim/b, text: B }, { id: photo/c, text: C }, { id: d, text: D, about: [pit] }]
+`,
+  };
+  const pool = [...ids, "pit", "rim", "photo", "d", "yes-it-was", "no", "roofed", "photo/asked"];
+  const some = fc.uniqueArray(fc.constantFrom(...pool), { maxLength: 6 });
+  const own = fc.subarray(["pit", "rim", "photo", "d", "yes-it-was", "no", "roofed"]);
+  fc.assert(
+    fc.property(fc.tuple(some, own), (withheld) => {
+      const list = [...new Set(withheld.flat())].join(", ");
+      const settings = small.map((one) =>
+        one.path === "corpus.yaml" ? { ...one, text: `${one.text.trimEnd()}\nwithhold: [${list}]\n` } : one,
+      );
+      const files = [...settings, below, answering];
+      const told = incipitOf(firstOf(files).first)?.questions ?? [];
+      const shown = asShown(files) as typeof told;
+      for (const { answers, ...one } of told) {
+        const page = shown.find(({ id }) => id === one.id);
+        expect(page, `${one.id}, withheld: ${list}`).toMatchObject(one);
+        for (const answer of answers) expect(page?.answers, list).toContainEqual(answer);
+      }
+      if (list === "") expect(told).toEqual(shown);
+    }),
+    { numRuns: 40, seed: 4 },
+  );
+});
+
 test("without settings that can be read there are no opening words", () => {
   expect(incipitOf([{ path: "a.yaml", text: question }])).toBe(null);
   expect(incipitOf([{ path: "corpus.yaml", text: "title: [\n" }])).toBe(null);
