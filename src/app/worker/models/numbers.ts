@@ -4,6 +4,7 @@ import { endedBy, notTried, patience as guestPatience } from "../../../host/gues
 import type { Done, Work } from "../../../host/guest/work.ts";
 import type { Told } from "../messages.ts";
 import { guestNamed } from "../plugins.ts";
+import { paceBy } from "./pace.ts";
 
 /** The numbers that a model still waits for: recalled where they were computed before, else computed one by one. */
 export interface Numbers {
@@ -56,9 +57,9 @@ export function numbersBeside(memo: Memo["compute"], tell: (told: Told) => void,
   /** Keys of runs of the corpus as it stands, under no lens: their outcomes are kept for the next time. */
   let lasting = new Set<string>();
   let fresh: (readonly [string, Outcome])[] = [];
-  /** Outcomes taken since the last build, and how many there may be before the next. */
+  /** Outcomes taken since the last build, and how many there are before the next. */
   let taken = 0;
-  let patience = 1;
+  const pace = paceBy(() => performance.now());
   /** Keys that were asked for; null where all that is known came before the files. */
   let recalling: Set<string> | null = null;
   let asked = false;
@@ -125,10 +126,8 @@ export function numbersBeside(memo: Memo["compute"], tell: (told: Told) => void,
       fresh = [];
     }
     taken += 1;
-    if (queue.length > 0 && taken < patience) return computeNext();
-    // Building again for every one of hundreds would cost more than computing them.
-    patience *= 2;
-    again();
+    if (queue.length > 0 && !pace.isDue(taken)) return computeNext();
+    pace.build(again);
   };
   const remember = (outcomes: readonly (readonly [string, Outcome])[]): void => {
     for (const [key, outcome] of outcomes) memo.set(key, outcome);
@@ -159,7 +158,7 @@ export function numbersBeside(memo: Memo["compute"], tell: (told: Told) => void,
       again();
     },
     renew: () => {
-      patience = 1;
+      pace.renew();
     },
   };
 }
