@@ -2,17 +2,33 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
+import type { Page } from "playwright-core";
 import { expect } from "vitest";
 import { bowlsFolder, pageOf, toldIn } from "../outputs/page-corpus.ts";
 import { overflow } from "./axe.ts";
 import { walkInFirefox } from "./firefox.ts";
 import { save, toField } from "./forms-keys.ts";
 import { press, said, shown, widget } from "./map-walk.ts";
-import { copyOf, focused, tabTo, through } from "./through.ts";
+import { readPaper } from "./paper-walk.ts";
+import { measurePicture } from "./picture-walk.ts";
+import { copyOf, focused, frames, tabTo, through } from "./through.ts";
 
 const question = "Was the inner ring a roofed house or an open ring?";
 /** The corpus is read, and its numbers are computed, in the meantime. */
 const patient = { timeout: 30_000 };
+
+/** Where something on the page lies once it lies still; a screenshot, which would tell it too, has Firefox's page styled by Playwright. */
+async function restingPlace(
+  page: Page,
+  selector: string,
+): Promise<{ readonly x: number; readonly y: number }> {
+  for (let last = ""; ;) {
+    const box = await page.locator(selector).boundingBox();
+    if (box && last === JSON.stringify(box)) return box;
+    last = JSON.stringify(box);
+    await frames(page, 12);
+  }
+}
 
 walkInFirefox(
   "goes from the question over the years and the map to a value, changes it and takes it back, by keys alone",
@@ -41,6 +57,14 @@ walkInFirefox(
         return new Set(new Uint32Array(new Uint8ClampedArray(data).buffer)).size;
       });
       expect(inks).toBeGreaterThan(10);
+      const panel = await restingPlace(page, ".map-panel");
+      await page.keyboard.press("Escape");
+      await page.mouse.dblclick(panel.x + 40, panel.y + 24);
+      await expect.poll(() => new URL(page.url()).pathname, patient).toMatch(/^\/record\//);
+      await page.goBack();
+      await expect.poll(() => focused(page), patient).toContain("application");
+      if (!(await said(page)).startsWith("Answer: ")) await press(page, "ArrowDown");
+
       for (let step = 0; step < 12 && !(await said(page)).startsWith("Thing: "); step++)
         await press(page, "ArrowDown");
       await page.keyboard.press("Enter");
@@ -104,3 +128,11 @@ walkInFirefox(
     }
   },
 );
+
+walkInFirefox(
+  "a paper is brought in and read, words and a part of a page of it marked and found again",
+  // Its keys have no Greek.
+  (page) => readPaper(page, "WET WEEK"),
+);
+
+walkInFirefox("a picture is measured on, and another brought in", measurePicture);
