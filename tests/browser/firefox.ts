@@ -1,7 +1,5 @@
 import { firefox } from "playwright-core";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, expect, inject, test } from "vitest";
-import { watched } from "./watched.ts";
+import { walksIn } from "./walking.ts";
 
 interface Message {
   readonly id: number;
@@ -60,35 +58,8 @@ const quiet = {
   "toolkit.telemetry.enabled": false,
 };
 
-let browser: Browser | null = null;
-
-async function end(): Promise<void> {
-  await browser?.close();
-  browser = null;
-}
-
-/**
- * A test in a window of an unchanged Firefox, as `walk` is in Chromium: skipped, with the reason, where there is none. It
- * fails where a policy refused something, and where anything was asked of anybody else.
- */
-export function walkInFirefox(title: string, body: (page: Page) => Promise<void>): void {
-  afterAll(end);
-  test(title, async (context) => {
-    const found = inject("firefox");
-    if ("missing" in found) return context.skip(found.missing);
-    teach();
-    browser ??= await firefox.launch({
-      channel: "moz-firefox",
-      executablePath: found.path,
-      firefoxUserPrefs: quiet,
-    });
-    const window = await browser.newContext({ viewport: { width: 1280, height: 800 } });
-    try {
-      const seen = await watched(window);
-      await body(await window.newPage());
-      expect(seen()).toEqual([]);
-    } finally {
-      await window.close();
-    }
-  });
-}
+/** A walk in an unchanged Firefox. */
+export const walkInFirefox = walksIn("firefox", (path) => {
+  teach();
+  return firefox.launch({ channel: "moz-firefox", executablePath: path, firefoxUserPrefs: quiet });
+});
