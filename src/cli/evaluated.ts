@@ -10,6 +10,7 @@ import { inEnglish } from "../base/text/said/english.ts";
 import { suppositionIn } from "../link/suppose/supposition.ts";
 import type { Supposition } from "../link/suppose/supposition.ts";
 import { unknownSupposition } from "../link/suppose/under.ts";
+import { quotedBy } from "../show/report/quoted.ts";
 import { shownTexts } from "../show/withhold.ts";
 import { allowPlugin } from "./desk/allow.ts";
 import { Stop } from "./fault.ts";
@@ -60,7 +61,7 @@ export async function evaluated(folder: string, asked: Asked): Promise<Evaluated
   const texts = new Map(files.map((file) => [file.path, file.text]));
   return {
     checked,
-    texts: checked.model ? shownTexts(checked.model.graph, texts) : texts,
+    texts: checked.model ? shownTexts(checked.model.graph, texts, quotedBy(checked.findings)) : texts,
     plugins: work.plugins,
   };
 }

@@ -5,10 +5,10 @@ import type { Text } from "../base/text/said/said.ts";
 import type { Lens } from "../derive/lens.ts";
 import type { Judgement } from "../judge/judge.ts";
 import type { AnyLinked, Graph } from "../link/graph.ts";
-import { placeWithheld, unread, unreadSpans, withheldIn, withheldSpans } from "../link/withheld.ts";
+import { placeWithheld, unreadSpans, withheldIn, withheldSpans } from "../link/withheld.ts";
 import { namedBy } from "../read/prose/prose.ts";
 import { spanOf } from "../read/record.ts";
-import { plainOf } from "../read/yaml/tree.ts";
+import { closedSpans, exactPlaces, quotedBy } from "./report/quoted.ts";
 
 export { placeWithheld, withheldIn } from "../link/withheld.ts";
 
@@ -46,9 +46,29 @@ export function citableUnder({
   };
 }
 
-/** Findings that may be shown: one that is about something withheld, or names it, goes; of an error, that there is one stays. */
+/**
+ * Findings that may be shown: one that is about something withheld, or names it, goes; of an error, that there is one
+ * stays, and of one at an exact place where it is.
+ */
 export function shownFindings(graph: Graph | null, findings: readonly Finding[]): readonly Finding[] {
-  if (!graph || graph.settings.withhold.length === 0) return findings;
+  if (!graph) return findings;
+  const shown = withoutPlaces(graph, findings);
+  return graph.settings.withhold.length === 0 ? shown : withoutWithheld(graph, shown);
+}
+
+/** What is said of a value may repeat it. */
+function withoutPlaces(graph: Graph, findings: readonly Finding[]): readonly Finding[] {
+  const errors = findings.filter(({ level, at }) => level === "error" && at !== null);
+  if (errors.length === 0) return findings;
+  const places = exactPlaces(graph, quotedBy(errors));
+  const isPlace = (at: Span): boolean =>
+    places.some(({ file, start, end }) => file === at.file && start <= at.start && at.start < end);
+  return findings.map((one) =>
+    one.at && isPlace(one.at) ? { ...masked(one), at: one.at, about: one.about } : one,
+  );
+}
+
+function withoutWithheld(graph: Graph, findings: readonly Finding[]): readonly Finding[] {
   const ids = withheldIn(graph);
   // A part that could not be read is in no graph, and is withheld all the same.
   const withheld = (id: Id): boolean =>
@@ -61,7 +81,9 @@ export function shownFindings(graph: Graph | null, findings: readonly Finding[])
   return findings.flatMap((one) => {
     if (!one.about.some(withheld) && (one.at === null || !within(one.at)) && !names(one.message))
       return [one];
-    return one.level === "error" ? [masked(one)] : [];
+    if (one.level !== "error") return [];
+    // Which of the ids that are withheld leads nowhere is found by its place alone.
+    return [one.at?.file === graph.settings.file ? { ...masked(one), at: one.at } : masked(one)];
   });
 }
 
@@ -70,12 +92,23 @@ function masked({ rule, level }: Finding): Finding {
   return { rule, level, message, about: [], at: null, fix: null, accepted: null };
 }
 
-/** The texts for excerpts: what may not be shown is dotted out, so that every offset stays what it was. */
-export function shownTexts(graph: Graph, texts: ReadonlyMap<string, string>): ReadonlyMap<string, string> {
+/**
+ * The texts for excerpts: what may not be shown is dotted out, so that every offset stays what it was. `quoted` are the
+ * files of which lines are shown, usually all.
+ */
+export function shownTexts(
+  graph: Graph,
+  texts: ReadonlyMap<string, string>,
+  quoted: ReadonlySet<string> = new Set(texts.keys()),
+): ReadonlyMap<string, string> {
+  const withPlaces = [...texts].filter(
+    ([file, text]) => quoted.has(file) && /coordinates|found-at/u.test(text),
+  );
   const spans = [
     ...[...graph.records.values()].flatMap((record) => hiddenSpans(graph, record)),
     ...unreadSpans(graph),
-    ...unreadPlaces(graph),
+    ...exactPlaces(graph, new Set(withPlaces.map(([file]) => file))),
+    ...closedSpans(graph, texts, quoted),
     ...prosePlaces(graph),
   ];
   const files = new Set(spans.map((span) => span.file));
@@ -110,15 +143,6 @@ function prosePlaces(graph: Graph): readonly Span[] {
   return graph.prose.flatMap(({ pieces }) =>
     pieces.filter((one) => namedBy(one).some(({ id }) => withheld(id))).map(({ at }) => at),
   );
-}
-
-/** The exact places that records give which could not be read whole. */
-function unreadPlaces(graph: Graph): readonly Span[] {
-  return unread(graph).flatMap((one) => {
-    const kept = plainOf(one.node) as Readonly<Record<string, unknown>>;
-    const fields = kept["withhold-location"] === "true" ? ["coordinates", "found-at"] : ["coordinates"];
-    return fields.flatMap((field) => (kept[field] === undefined ? [] : [spanOf(one, field)]));
-  });
 }
 
 function hiddenSpans(graph: Graph, record: AnyLinked): readonly Span[] {

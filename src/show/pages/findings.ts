@@ -6,6 +6,7 @@ import type { Hunk } from "../../base/text/hunk.ts";
 import type { Text } from "../../base/text/said/said.ts";
 import { placesIn } from "../../base/text/lines/place.ts";
 import { ownerOfFile } from "../../read/settings/used/files.ts";
+import { quotedBy } from "../report/quoted.ts";
 import { shownFindings, shownTexts } from "../withhold.ts";
 
 /** A finding for a page: its words, what it is about, where it stands. */
@@ -48,7 +49,7 @@ export function findingLines(
 ): readonly FindingLine[] {
   const place = placesIn(texts);
   const fixable = findings.some((one) => one.fix !== null);
-  const hunksOf = hunksIn(graph && fixable ? shownTexts(graph, texts) : texts);
+  const hunksOf = hunksIn(graph && fixable ? shownTexts(graph, texts, quotedBy(findings)) : texts);
   return shownFindings(graph, findings).map((one) => {
     const at = one.at ? place(one.at) : null;
     const known = one.about.filter((id) => graph?.records.has(id) || graph?.sources.has(id));
