@@ -250,6 +250,16 @@ describe("what is withheld there is withheld here", () => {
     expect(errorsOf(both())).toEqual([]);
   });
 
+  test.each(["", "[]", "[ring-a, [x]]"])(
+    "no id that is withheld there is looked for here, beside a list of this corpus that says %j",
+    (list) => {
+      const main = `${dispute["corpus.yaml"] ?? ""}withhold: ${list}\n`;
+      const theirs = (register["corpus.yaml"] ?? "").replace("[trench-9]", "[roofed]");
+      const errors = errorsOf(both({ "corpus.yaml": main }, { "corpus.yaml": theirs }));
+      expect(errors).toEqual(list.includes("[x]") ? [expect.stringContaining("Unexpected list")] : []);
+    },
+  );
+
   test("exact places and a place that is withheld are in no excerpt", () => {
     expect(placeWithheld(graph, "down/ring-b/post-1")).toBe(true);
     const shown = [...shownTexts(graph, texts).values()].join("\n");

@@ -7,8 +7,8 @@ import type { Source } from "../../read/bibliography/read.ts";
 import { suchAs } from "../../read/decode/named.ts";
 import { spanOf } from "../../read/record.ts";
 import type { Settings } from "../../read/settings/settings.ts";
-import { nodeAt } from "../../read/yaml/tree.ts";
-import type { Step } from "../../read/yaml/tree.ts";
+import { isEmpty, valueAt } from "../../read/yaml/tree.ts";
+import type { Node, Step } from "../../read/yaml/tree.ts";
 import type { AnyLinked } from "../graph.ts";
 
 /** Ids in the settings that lead nowhere, with the nearest names; of what is lost with what it stood in something else was told. */
@@ -33,11 +33,10 @@ export function misplacedSettings(
     const message = say`Unknown id \`${id}\`, expected ${suchAs(say`a record or a source`, near)}`;
     return [finding("unknown-reference", message, at, { fix })];
   };
-  const list = nodeAt(settings.node, ["withhold"]);
-  // What the corpora that are used withhold stands behind.
-  const own = list === settings.node ? 0 : list.is === "list" ? list.items.length : 1;
+  // What the corpora that are used withhold stands behind; an entry that could not be read is none.
+  const own = textPlaces(valueAt(settings.node, "withhold"));
   return [
-    ...settings.withhold.slice(0, own).flatMap((id, at) => tell(id, ["withhold", at])),
+    ...own.flatMap((at, n) => tell(settings.withhold[n] ?? "", ["withhold", at])),
     ...settings.accept.flatMap((one, at) =>
       one.about.flatMap((id, n) => tell(id, ["accept", at, "about", n])),
     ),
@@ -46,4 +45,11 @@ export function misplacedSettings(
       ...unit.from.flatMap((id, at) => tell(id, ["units", unit.name, "from", at])),
     ]),
   ];
+}
+
+/** The places of the texts in a list; a single one counts as a list of it, an empty value as none. */
+function textPlaces(node: Node | null): readonly number[] {
+  if (node === null || isEmpty(node)) return [];
+  if (node.is !== "list") return node.is === "text" ? [0] : [];
+  return node.items.flatMap((one, at) => (one.is === "text" ? [at] : []));
 }
