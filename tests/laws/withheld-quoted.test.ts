@@ -4,7 +4,7 @@ import { findingsText } from "../../src/cli/print/check.ts";
 import { findingLines } from "../../src/show/pages/findings.ts";
 import { quotedBy } from "../../src/show/report/quoted.ts";
 import { reportOf } from "../../src/show/report/report.ts";
-import { shownFindings, shownTexts } from "../../src/show/withhold.ts";
+import { placeWithheld, shownFindings, shownTexts } from "../../src/show/withhold.ts";
 import { both, built, files } from "./use-cases.ts";
 import type { Texts } from "./use-cases.ts";
 
@@ -87,6 +87,23 @@ test("exact places are told nowhere, where nothing else is withheld either", () 
   expect(printed).not.toMatch(secret);
   expect(printed).not.toMatch(/51\.2/);
 });
+
+test.each(["yes", "True", "[true]", '"true "', "maybe"])(
+  "a place is withheld where the word about it cannot be read: %s",
+  (word) => {
+    const thing = `{ id: post, name: A post, found-at: umbra mill, withhold-location: ${word} }`;
+    const { model } = built(
+      files({ "corpus.yaml": "title: The Row\n", "a.yaml": `artefacts:\n  - ${thing}\n` }, {}),
+    );
+    expect(model && placeWithheld(model.graph, "post")).toBe(true);
+    const table = {
+      "corpus.yaml": "title: The Row\nartefact-tables: [t.csv]\n",
+      "t.csv": "id,name,withhold-location\npost,A,yes\npost-2,B,false\n",
+    };
+    const graph = built(files(table, {})).model?.graph;
+    expect(graph && ["post", "post-2"].map((id) => placeWithheld(graph, id))).toEqual([true, false]);
+  },
+);
 
 test("what is withheld is asked for with care, and the rest is quoted as it is", () => {
   const printed = told(

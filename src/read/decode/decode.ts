@@ -259,6 +259,7 @@ export function decoderFor(
       }
       if (read === null || (nothingLeft && field.required)) {
         if (field.required || costly) whole = false;
+        if (field.inDoubt !== undefined) values[entry.key] = field.inDoubt;
       } else values[entry.key] = read;
     }
     const missing = requiredIn(fields).filter((name) => !hasValue(node, name));

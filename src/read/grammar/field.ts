@@ -61,6 +61,8 @@ interface Described {
   readonly required?: true;
   /** The most letters that a text may have. */
   readonly most?: number;
+  /** What it is taken for where what is written cannot be read: the careful one of two. */
+  readonly inDoubt?: true;
 }
 
 /** What a reference may point to: lists of records, or `sources` for bibliography keys. */

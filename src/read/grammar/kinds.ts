@@ -181,7 +181,11 @@ export const kinds = {
           profile: { type: "texts", doc: say`Dimensions from rim to base.` },
         },
       },
-      "withhold-location": { type: "flag", doc: say`Keep where it was found out of every output.` },
+      "withhold-location": {
+        type: "flag",
+        inDoubt: true,
+        doc: say`Keep where it was found out of every output.`,
+      },
     },
   },
   images: {
