@@ -71,7 +71,8 @@ function prepared(disk: Disk, folder: string, move: Move, made: string[]): Ready
       waiting.push(beside);
     }
     if (move.was !== null) {
-      if (!hasSecondName(disk, path, before)) writeWhole(disk, before, move.was, like);
+      if (isSticky(disk, dirname(path)) || !hasSecondName(disk, path, before))
+        writeWhole(disk, before, move.was, like);
       waiting.push(before);
     }
   } catch (error) {
@@ -79,6 +80,11 @@ function prepared(disk: Disk, folder: string, move: Move, made: string[]): Ready
     throw refused(error, move.file);
   }
   return { move, path, beside, before };
+}
+
+/** Whether in a folder nobody may take away a name of a file of somebody else's, so that a second one would stay. */
+function isSticky(disk: Disk, folder: string): boolean {
+  return ((disk.see(folder)?.mode ?? 0) & 0o1000) !== 0;
 }
 
 const placesOf = (ready: readonly Ready[]): readonly string[] => ready.map(({ path }) => dirname(path));
