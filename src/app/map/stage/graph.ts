@@ -9,7 +9,7 @@ export type Way = "support" | "attack";
 /** The graph of a scene: boxes as nodes in their places, lines and attacks as edges; nothing of it is seen. */
 export function graphIn(host: HTMLElement | null): Core {
   keepStylesOut();
-  return cytoscape({
+  const graph = cytoscape({
     ...(host ? { container: host } : { headless: true, styleEnabled: false }),
     // The pictures are drawn on a canvas of our own: these stay empty, and small.
     pixelRatio: 1,
@@ -32,6 +32,19 @@ export function graphIn(host: HTMLElement | null): Core {
     ] as cytoscape.StylesheetStyle[],
     layout: { name: "preset" },
   });
+  keepUndrawn(graph);
+  return graph;
+}
+
+/**
+ * Has the library draw none of its elements. They cannot be seen, since the picture is ours, and yet it keeps images of
+ * them all and puts these together anew in each frame, which takes several times as long as the picture. Where a later
+ * version draws by other names, it does so again, to no other harm.
+ */
+function keepUndrawn(graph: Core): void {
+  const renderer = (graph as Core & { renderer: () => Record<string, unknown> }).renderer();
+  for (const name of ["drawLayeredElements", "drawCachedElements", "drawCachedNodes"])
+    if (typeof renderer[name] === "function") renderer[name] = () => undefined;
 }
 
 /** The library writes a style element into the page unless one is there, which the policy refuses; map.css has its rule. */
