@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { expect, test } from "vitest";
 import { inEnglish } from "../../src/base/text/said/english.ts";
 import type { Model } from "../../src/build.ts";
@@ -6,7 +7,12 @@ import { reportOf } from "../../src/show/report/report.ts";
 import { reportSchema } from "../../src/show/report/schema.ts";
 import { standpointsPage } from "../../src/show/judged/standpoints/page.ts";
 import { standpointsReport } from "../../src/show/judged/standpoints/report.ts";
-import { aboutInWords, countInWords, waysInWords } from "../../src/show/judged/standpoints/wording.ts";
+import {
+  aboutInWords,
+  countInWords,
+  inThousands,
+  waysInWords,
+} from "../../src/show/judged/standpoints/wording.ts";
 import { filesOf, randomCase } from "../oracle/random-corpus.ts";
 import { modelOf } from "../oracle/computed-model.ts";
 import { corpus, pairsCorpus } from "./standpoint-corpora.ts";
@@ -153,6 +159,30 @@ test("what is too much to lay out is said to be so, with what is known of each c
   const joined = standpointsPage(modelOf(pairsCorpus(12, "joined")));
   expect(inEnglish(countInWords(joined))).toContain("4\u202f096 coherent standpoints: 2 × 2");
   expect(joined.joint.map((one) => [one.id, one.holds, one.on.length])).toEqual([["whole", "some", 12]]);
+});
+
+test("a number of hundreds of digits is told by its power of ten, rounded down, and a long product by its length", () => {
+  fc.assert(
+    fc.property(fc.stringMatching(/^[1-9]\d{0,60}$/), (digits) => {
+      const n = BigInt(digits);
+      const told = inThousands(String(n));
+      const [, first = "", power = ""] = /^≈\u00a0(\d\.\d)\u00a0×\u00a010([⁰¹²³⁴⁵⁶⁷⁸⁹]+)$/.exec(told) ?? [];
+      if (power === "") {
+        expect(told.replaceAll("\u202f", "")).toBe(String(n));
+        return;
+      }
+      const exponent = Number(power.replace(/./g, (digit) => String("⁰¹²³⁴⁵⁶⁷⁸⁹".indexOf(digit))));
+      const unit = 10n ** BigInt(exponent - 1);
+      const told10 = BigInt(first.replace(".", "")) * unit;
+      expect(told10 <= n && n < told10 + unit).toBe(true);
+    }),
+    { numRuns: 100, seed: 2 },
+  );
+  const page = standpointsPage(ring());
+  const parts = Array.from({ length: 30 }, () => page.components[0] ?? expect.fail("no part"));
+  expect(inEnglish(countInWords({ ...page, components: parts, count: String(2n ** 60n) }))).toBe(
+    "≈\u00a01.1\u00a0×\u00a010¹⁸ coherent standpoints: the product of the ways of 30 parts.",
+  );
 });
 
 test("where a circle of attacks has no coherent way out it is said that it stays open", () => {

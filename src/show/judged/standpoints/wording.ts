@@ -8,6 +8,9 @@ import type { Accepted, ComponentPage } from "./component.ts";
 import type { FitLine, Named } from "./named.ts";
 import type { StandpointsPage } from "./page.ts";
 
+/** A product of more numbers than that is not read as one. */
+const mostFactors = 24;
+
 /** How many standpoints there are, and of what that number is the product. */
 export function countInWords({ count: digits, exact, components }: StandpointsPage): Said {
   if (components.length === 0) return say`One coherent standpoint: nothing is open.`;
@@ -23,14 +26,22 @@ export function countInWords({ count: digits, exact, components }: StandpointsPa
 }
 
 function productOf(factors: readonly ComponentPage[]): Said {
+  if (factors.length > mostFactors) return say`the product of the ways of ${count(factors.length)} parts`;
   const [one = say``, ...others] = factors.map((part) =>
     part.exact ? say`${inThousands(part.count)}` : say`at least ${inThousands(part.count)}`,
   );
   return others.reduce((before, next) => say`${before} × ${next}`, one);
 }
 
-/** A number in digits, parted by thousands. */
+/** Of more digits than that only the first are read, and how many there are. */
+const mostDigits = 15;
+
+/** A number in digits, parted by thousands; a larger one by its power of ten, rounded down. */
 export function inThousands(digits: string): string {
+  if (digits.length > mostDigits) {
+    const power = String(digits.length - 1).replace(/\d/g, (digit) => "⁰¹²³⁴⁵⁶⁷⁸⁹".charAt(Number(digit)));
+    return `≈ ${digits.charAt(0)}.${digits.charAt(1)} × 10${power}`.replace(/ /g, "\u00a0");
+  }
   return digits.replace(/\B(?=(\d{3})+$)/g, "\u202f");
 }
 

@@ -9,6 +9,12 @@ export const standpointsSaid: ArabicCatalogue = {
   "{0} coherent standpoints: {1}.": "المذاهب المتسقة: {0}، أي {1}.",
   "At least {0} coherent standpoints: {1}.": "المذاهب المتسقة: {0} على الأقل، أي {1}.",
   "at least {0}": "{0} على الأقل",
+  "the product of the ways of {0} parts": {
+    two: "حاصل ضرب أوجه جزأين",
+    few: "حاصل ضرب أوجه {0} أجزاء",
+    many: "حاصل ضرب أوجه {0} جزءًا",
+    other: "حاصل ضرب أوجه {0} جزء",
+  },
 
   "For and against: ": "إثباتًا ونفيًا: ",
   "; ": "؛ ",
