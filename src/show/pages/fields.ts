@@ -99,11 +99,20 @@ const plain: readonly string[] = [
   "present",
 ];
 
+/** Names of fields that hold a sentence, which does not end within a row of others. */
+const sentences: readonly string[] = ["text", "what", "why"];
+
 function itemPieces(graph: Graph, fields: Fields, item: Values): readonly Piece[] {
   const parts = Object.entries(item).flatMap(([name, value]) => {
     const field = fields[name];
     if (!field || name === "id") return [];
-    const pieces = piecesOf(graph, name, field, name === "text" ? withoutStop(String(value)) : value, null);
+    const pieces = piecesOf(
+      graph,
+      name,
+      field,
+      sentences.includes(name) ? withoutStop(String(value)) : value,
+      null,
+    );
     return plain.includes(name) || pieces.length === 0
       ? [pieces]
       : [[words(say`${fieldName(name)} `), ...pieces]];

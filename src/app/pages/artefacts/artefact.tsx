@@ -12,6 +12,7 @@ import { marks } from "../../words/reader/marks.ts";
 import { inReadersWords } from "../../words/reader/said.ts";
 import { FieldList } from "../../parts/fields.tsx";
 import { ToGrid } from "../desk/grid/to-grid.tsx";
+import { TakenFrom } from "../sheet/taken-from.tsx";
 import { ToForms } from "../sheet/form/to-form.tsx";
 import { DimensionTables } from "./dimensions.tsx";
 import { DrawingFigure } from "./drawing.tsx";
@@ -40,6 +41,7 @@ export function ArtefactPage({ page, unit, asOf, toLook }: Props) {
         )}
       </p>
       <h1 dir="auto">{inReadersWords(page.name)}</h1>
+      {page.takenFrom !== null && <TakenFrom corpus={page.takenFrom} />}
       <p className="crossing">
         <Link href={underLens(recordPath(page.id), asOf)}>{shared.recordSheet}</Link>
       </p>

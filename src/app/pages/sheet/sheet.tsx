@@ -27,6 +27,7 @@ import { ToForms } from "./form/to-form.tsx";
 import { PassageSays } from "./passage.tsx";
 import { Reference } from "./reference/reference.tsx";
 import { Resting } from "./resting.tsx";
+import { TakenFrom } from "./taken-from.tsx";
 import { Holders } from "../judged/question/question.tsx";
 import { ToQuestion } from "../judged/question/to-question.tsx";
 import { ToScholar } from "../scholars/to-scholar.tsx";
@@ -46,6 +47,7 @@ export function SheetPage({ sheet, asOf }: { readonly sheet: Shown; readonly asO
     <article className="sheet">
       <p className="label kind">{inReadersWords(sheet.kindSaid)}</p>
       <h1 dir={dirOf(title)}>{title}</h1>
+      {sheet.takenFrom !== null && <TakenFrom corpus={sheet.takenFrom} />}
       {sheet.kind === "question" && <ToQuestion id={sheet.id} asOf={asOf} />}
       {sheet.kind === "artefact" && <ToArtefact id={sheet.id} asOf={asOf} />}
       {sheet.kind === "image" && <ToImage id={sheet.id} asOf={asOf} />}

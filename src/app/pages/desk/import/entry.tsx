@@ -4,7 +4,7 @@ import type { Row } from "../../../../read/bibliography/incoming/fields/change.t
 import type { EntryDraft, EntryPage as Page } from "../../../../show/desk/import/entry.ts";
 import { recordPath, underLens } from "../../../address.ts";
 import { useDesk } from "../../../desk/desk.tsx";
-import { dirOf } from "../../../parts/link.tsx";
+import { dirOf, RecordLink } from "../../../parts/link.tsx";
 import { entryWords as words } from "../../../words/desk/entry.ts";
 import { inReadersWords } from "../../../words/reader/said.ts";
 import { Reference } from "../../sheet/reference/reference.tsx";
@@ -22,7 +22,9 @@ export function EntryPage({ page, asOf }: Props) {
   if (takenFrom === null) return <Entry key={key} page={page} asOf={asOf} />;
   return (
     <article className="entry-page form-page">
-      <h1 dir={dirOf(label)}>{words.title(label)}</h1>
+      <h1 dir={dirOf(label)}>
+        <RecordLink id={key} text={label} asOf={asOf} />
+      </h1>
       <TakenFrom corpus={takenFrom} />
     </article>
   );

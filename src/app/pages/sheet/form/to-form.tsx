@@ -6,7 +6,6 @@ import { useActions } from "../../../parts/actions.tsx";
 import { formWords as words } from "../../../words/desk/forms.ts";
 import { kindName } from "../../../words/desk/kinds.ts";
 import type { Wanted } from "../../../worker/messages.ts";
-import { TakenFrom } from "../taken-from.tsx";
 import { editPath, newPath } from "./paths.ts";
 
 /** What is often made next to a record of a kind: its list, the field that names the record, and what to call it. */
@@ -59,18 +58,15 @@ export function ToForms({ kind, id, takenFrom = null, asOf }: Props) {
     words.thisRecord,
     ways.map(({ name, path, key }) => ({ name, key, run: () => go(underLens(path, asOf)) })),
   );
-  if (ways.length === 0 && takenFrom === null) return null;
+  if (ways.length === 0) return null;
   return (
-    <>
-      {takenFrom !== null && <TakenFrom corpus={takenFrom} />}
-      <p className="crossing to-forms">
-        {ways.map(({ name, path, key }) => (
-          <Link key={path} href={underLens(path, asOf)} aria-keyshortcuts={key ?? undefined}>
-            {name}
-          </Link>
-        ))}
-      </p>
-    </>
+    <p className="crossing to-forms">
+      {ways.map(({ name, path, key }) => (
+        <Link key={path} href={underLens(path, asOf)} aria-keyshortcuts={key ?? undefined}>
+          {name}
+        </Link>
+      ))}
+    </p>
   );
 }
 
