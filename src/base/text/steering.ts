@@ -27,6 +27,13 @@ export function storable(text: string): string {
   return text.replace(/\p{Cs}|[\u0000-\u0008\u000B\u000C\u000E-\u001F\uFFFE\uFFFF]/gu, "\uFFFD");
 }
 
+const marks: Readonly<Record<string, string>> = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" };
+
+/** Words as HTML or XML, in a text or between `"` in an attribute; what no document may hold is a sign for it. */
+export function escaped(text: string): string {
+  return storable(text).replace(/[&<>"]/g, (sign) => marks[sign] ?? sign);
+}
+
 const turning = /[\u202a-\u202e\u2066-\u2069]/;
 const [embeds, isolates] = [/[\u202a\u202b\u202d\u202e]/g, /[\u2066-\u2068]/g];
 

@@ -1,4 +1,4 @@
-const entities: Readonly<Record<string, string>> = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" };
+import { escaped } from "../../base/text/steering.ts";
 
 /** A drawing as the text of an SVG file of its own, the same from any document. */
 export function svgText(svg: SVGSVGElement): string {
@@ -16,11 +16,4 @@ function elementText(element: Element): string {
     node.nodeType === 1 ? elementText(node as Element) : escaped(node.textContent ?? ""),
   );
   return `<${name}${attributes.join("")}>${inside.join("")}</${name}>`;
-}
-
-/** What an XML file cannot hold at all is left out. */
-function escaped(text: string): string {
-  return text
-    .replace(/[^\t\n\r\u0020-\uD7FF\uE000-\uFFFD\u{10000}-\u{10FFFF}]/gu, "")
-    .replace(/[&<>"]/g, (sign) => entities[sign] ?? sign);
 }

@@ -1,3 +1,4 @@
+import { escaped } from "../../base/text/steering.ts";
 import { speakerOf } from "../../link/names/spoken.ts";
 import type { Film } from "../../show/telling/page/film.ts";
 import { nameColumn } from "../map/film/band-names.ts";
@@ -5,7 +6,6 @@ import { drawMap } from "../map/map.ts";
 import { widthOf } from "../map/measure.ts";
 import { ofThePage } from "../pen/screen.ts";
 import { svgPen } from "../pen/svg-pen.ts";
-import { escaped } from "../telling/html/escaped.ts";
 import { merged, rangesOf } from "./merged.ts";
 import { toSheet } from "./paper.ts";
 import type { Paper } from "./paper.ts";

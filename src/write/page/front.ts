@@ -1,7 +1,7 @@
+import { escaped } from "../../base/text/steering.ts";
 import { inEnglish } from "../../base/text/said/english.ts";
 import { yearWords } from "../../base/date/year-words.ts";
 import type { Id } from "../../base/finding.ts";
-import { escaped } from "../telling/html/escaped.ts";
 import { item, link, list, mark, ofRecord, part, standing, words } from "./paper.ts";
 import type { Paper } from "./paper.ts";
 import { kindWords } from "./words.ts";

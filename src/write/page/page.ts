@@ -1,9 +1,9 @@
+import { escaped } from "../../base/text/steering.ts";
 import { sha256 } from "@noble/hashes/sha2.js";
 import { utf8ToBytes } from "@noble/hashes/utils.js";
 import { inEnglish } from "../../base/text/said/english.ts";
 import { yearWords } from "../../base/date/year-words.ts";
 import type { Id } from "../../base/finding.ts";
-import { escaped } from "../telling/html/escaped.ts";
 import { directionOf } from "../telling/set/direction.ts";
 import { base64 } from "../visit/base64.ts";
 import { findingsHtml, frontHtml, kindHtml } from "./front.ts";

@@ -1,10 +1,10 @@
+import { escaped } from "../../base/text/steering.ts";
 import type { Id } from "../../base/finding.ts";
 import { inEnglish } from "../../base/text/said/english.ts";
 import type { Text } from "../../base/text/said/said.ts";
 import type { Piece } from "../../show/pages/pieces.ts";
 import type { Presence } from "../../show/telling/page/course.ts";
 import type { Dispute } from "../../show/telling/page/dispute.ts";
-import { escaped } from "../telling/html/escaped.ts";
 import { directionOf, directionOfLine } from "../telling/set/direction.ts";
 
 /** What every part of the page is written with: the dispute, and the number of each record that has a sheet. */

@@ -1,7 +1,7 @@
+import { escaped } from "../../base/text/steering.ts";
 import type { Id } from "../../base/finding.ts";
 import type { OutlineLine } from "../../show/pages/outline/outline.ts";
 import type { OpenQuestion } from "../../show/telling/page/dispute.ts";
-import { escaped } from "../telling/html/escaped.ts";
 import { filmSvg } from "./film.ts";
 import { anchorOf, isolated, link, list, mark, ofRecord, part, words } from "./paper.ts";
 import type { Paper } from "./paper.ts";

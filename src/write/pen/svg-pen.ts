@@ -1,3 +1,4 @@
+import { escaped } from "../../base/text/steering.ts";
 import type { Point } from "../../show/map/scene.ts";
 import { familyList } from "./faces.ts";
 import type { Palette } from "./palette.ts";
@@ -117,13 +118,4 @@ function n(value: number): string {
 /** An XML name that differs for ids that differ: every other character becomes its number between points. */
 function nameOf(id: string): string {
   return `r-${id.replace(/[^\p{L}\p{Nd}_-]/gu, (one) => `.${(one.codePointAt(0) ?? 0).toString(16)}.`)}`;
-}
-
-const special: Readonly<Record<string, string>> = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" };
-
-/** Text for XML: its special signs escaped, and what XML 1.0 has no place for shown as replaced. */
-function escaped(text: string): string {
-  return text
-    .replace(/[^\t\n\r\u0020-\ud7ff\ue000-\ufffd\u{10000}-\u{10ffff}]/gu, "\ufffd")
-    .replace(/[&<>"]/g, (one) => special[one] ?? one);
 }

@@ -1,4 +1,4 @@
-import { storable } from "../../base/text/steering.ts";
+import { escaped } from "../../base/text/steering.ts";
 
 /** How a stretch of text is set; what is not said is as the text around it. */
 export interface Look {
@@ -37,12 +37,6 @@ function elementOf(run: Run): string {
   if (run.italic) html = `<em>${html}</em>`;
   return run.href === undefined ? html : `<a href="${escaped(run.href)}">${html}</a>`;
 }
-
-function escaped(text: string): string {
-  return storable(text).replace(/[&<>"]/g, (sign) => entities[sign] ?? sign);
-}
-
-const entities: Readonly<Record<string, string>> = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" };
 
 /** Runs without empty ones, those of one look joined, without space or line feeds at the ends. */
 export function joined(runs: Runs): Runs {

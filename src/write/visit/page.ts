@@ -1,10 +1,10 @@
+import { escaped } from "../../base/text/steering.ts";
 import { sha256 } from "@noble/hashes/sha2.js";
 import { utf8ToBytes } from "@noble/hashes/utils.js";
 import { inEnglish } from "../../base/text/said/english.ts";
 import type { Text } from "../../base/text/said/said.ts";
 import type { VisitAsked } from "../../show/desk/visit/asked.ts";
 import type { Block, Field, FieldRow } from "../../show/desk/visit/blocks/block.ts";
-import { escaped } from "../telling/html/escaped.ts";
 import { base64 } from "./base64.ts";
 import { script } from "./script.ts";
 import { style } from "./style.ts";

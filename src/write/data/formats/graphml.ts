@@ -1,3 +1,4 @@
+import { escaped } from "../../../base/text/steering.ts";
 import type { Id } from "../../../base/finding.ts";
 import { byText } from "../../../base/order.ts";
 import { inEnglish } from "../../../base/text/said/english.ts";
@@ -132,24 +133,11 @@ function edgesOf({ graph, derivations }: Model, record: AnyLinked): readonly Edg
 
 function nodeText(id: Id, data: readonly (readonly [key: string, value: string | null])[]): string {
   const said = data.flatMap(([key, value]) =>
-    value === null ? [] : [`      <data key="${key}">${xml(value)}</data>`],
+    value === null ? [] : [`      <data key="${key}">${escaped(value)}</data>`],
   );
-  return [`    <node id="${xml(id)}">`, ...said, "    </node>"].join("\n");
+  return [`    <node id="${escaped(id)}">`, ...said, "    </node>"].join("\n");
 }
 
 function edgeText({ from, to, role }: Edge): string {
-  return `    <edge source="${xml(from)}" target="${xml(to)}"><data key="role">${xml(role)}</data></edge>`;
-}
-
-const entities: Readonly<Record<string, string>> = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" };
-
-/** A text of XML 1.0: what no such text may hold is left out. */
-function xml(text: string): string {
-  return (
-    text
-      .replace(/\p{Cs}/gu, "\ufffd")
-      // oxlint-disable-next-line no-control-regex
-      .replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g, "")
-      .replace(/[&<>"]/g, (sign) => entities[sign] ?? sign)
-  );
+  return `    <edge source="${escaped(from)}" target="${escaped(to)}"><data key="role">${escaped(role)}</data></edge>`;
 }

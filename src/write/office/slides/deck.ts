@@ -1,9 +1,9 @@
+import { escaped } from "../../../base/text/steering.ts";
 import type Pptx from "pptxgenjs";
 import type { Box, Leaf, Place } from "../../../show/telling/talk/layout/leaf.ts";
 import { slideSizes } from "../../../show/telling/talk/layout/room.ts";
 import type { Shape } from "../../../show/telling/talk/layout/room.ts";
 import { print } from "../../pen/palette.ts";
-import { escaped } from "../../telling/html/escaped.ts";
 import { base64 } from "../../visit/base64.ts";
 import { addGrid } from "./grid.ts";
 import { addStanding } from "./standing.ts";

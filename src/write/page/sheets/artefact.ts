@@ -1,9 +1,9 @@
+import { escaped } from "../../../base/text/steering.ts";
 import { inEnglish } from "../../../base/text/said/english.ts";
 import type { Id } from "../../../base/finding.ts";
 import type { ArtefactPage } from "../../../show/artefacts/artefact.ts";
 import type { Dimension } from "../../../show/artefacts/dimensions.ts";
 import type { OpenPicture } from "../../../show/telling/page/sheet.ts";
-import { escaped } from "../../telling/html/escaped.ts";
 import { item, list, ofRecord, link, mark, part, pieces, table, words } from "../paper.ts";
 import type { Paper } from "../paper.ts";
 

@@ -1,8 +1,8 @@
+import { escaped } from "../../../base/text/steering.ts";
 import type { Id } from "../../../base/finding.ts";
 import type { BearingLine } from "../../../show/numbers/bearing-lines.ts";
 import type { EntryLine } from "../../../show/numbers/entries.ts";
 import type { NumberPage } from "../../../show/numbers/number.ts";
-import { escaped } from "../../telling/html/escaped.ts";
 import { link, list, mark, ofRecord, part, pieces, table, words } from "../paper.ts";
 import type { Paper } from "../paper.ts";
 import { bearingWords } from "../words.ts";

@@ -1,8 +1,8 @@
+import { escaped } from "../../../base/text/steering.ts";
 import { inEnglish } from "../../../base/text/said/english.ts";
 import { yearWords } from "../../../base/date/year-words.ts";
 import type { Point, Track } from "../../../show/scholars/line.ts";
 import type { ScholarPage } from "../../../show/scholars/scholar.ts";
-import { escaped } from "../../telling/html/escaped.ts";
 import { item, link, list, mark, ofRecord, part, pieces, words } from "../paper.ts";
 import type { Paper } from "../paper.ts";
 

@@ -1,3 +1,4 @@
+import { escaped } from "../../../base/text/steering.ts";
 import { inEnglish } from "../../../base/text/said/english.ts";
 import { yearWords } from "../../../base/date/year-words.ts";
 import { explainedTitles } from "../../../show/pages/explained.ts";
@@ -7,7 +8,6 @@ import type { Tie } from "../../../show/pages/ties.ts";
 import type { Holder } from "../../../show/pages/question.ts";
 import type { OpenSheet } from "../../../show/telling/page/sheet.ts";
 import { fieldName } from "../../../read/grammar/field-words.ts";
-import { escaped } from "../../telling/html/escaped.ts";
 import { artefactHtml, picturesHtml } from "./artefact.ts";
 import { numberHtml } from "./number.ts";
 import { anchorOf, isolated, item, link, list, mark, ofRecord, part, pieces, words } from "../paper.ts";

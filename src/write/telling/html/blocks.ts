@@ -2,7 +2,7 @@ import { inEnglish } from "../../../base/text/said/english.ts";
 import { base64 } from "../../visit/base64.ts";
 import type { Drawn, DrawnPlates } from "../drawn.ts";
 import type { SetBlock, SetEntry, SetHeading, SetInlines, SetPlate, SetTable } from "../set/set-text.ts";
-import { escaped } from "./escaped.ts";
+import { escaped } from "../../../base/text/steering.ts";
 import { lineHtml, wayOf } from "./line.ts";
 
 /** A block as HTML. */

@@ -2,7 +2,7 @@ import { wayOfLine } from "../set/direction.ts";
 import { stretchesOf } from "../set/stretches.ts";
 import type { Stretch } from "../set/stretches.ts";
 import type { SetInlines } from "../set/set-text.ts";
-import { escaped } from "./escaped.ts";
+import { escaped } from "../../../base/text/steering.ts";
 import { standingLine } from "./standing.ts";
 
 /** A line as HTML; `linked` false leaves links out, where a line stands in a link itself. */

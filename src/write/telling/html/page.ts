@@ -6,7 +6,7 @@ import type { DrawnPlates } from "../drawn.ts";
 import { directionOf } from "../set/direction.ts";
 import type { SetText } from "../set/set-text.ts";
 import { blockHtml } from "./blocks.ts";
-import { escaped } from "./escaped.ts";
+import { escaped } from "../../../base/text/steering.ts";
 import { lineHtml, wayOf } from "./line.ts";
 import { style } from "./style.ts";
 

@@ -1,4 +1,4 @@
-import { escaped } from "../html/escaped.ts";
+import { escaped } from "../../../base/text/steering.ts";
 import type { OnSlide } from "./drawn.ts";
 
 /** A picture on a slide as an SVG file of its own, at its size in points. */
