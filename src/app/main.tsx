@@ -1,5 +1,6 @@
 import "./look/sheet/fonts.css";
 import "./look/sheet/sheet.css";
+import "./look/sheet/fields.css";
 import "./look/pages.css";
 import "./look/records/records.css";
 import "./look/records/plug-in.css";
