@@ -14,6 +14,7 @@ const bib = {
   text: [
     "@book{vane-1968, author = {Vane, Isolde J.}, title = {Paces}, year = 1968}",
     "@book{hale-1896, author = {Josiah Hale}, title = {Rings}, year = {1974}, origdate = {1896}}",
+    "@book{undated, title = {Anon}}",
     "@book{both-1970, author = {Vane, I. and Nobody, Nemo}, title = {Both}, year = 1970}",
     "",
   ].join("\n"),
@@ -30,6 +31,42 @@ const people =
   'scholars:\n  - { id: vane, name: Isolde J. Vane, known-as: [I. Vane] }\n  - { id: hale, name: "Hale, Josiah" }\n';
 const things =
   "artefacts:\n  - { id: ring, name: Ring }\n  - { id: ring/post-1, name: Post 1 }\n  - { id: ring/post-1/base, name: Base }\n";
+
+test("where a record was said follows from what it cites, and from what it says itself where that is silent", () => {
+  const { graph } = modelOf(
+    `${people}${things}passages:
+  - { id: of-both, at: p. 2, from: both-1970 }
+  - { id: through, at: p. 9, from: hale-1896, via: vane-1968 }
+  - { id: one-way, at: p. 1, from: other-way }
+  - { id: other-way, at: p. 1, from: one-way }
+observations:
+  - { id: of-source, of: ring, text: A., from: vane-1968 p. 3, year: 1901 }
+  - { id: of-undated, of: ring, text: B., from: undated, year: 1902 }
+  - { id: of-passage, of: ring, text: C., from: of-both, year: 1903 }
+  - { id: of-read, of: ring, text: D., from: through }
+  - { id: of-two, of: ring, text: E., from: [vane-1968, of-both] }
+  - { id: of-circle, of: ring, text: F., from: one-way, year: 1904 }
+  - { id: of-none, of: ring, text: G., year: 1905 }
+arguments:
+  - { id: by-name, text: H., because: of-none, therefore: c, from: vane-1968, by: hale }
+claims:
+  - { id: c, text: C. }
+`,
+  );
+  const found = (id: string): readonly unknown[] => {
+    const { sources, via, scholars, year } = graph.provenance(id);
+    return [sources.join(" "), via.join(" "), scholars.join(" "), year];
+  };
+  expect(found("of-source")).toEqual(["vane-1968", "", "vane", 1968]);
+  expect(found("of-undated")).toEqual(["undated", "", "", 1902]);
+  expect(found("of-passage")).toEqual(["both-1970", "", "vane", 1970]);
+  expect(found("of-read")).toEqual(["hale-1896", "vane-1968", "hale", 1896]);
+  expect(found("of-two")).toEqual(["vane-1968 both-1970", "", "vane", 1970]);
+  expect(found("of-circle")).toEqual(["", "", "", 1904]);
+  expect(found("of-none")).toEqual(["", "", "", 1905]);
+  expect(found("by-name")).toEqual(["vane-1968", "", "hale", 1968]);
+  expect(found("ring")).toEqual(["", "", "", null]);
+});
 
 test("records that go without an id are named after what they say, and equals are numbered", () => {
   const { graph } = modelOf(
