@@ -1,4 +1,5 @@
 import type { Id, Span } from "../../base/finding.ts";
+import { wordMet } from "../decode/met.ts";
 import { plainText } from "./csl.ts";
 import type { CslItem, CslName } from "./csl.ts";
 import { yearOf, yearText } from "./date.ts";
@@ -53,7 +54,7 @@ export function sourceOf(reading: Reading): Source {
     names,
     andOthers,
     year,
-    label: label(csl, names, andOthers),
+    label: wordMet(label(csl, names, andOthers)),
     members: [],
   };
 }

@@ -9,7 +9,7 @@ export type Trees = (place: number) => MapNode;
 
 /** Trees that were made last, and of how many texts they are kept. */
 const lately = new Map<Trees, readonly MapNode[]>();
-const mostTexts = 200;
+const mostTexts = 64;
 
 /**
  * The trees of the records of a text that reads without a finding. They take several times the room of all that the records

@@ -58,14 +58,15 @@ const strange = /[\u0000-\u001f\u007f]/u;
 
 /** Lines as one, empty lines between them as line ends. */
 function folded(lines: readonly string[]): string {
-  let said = "";
+  // Joined at the end: a text that is added to is a chain of its pieces.
+  const said: string[] = [];
   let parting = "";
   for (const line of lines) {
     if (line === "") parting = parting === " " ? "\n" : `${parting}\n`;
     else {
-      said += parting + line;
+      said.push(parting, line);
       parting = " ";
     }
   }
-  return said;
+  return said.join("");
 }

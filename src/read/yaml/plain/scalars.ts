@@ -54,7 +54,7 @@ export function plainText(cursor: Cursor, column: number): TextNode | null {
   let end = plainEnd(cursor, false);
   let stop = text.charCodeAt(cursor.at);
   if (end < 0 || stop === colon || !goOn(cursor)) return null;
-  let said = text.slice(start, end);
+  const said = [text.slice(start, end)];
   while (cursor.column > column) {
     // It stops at a space before a comment alone.
     if (stop === space || cursor.comments > 0) return null;
@@ -63,9 +63,9 @@ export function plainText(cursor: Cursor, column: number): TextNode | null {
     end = plainEnd(cursor, false);
     stop = text.charCodeAt(cursor.at);
     if (end < 0 || stop === colon || !goOn(cursor)) return null;
-    said += parting + text.slice(from, end);
+    said.push(parting, text.slice(from, end));
   }
-  return { is: "text", text: said, plain: true, start, end };
+  return { is: "text", text: said.length === 1 ? (said[0] ?? "") : said.join(""), plain: true, start, end };
 }
 
 /** A text in quotes on one line, the place behind its last quote next; null where more than a quote is set off in it. */
