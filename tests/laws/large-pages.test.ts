@@ -101,8 +101,18 @@ test("a matrix told in part is the beginning of the whole, of no more cells than
     ...[0, 1, 3].map((questions) => ({ questions })),
     ...[0, 40 * columns, 100_000_000].map((cells) => ({ cells })),
   ]) {
-    const { groups, more } = scholarsPage(model, most).matrix;
-    expect(groups).toEqual(whole.groups.slice(0, groups.length));
+    const { groups, columns: told, more } = scholarsPage(model, most).matrix;
+    const places = told.map((id) => whole.columns.indexOf(id));
+    expect(places).toEqual(places.toSorted((a, b) => a - b));
+    const within = whole.groups.slice(0, groups.length).map(({ question, rows }) => ({
+      question,
+      rows: rows.map((row) => ({ ...row, cells: places.map((place) => row.cells[place]) })),
+    }));
+    expect(groups).toEqual(within);
+    // Who has no column says nothing in these rows.
+    const said = (all: typeof groups): number =>
+      all.flatMap(({ rows }) => rows.flatMap((row) => row.cells.filter((cell) => cell !== null))).length;
+    expect(said(groups)).toBe(said(whole.groups.slice(0, groups.length)));
     expect(groups.length + more).toBe(whole.groups.length);
     const cells = groups.flatMap(({ rows }) => rows.flatMap((row) => row.cells)).length;
     if ("questions" in most) expect(groups).toHaveLength(most.questions);

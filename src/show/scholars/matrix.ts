@@ -39,6 +39,8 @@ export interface RowGroup {
 /** Claims by scholars: what everybody makes of everything under the lens. */
 export interface Matrix {
   readonly groups: readonly RowGroup[];
+  /** The scholars of the cells, in their order: where more would be told, those who say something of what is. */
+  readonly columns: readonly Id[];
   /** Listed claims without a row: they answer no question and no stance on them is recorded. */
   readonly without: number;
   /** Questions, and the claims that bear on none, that would be told after these; 0 where all are told. */
@@ -56,44 +58,67 @@ export function matrixOf(
   most: Most = { questions: Infinity },
 ): Matrix {
   const { graph, judgement } = model;
-  const cells = new Map(taken.map((one) => [`${one.scholar}\n${one.claim}`, cellOf(one)]));
   const columns = new Set(scholars);
-  const known = new Set(taken.flatMap(({ scholar, claim }) => (columns.has(scholar) ? [claim] : [])));
+  const speakers = new Map<Id, Id[]>();
+  for (const { scholar, claim } of taken) {
+    if (!columns.has(scholar)) continue;
+    const those = speakers.get(claim);
+    if (those) those.push(scholar);
+    else speakers.set(claim, [scholar]);
+  }
   let without = 0;
   let more = 0;
-  let told = 0;
-  let cellsTold = 0;
-  const isFull = (rows: number): boolean =>
-    "questions" in most
-      ? told >= most.questions
-      : told > 0 && cellsTold + rows * scholars.length > most.cells;
-  const groups = claimsByQuestion(graph, judgement).flatMap((group): readonly RowGroup[] => {
-    const answers = answersOf(graph, group.question);
-    const rows: Row[] = [];
-    const claims = group.claims.filter((claim) => answers.includes(claim) || known.has(claim));
-    without += group.claims.length - claims.length;
-    if (claims.length > 0 && (more > 0 || isFull(claims.length))) more++;
-    else if (claims.length > 0) {
-      told++;
-      cellsTold += claims.length * scholars.length;
+  let rows = 0;
+  let speaking: ReadonlySet<Id> = new Set();
+  const told: { readonly question: Id | null; readonly claims: readonly Id[] }[] = [];
+  for (const { question, claims: all } of claimsByQuestion(graph, judgement)) {
+    const answers = answersOf(graph, question);
+    const claims = all.filter((claim) => answers.includes(claim) || speakers.has(claim));
+    without += all.length - claims.length;
+    if (claims.length === 0) continue;
+    const joined = new Set([...speaking, ...claims.flatMap((claim) => speakers.get(claim) ?? [])]);
+    const isFull =
+      "questions" in most
+        ? told.length >= most.questions
+        : told.length > 0 && (rows + claims.length) * joined.size > most.cells;
+    if (more > 0 || isFull) {
+      more++;
+      continue;
     }
-    for (const claim of more > 0 ? [] : claims) {
-      const row = scholars.map((scholar) => cells.get(`${scholar}\n${claim}`) ?? null);
-      const above = rows.at(-1)?.claim;
-      rows.push({
+    told.push({ question, claims });
+    rows += claims.length;
+    speaking = joined;
+  }
+  const shown = more === 0 || speaking.size === 0 ? scholars : scholars.filter((one) => speaking.has(one));
+  const groups = rowGroups(model, shown, taken, told);
+  return { groups, columns: shown, without, more };
+}
+
+function rowGroups(
+  { graph, judgement }: Reported,
+  scholars: readonly Id[],
+  taken: readonly Taken[],
+  told: readonly { readonly question: Id | null; readonly claims: readonly Id[] }[],
+): readonly RowGroup[] {
+  const cells = new Map(taken.map((one) => [`${one.scholar}\n${one.claim}`, one]));
+  const cellAt = (scholar: Id, claim: Id): Cell | null => {
+    const one = cells.get(`${scholar}\n${claim}`);
+    return one ? cellOf(one) : null;
+  };
+  return told.map(({ question, claims }) => ({
+    question: question === null ? null : { id: question, text: questionText(graph, question) },
+    rows: claims.map((claim, place): Row => {
+      const above = claims[place - 1];
+      return {
         claim,
         short: labelText(graph, claim),
         text: claimText(graph, claim),
         standing: judgement.standings.get(claim) ?? "unsupported",
         rival: above !== undefined && graph.rivalsOf(claim).includes(above),
-        cells: row,
-      });
-    }
-    const { question } = group;
-    const head = question === null ? null : { id: question, text: questionText(graph, question) };
-    return rows.length > 0 ? [{ question: head, rows }] : [];
-  });
-  return { groups, without, more };
+        cells: scholars.map((scholar) => cellAt(scholar, claim)),
+      };
+    }),
+  }));
 }
 
 function cellOf({ scholar, stances, stance, since, changed, left }: Taken): Cell {

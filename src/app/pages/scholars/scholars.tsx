@@ -61,7 +61,9 @@ function Claims({
 }) {
   const { matrix, scholars } = page;
   const told = matrix.groups.length;
-  const columns = scholars.filter((one) => one.claims > 0);
+  const own = new Map(scholars.map((one) => [one.id, one]));
+  const columns = matrix.columns.flatMap((id) => own.get(id) ?? []);
+  const silent = scholars.filter((one) => one.claims > 0).length - columns.length;
   return (
     <>
       {columns.length === 0 && <p className="quiet">{words.noStance}</p>}
@@ -71,6 +73,7 @@ function Claims({
         ) : (
           <MatrixGrid matrix={matrix} columns={columns} asOf={asOf} />
         ))}
+      {silent > 0 && <p className="quiet apart">{words.silent(silent)}</p>}
       {matrix.more > 0 && (
         <p className="quiet more">
           {openingWords.shown(told, told + matrix.more)}{" "}

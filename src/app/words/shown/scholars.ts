@@ -18,6 +18,10 @@ export const scholarWords = told(
     noStance: "No position is recorded by that year.",
     later: (n: number) =>
       n === 1 ? "One more scholar is in print only later." : `${n} more scholars are in print only later.`,
+    silent: (n: number) =>
+      n === 1
+        ? "One more scholar says nothing of these questions, and has no column."
+        : `${n} more scholars say nothing of these questions, and have no column.`,
     without: (n: number) =>
       n === 1
         ? "One more claim answers no question, and no position on it is recorded."
