@@ -6,16 +6,21 @@ import { existsSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { runnerImport } from "vite";
 
-// Node 20 reads no TypeScript; Vite turns the list of licences into a module on the way.
+// Node 20 reads no TypeScript; Vite turns it into modules on the way.
 const root = fileURLToPath(new URL("../..", import.meta.url));
-const list = fileURLToPath(new URL("licences.ts", import.meta.url));
-const { module } = await runnerImport(list, { root, configFile: false, logLevel: "silent" });
+const module = await imported("licences.ts");
+const { faultsIn } = await imported("faults.ts");
 process.chdir(root);
 
 const licences = tellLicences();
 const faults = tellFaults();
 tellLater();
 process.exitCode = !licences || faults === false ? 1 : faults === null ? 2 : 0;
+
+async function imported(name) {
+  const file = fileURLToPath(new URL(name, import.meta.url));
+  return (await runnerImport(file, { root, configFile: false, logLevel: "silent" })).module;
+}
 
 function tellLicences() {
   const lists = ["dist/packages.json", "dist/app/packages.json"].filter((one) => existsSync(one));
@@ -40,21 +45,14 @@ function tellLicences() {
 
 /** True where no fault is known, false where one is, null where nobody could be asked. */
 function tellFaults() {
-  const answer = asked(["audit", "--json"]);
-  const known = answer?.metadata?.vulnerabilities;
+  const known = faultsIn(asked(["audit", "--json"]));
   console.log("Faults that the registry knows of");
-  if (known === undefined) {
+  if (known === null)
     console.log(
       "Not looked up: the registry gave no answer. Is there a network, and does it let such questions through?\n",
     );
-    return null;
-  }
-  for (const { name, severity, via, range } of Object.values(answer.vulnerabilities ?? {})) {
-    const why = via.map((one) => (typeof one === "string" ? `by ${one}` : `${one.title}, ${one.url}`));
-    console.log(`${severity}: ${name} ${range}: ${why.join("; ")}`);
-  }
-  console.log(known.total === 0 ? "None.\n" : "");
-  return known.total === 0;
+  else console.log(known.length === 0 ? "None.\n" : `${known.join("\n")}\n`);
+  return known && known.length === 0;
 }
 
 function tellLater() {
