@@ -1,3 +1,5 @@
+import { isList } from "../../../base/json.ts";
+import type { Json } from "../../../base/json.ts";
 import { mergedText } from "../../../base/text/merge.ts";
 import type { Merged } from "../../../base/text/merging/marking.ts";
 import { readBibliography } from "../../bibliography/read.ts";
@@ -27,7 +29,7 @@ interface Outcome {
 
 /**
  * Two versions of a bibliography merged entry by entry, and line by line in an entry that both changed; `lines` is the
- * file merged by lines where that can be. Null where a version cannot be read, or changed what stands beside its entries.
+ * file merged by lines where that can be. Null where a version cannot be read, or where lines clash beside its entries.
  */
 export function mergedEntries(
   path: string,
@@ -39,17 +41,19 @@ export function mergedEntries(
   const outcomes = new Map<string, Outcome>();
   for (const key of new Set([...own.entries.keys(), ...other.entries.keys()])) {
     const [was, one, two] = [old, own, other].map((shelf) => shelf.entries.get(key)?.text ?? null);
-    outcomes.set(key, outcomeOf(was ?? null, one ?? null, two ?? null));
+    outcomes.set(key, outcomeOf(path, was ?? null, one ?? null, two ?? null));
   }
   const clash = [...outcomes.values()].some((one) => one.mine !== one.theirs);
   if (lines !== null && !clash && isMade(path, lines, outcomes, "mine")) return { text: lines };
-  if (other.beside !== old.beside) return null;
+  // Lines that leave a key twice, or bring back an entry that is gone, are no merge.
+  const apart = lines === null ? null : { base, mine, theirs };
+  if (other.beside !== old.beside) return apart;
   const [one, two, was] = (["mine", "theirs", "base"] as const).map((side) =>
     writtenFor(path, side, own, other, outcomes),
   );
-  if (one === undefined || two === undefined || !isMade(path, one, outcomes, "mine")) return null;
+  if (one === undefined || two === undefined || !isMade(path, one, outcomes, "mine")) return apart;
   if (!clash) return { text: one };
-  return isMade(path, two, outcomes, "theirs") ? { base: was ?? null, mine: one, theirs: two } : null;
+  return isMade(path, two, outcomes, "theirs") ? { base: was ?? null, mine: one, theirs: two } : apart;
 }
 
 /** The entries of a bibliography; null where it cannot be read whole, or has a key twice. */
@@ -65,9 +69,10 @@ function shelfIn(path: string, text: string): Shelf | null {
   for (const { key, span } of sources.toSorted((a, b) => a.span.start - b.span.start)) {
     const start = path.endsWith(".bib") ? commentsAbove(text, span.start, at) : span.start;
     if (entries.has(key) || start < at) return null;
-    entries.set(key, { key, start, end: span.end, text: text.slice(start, span.end) });
+    const end = path.endsWith(".ris") ? pastLastLine(text, span.end) : span.end;
+    entries.set(key, { key, start, end, text: text.slice(start, end) });
     beside += text.slice(at, start);
-    at = span.end;
+    at = end;
   }
   beside += text.slice(at);
   return {
@@ -75,6 +80,11 @@ function shelfIn(path: string, text: string): Shelf | null {
     entries,
     beside: beside.replace(path.endsWith(".json") ? /[\s,[\]\ufeff]+/gu : /[\s\ufeff]+/gu, ""),
   };
+}
+
+/** Behind the line that ends an entry of RIS, which says nothing of the entry itself. */
+function pastLastLine(text: string, end: number): number {
+  return end + (/^(?:[ \t]*\r?\n)*ER {2}-[^\r\n]*/u.exec(text.slice(end, end + 200))?.[0].length ?? 0);
 }
 
 /** Where the comment lines begin that stand right above an entry of BibTeX; what is no entry is a comment there. */
@@ -88,13 +98,38 @@ function commentsAbove(text: string, start: number, from: number): number {
   return at;
 }
 
-function outcomeOf(base: string | null, mine: string | null, theirs: string | null): Outcome {
+function outcomeOf(path: string, base: string | null, mine: string | null, theirs: string | null): Outcome {
   const all = (text: string | null): Outcome => ({ base: text, mine: text, theirs: text });
   if (mine === theirs || theirs === base) return all(mine);
   if (mine === base) return all(theirs);
   if (base === null || mine === null || theirs === null) return { base, mine, theirs };
   const merged = mergedText(base, mine, theirs);
-  return "text" in merged ? all(merged.text) : { base, mine, theirs };
+  const isOne = "text" in merged && !isDivided(path, base, mine, theirs);
+  return isOne ? all(merged.text) : { base, mine, theirs };
+}
+
+/** Whether both sides gave a field of an entry another value, in lines apart: merged by lines it would stand there twice. */
+function isDivided(path: string, base: string, mine: string, theirs: string): boolean {
+  const [was, one, two] = [base, mine, theirs].map((text) => fieldsOf(path, text));
+  if (!was || !one || !two) return false;
+  return [...new Set([...Object.keys(one), ...Object.keys(two)])].some((name) => {
+    const [old, own, other] = [was, one, two].map((fields) => JSON.stringify(fields[name]));
+    // Several people, or words, may each come from one side.
+    return (
+      old !== own &&
+      old !== other &&
+      own !== other &&
+      name !== "keyword" &&
+      !isList(one[name] ?? two[name] ?? null)
+    );
+  });
+}
+
+function fieldsOf(path: string, entry: string): Readonly<Record<string, Json | undefined>> | null {
+  const { sources } = readBibliography({ path, text: path.endsWith(".json") ? `[${entry}]` : entry });
+  return sources.length === 1
+    ? ((sources[0]?.csl ?? null) as Readonly<Record<string, Json | undefined>> | null)
+    : null;
 }
 
 /** Whether a text has just these entries, once each, in the form in which they are wanted. */
@@ -138,7 +173,7 @@ function writtenFor(
   const gap = isJson
     ? /^[\s,]+$/u.test(between)
       ? between
-      : `,${/[\r\n][ \t]*$/u.exec(text.slice(0, first.start))?.[0] ?? " "}`
+      : `,${/\r?\n[ \t]*$/u.exec(text.slice(0, first.start))?.[0] ?? " "}`
     : `${nl}${nl}`;
   const rows = there.map(({ key, end }, place) => ({
     texts: [outcomes.get(key)?.[side] ?? null, ...(incoming.get(key) ?? [])].filter((one) => one !== null),

@@ -9,6 +9,7 @@ import { clashesIn, isShifted, mergedRecords } from "./merge.ts";
 import type { Answer, FieldMerge, RecordMerge } from "./merge.ts";
 import { recordsIn } from "./reading.ts";
 import type { RecordRead } from "./reading.ts";
+import { saysSame } from "../written.ts";
 import { ownLinesOf } from "./lines.ts";
 import { resolvedText, saysMerged } from "./resolve.ts";
 
@@ -17,11 +18,16 @@ import { resolvedText, saysMerged } from "./resolve.ts";
  * as well as they do, else record by record or entry by entry; where that cannot be, lines that clash stay apart.
  */
 export function mergedVersions(path: string, base: string, mine: string, theirs: string): Merged {
+  // Nothing to merge, to the byte. That lines come to one side is not enough: a record that it moved may be gone on the other.
+  if (mine === theirs || theirs === base) return { text: mine };
+  if (mine === base) return { text: theirs };
   const lines = mergedText(base, mine, theirs);
-  // Nothing to merge: one side is as it was, or both are the same, to the byte.
-  if ("text" in lines && (lines.text === mine || lines.text === theirs)) return lines;
-  const given = alike(base, mine, theirs);
-  const whole = "text" in lines ? lines.text : null;
+  const made = mergedApart(path, alike(base, mine, theirs), "text" in lines ? lines.text : null);
+  return "text" in made || made.mine !== made.theirs ? made : { text: made.mine };
+}
+
+function mergedApart(path: string, given: Alike, whole: string | null): Merged {
+  const { base, mine, theirs } = given;
   if (/\.(?:bib|ris|json)$/u.test(path)) return mergedEntries(path, given, whole) ?? byLines(given, whole);
   const [old, own, other] = [base, mine, theirs].map((text) => recordsIn(path, text));
   if (!old || !own || !other) return byLines(given, whole);
@@ -41,7 +47,8 @@ function byRecord(path: string, given: Alike, whole: string | null, sides: Sides
   const clashes = clashesIn(merges).length > 0;
   const isUnsure = isDoubled(merges) || isShifted(merges);
   if (whole !== null && isWhole(recordsIn(path, whole), own, other)) {
-    if (clashes || isUnsure || saysMerged(path, whole, merges)) return { text: whole };
+    const isTaken = clashes && isTold(merges, recordsIn(path, whole));
+    if (isTaken || isUnsure || (!clashes && saysMerged(path, whole, merges))) return { text: whole };
   }
   const lines = whole === null ? byLines(given, null) : given;
   const apart: Versions = "text" in lines ? given : lines;
@@ -151,6 +158,28 @@ function isWhole(merged: Records | null, mine: Records, theirs: Records): boolea
     merged !== null &&
     [...merged.keys()].every((key) => !/#\d+$/u.test(key) || mine.has(key) || theirs.has(key))
   );
+}
+
+/**
+ * Whether lines say what became of every record that one side took out and the other changed: it was given another name,
+ * under which it has that change. Else they brought it back where it was moved, or gave the change to another.
+ */
+function isTold(merges: readonly RecordMerge[], merged: Records | null): boolean {
+  return merges.every(({ key, became, base, mine, theirs }) => {
+    if (became !== "clash" || (mine && theirs) || !base) return true;
+    const taker = mine ? "theirs" : "mine";
+    return (
+      merged?.has(key) !== true &&
+      merges.some((one) => !one.base && one[taker] !== null && isMostly(base, one[taker]))
+    );
+  });
+}
+
+/** Whether most of what a record says but for its id is said by another. */
+function isMostly(one: RecordRead, other: RecordRead | null): boolean {
+  const names = Object.keys(one.fields).filter((name) => name !== "id");
+  const same = names.filter((name) => saysSame(one.fields[name] ?? null, other?.fields[name] ?? null));
+  return one.list === other?.list && 2 * same.length > names.length;
 }
 
 /**
