@@ -1,6 +1,7 @@
 import * as fc from "fast-check";
 import { expect, test } from "vitest";
-import { rowsOf, type Program } from "../../src/judge/solver/program.ts";
+import { frameworkProgram } from "../../src/judge/solver/framework.ts";
+import { programFrom, programOf, rowsOf, type Program } from "../../src/judge/solver/program.ts";
 import { eachStandpoint, standpoints } from "../../src/judge/solver/standpoints.ts";
 import { circlesOf } from "../../src/judge/solver/strong-components.ts";
 import { leastWithoutAttacks, TRUE, UNDEFINED, wellFounded } from "../../src/judge/solver/well-founded.ts";
@@ -29,6 +30,36 @@ test("the well-founded model is that of the plain alternating fixpoint", () => {
 
 test("so it is where circles fall one after another", () => {
   fc.assert(fc.property(randomCircles(12), plainAlternation), { numRuns: 3000 });
+});
+
+test("a framework by places is the program of its arguments; a place that there is none of is refused", () => {
+  const attacks = fc.array(fc.tuple(fc.nat(6), fc.nat(6)), { maxLength: 14 });
+  fc.assert(
+    fc.property(attacks, fc.integer({ min: 7, max: 12 }), (pairs, above) => {
+      const [from, to] = [0, 1].map((end) => Int32Array.from(pairs, (pair) => pair[end] ?? 0));
+      if (!from || !to) return;
+      const made = frameworkProgram(7, from, to);
+      const rules = Array.from({ length: 7 }, (_, head) => ({
+        head,
+        positive: [],
+        negative: pairs.flatMap(([attacker, attacked]) => (attacked === head ? [attacker] : [])),
+      }));
+      const plain = programOf(7, rules);
+      expect(made.negative.start).toEqual(plain.negative.start);
+      expect(made.negative.items).toEqual(plain.negative.items);
+      expect(wellFounded(made)).toEqual(wellFounded(plain));
+      for (const none of [above, -1, -2, -above]) {
+        const others = Int32Array.of(...from, none);
+        expect(() => frameworkProgram(7, others, Int32Array.of(...to, 0))).toThrow(`Unknown atom ${none}`);
+        expect(() => frameworkProgram(7, Int32Array.of(...to, 0), others)).toThrow(`Unknown atom ${none}`);
+        const needs = [rowsOf([[none]]), rowsOf([[]])] as const;
+        const head = Int32Array.of(0);
+        expect(() => programFrom(7, head, needs[0], needs[1])).toThrow(`Unknown atom ${none}`);
+        expect(() => programFrom(7, head, needs[1], needs[0])).toThrow(`Unknown atom ${none}`);
+      }
+    }),
+    { numRuns: 60 },
+  );
 });
 
 test("circles are the nodes that reach one another, or themselves", () => {

@@ -1,4 +1,4 @@
-import { grouped, groupedWhenAsked, requireAtoms, type Program } from "./program.ts";
+import { groupedBothWays, type Program } from "./program.ts";
 
 /** An argument framework by name: who attacks whom. */
 export type Framework = {
@@ -15,30 +15,26 @@ export function frameworkOf({ arguments: names, attacks }: Framework): Program {
 }
 
 /**
- * The program of a framework given by places, as `format.md` 5 puts it into the format: argument `i` is atom `i`,
- * all lean on one observation, the last atom, and `attackers[k]` is against `attacked[k]`.
+ * The program of a framework given by places: argument `i` is atom `i`, its one rule is rule `i`, and `attackers[k]` is
+ * against `attacked[k]`. The one observation that all lean on (`format.md` 5) holds whatever is attacked, and is left out.
  */
 export function frameworkProgram(
   argumentCount: number,
   attackers: Int32Array,
   attacked: Int32Array,
 ): Program {
-  const atomCount = argumentCount + 1;
-  for (const places of [attackers, attacked]) requireAtoms(argumentCount, places);
-  const counted = new Int32Array(atomCount + 1);
-  for (let atom = 0; atom < atomCount; atom++) counted[atom] = atom;
-  counted[atomCount] = argumentCount;
-  // Rule `i` is for atom `i`; each but the last needs the last atom, and so the last is needed by each but its own.
-  const neededFrom = new Int32Array(atomCount + 1);
-  neededFrom[atomCount] = argumentCount;
+  const { byFrom, byTo } = groupedBothWays(argumentCount, attackers, attacked);
+  const heads = new Int32Array(argumentCount);
+  for (let argument = 0; argument < argumentCount; argument++) heads[argument] = argument;
+  const nothing = { start: new Int32Array(argumentCount + 1), items: new Int32Array(0) };
   return {
-    atomCount,
-    ruleCount: atomCount,
-    heads: counted.subarray(0, atomCount),
-    positive: { start: counted, items: new Int32Array(argumentCount).fill(argumentCount) },
-    negative: groupedWhenAsked(atomCount, attacked, attackers),
-    neededBy: { start: neededFrom, items: counted.subarray(0, argumentCount) },
-    barredBy: grouped(atomCount, attackers, attacked),
+    atomCount: argumentCount,
+    ruleCount: argumentCount,
+    heads,
+    positive: nothing,
+    negative: byTo,
+    neededBy: nothing,
+    barredBy: byFrom,
   };
 }
 

@@ -48,22 +48,40 @@ export function transposed({ start: from, items: keys }: Rows, itemCount: number
 
 /** The members gathered by their key, each group in the order given; keys are 0 to `keyCount` - 1. */
 export function grouped(keyCount: number, keys: Int32Array, members: Int32Array): Rows {
-  const begins = beginsOf(keyCount, keys);
-  const items = new Int32Array(keys.length);
-  for (let at = 0; at < keys.length; at++) items[begins[keys[at]! + 1]!++] = members[at]!;
-  return { start: begins.subarray(0, keyCount + 1), items };
+  return laid(beginsOf(keyCount, keys), keys, members);
 }
 
-/** The same rows; the members are laid out when they are first asked for, since an evaluation only counts them. */
-export function groupedWhenAsked(keyCount: number, keys: Int32Array, members: Int32Array): Rows {
-  const start = beginsOf(keyCount, keys).subarray(1);
+/**
+ * Pairs gathered by what each begins with and by what it ends with, both counted in one go. The rows by the ends are laid
+ * out when they are first asked for, since an evaluation only counts them.
+ */
+export function groupedBothWays(
+  keyCount: number,
+  from: Int32Array,
+  to: Int32Array,
+): { readonly byFrom: Rows; readonly byTo: Rows } {
+  const [fromBegins, toBegins] = [new Int32Array(keyCount + 2), new Int32Array(keyCount + 2)];
+  for (let at = 0; at < from.length; at++) {
+    fromBegins[from[at]! + 2]!++;
+    toBegins[to[at]! + 2]!++;
+  }
+  const byFrom = laid(addedUp(fromBegins, from), from, to);
+  const start = addedUp(toBegins, to).subarray(1);
   let items: Int32Array | null = null;
-  return {
+  const byTo: Rows = {
     start,
     get items() {
-      return (items ??= grouped(keyCount, keys, members).items);
+      return (items ??= grouped(keyCount, to, from).items);
     },
   };
+  return { byFrom, byTo };
+}
+
+/** Lays members out by the places where the groups of their keys begin. */
+function laid(begins: Int32Array, keys: Int32Array, members: Int32Array): Rows {
+  const items = new Int32Array(keys.length);
+  for (let at = 0; at < keys.length; at++) items[begins[keys[at]! + 1]!++] = members[at]!;
+  return { start: begins.subarray(0, begins.length - 1), items };
 }
 
 /**
@@ -73,8 +91,17 @@ export function groupedWhenAsked(keyCount: number, keys: Int32Array, members: In
 function beginsOf(keyCount: number, keys: Int32Array): Int32Array {
   const begins = new Int32Array(keyCount + 2);
   for (let at = 0; at < keys.length; at++) begins[keys[at]! + 2]!++;
-  for (let key = 2; key <= keyCount + 1; key++) begins[key]! += begins[key - 1]!;
-  return begins;
+  return addedUp(begins, keys);
+}
+
+/** Where groups begin, from how many members each has, counted two places after the key. A key that is out of range throws. */
+function addedUp(counts: Int32Array, keys: Int32Array): Int32Array {
+  // One above the last or far below 0 was not counted, one just below 0 was counted before the first.
+  const isBelow = counts[0] !== 0 || counts[1] !== 0;
+  let sum = 0;
+  for (let key = 2; key < counts.length; key++) counts[key] = sum += counts[key]!;
+  if (isBelow || sum !== keys.length) requireAtoms(counts.length - 2, keys);
+  return counts;
 }
 
 /** The rules for each atom. */
@@ -94,7 +121,7 @@ export function programOf(atomCount: number, rules: readonly Rule[]): Program {
 
 /** A program from rules that are already rows; an atom outside 0 to `atomCount` - 1 throws. */
 export function programFrom(atomCount: number, heads: Int32Array, positive: Rows, negative: Rows): Program {
-  for (const atoms of [heads, positive.items, negative.items]) requireAtoms(atomCount, atoms);
+  requireAtoms(atomCount, heads);
   const ruleCount = heads.length;
   return {
     atomCount,
