@@ -9,8 +9,18 @@ export interface Group {
   readonly claims: readonly Id[];
 }
 
+const known = new WeakMap<Judgement, { readonly graph: Graph; readonly groups: readonly Group[] }>();
+
 /** The claims of a corpus by question, rivals side by side; a claim stands with the first question it bears on. */
 export function claimsByQuestion(graph: Graph, judgement: Judgement): readonly Group[] {
+  const before = known.get(judgement);
+  if (before?.graph === graph) return before.groups;
+  const groups = groupsIn(graph, judgement);
+  known.set(judgement, { graph, groups });
+  return groups;
+}
+
+function groupsIn(graph: Graph, judgement: Judgement): readonly Group[] {
   const withheld = withheldIn(graph);
   // A claim may be named in print before the source that words it: then it is listed, and nothing is under it yet.
   const shown = listedUnder({ graph, judgement });

@@ -46,9 +46,25 @@ export interface ScholarsPage {
 
 /** The page of all scholars, in the order in which they came into print; the matrix has as much as is asked for. */
 export function scholarsPage(model: Reported, most?: Most): ScholarsPage {
+  const { graph, judgement } = model;
+  const taken = takenIn(graph, judgement);
+  const { lines, later } = scholarLines(model, taken);
+  const columns = lines.filter((line) => line.claims > 0).map((line) => line.id);
+  return {
+    scholars: lines,
+    later,
+    matrix: matrixOf(model, columns, taken, most),
+    years: printYears(graph),
+  };
+}
+
+/** All scholars in print by the year of the lens, in the order in which they came into it, and how many come later. */
+export function scholarLines(
+  model: Reported,
+  taken: readonly Taken[],
+): { readonly lines: readonly ScholarLine[]; readonly later: number } {
   const { graph, judgement, lens } = model;
   const withheld = withheldIn(graph);
-  const taken = takenIn(graph, judgement);
   const byScholar = new Map<Id, Taken[]>();
   for (const one of taken) {
     const own = byScholar.get(one.scholar);
@@ -62,13 +78,7 @@ export function scholarsPage(model: Reported, most?: Most): ScholarsPage {
   const lines = shown
     .map(({ id }) => lineOf(model, id, years.get(id) ?? null, byScholar.get(id) ?? []))
     .toSorted((a, b) => byYear("last")(a.years?.first ?? null, b.years?.first ?? null));
-  const columns = lines.filter((line) => line.claims > 0).map((line) => line.id);
-  return {
-    scholars: lines,
-    later: all.length - shown.length,
-    matrix: matrixOf(model, columns, taken, most),
-    years: printYears(graph),
-  };
+  return { lines, later: all.length - shown.length };
 }
 
 function lineOf(model: Reported, id: Id, years: Years | null, own: readonly Taken[]): ScholarLine {

@@ -51,8 +51,16 @@ export interface ReadingLine {
   readonly odd: Odd | null;
 }
 
+const known = new WeakMap<Graph, readonly ReadingLine[]>();
+
 /** All sources by the year in which they came into print, with what became of each. */
 export function readingList(graph: Graph): readonly ReadingLine[] {
+  const list = known.get(graph) ?? linesIn(graph);
+  known.set(graph, list);
+  return list;
+}
+
+function linesIn(graph: Graph): readonly ReadingLine[] {
   const withheld = withheldIn(graph);
   const readings = readingsOf(graph.list("readings").filter(({ id }) => !withheld(id)));
   const { firstHand, secondHand } = takenFrom(graph, withheld);

@@ -6,7 +6,7 @@ import { say } from "../../../../base/text/said/said.ts";
 import type { Said } from "../../../../base/text/said/said.ts";
 import { datedLine } from "../../../scholars/line.ts";
 import type { Point, Track } from "../../../scholars/line.ts";
-import { scholarsPage } from "../../../scholars/scholars.ts";
+import { scholarLines } from "../../../scholars/scholars.ts";
 import { takenIn } from "../../../scholars/taken.ts";
 import type { Block, Inlines } from "../../blocks/block.ts";
 import type { Sight } from "../desk.ts";
@@ -18,9 +18,9 @@ import { translationNote } from "./translated.ts";
 /** Who holds, rejects and doubts what, since when and in what words: for each scholar, in order of print. */
 export function positionsSection(sight: Sight): readonly Block[] {
   const { model, graph } = sight;
-  const taken = takenIn(graph, model.judgement).filter(({ claim }) => sight.listed(claim));
-  // Of the page of scholars the order of the scholars alone is wanted, and none of its rows.
-  return scholarsPage(model, { questions: 0 }).scholars.flatMap(({ id, name }) => {
+  const all = takenIn(graph, model.judgement);
+  const taken = all.filter(({ claim }) => sight.listed(claim));
+  return scholarLines(model, all).lines.flatMap(({ id, name }) => {
     const own = taken.filter((one) => one.scholar === id);
     if (own.length === 0) return [];
     const stated = statedBy(sight, datedLine(model, own, null).tracks);
