@@ -5,33 +5,8 @@ import { expect } from "vitest";
 import { unzipped } from "../../src/host/telling/files/zip.ts";
 import { walk } from "./chromium.ts";
 import { choose, fill, newRecord, save } from "./forms-keys.ts";
-import { filesOf, focused, tabTo, through } from "./through.ts";
-
-const gaps = [1.02, 0.99, 1.01, 0.98, 1.0, 1.03, 0.97, 1.01, 1.0, 0.99];
-
-/** A row of pits whose gaps one survey measured; nobody has argued yet. */
-const row = filesOf({
-  "corpus.yaml": "title: The Sallow Row\nbibliography: [sources.bib]\n",
-  "sources.bib": "@book{hale, author = {Hale, Ada}, title = {The row}, year = 1990}\n",
-  "row.yaml": [
-    "artefacts:",
-    "  - { id: row, name: The pit row }",
-    ...gaps.map((_, at) => `  - { id: row/pit-${at}, name: Pit ${at} }`),
-    "measurements:",
-    ...gaps.map(
-      (gap, at) =>
-        `  - { id: g${at}, of: row/pit-${at}, dimension: gap, from: hale, value: ${gap.toFixed(2)} ± 0.02 m }`,
-    ),
-    "observations:",
-    "  - { id: peg, of: row, text: A peg stood at the end., from: hale }",
-    "questions:",
-    "  - { id: how, text: How was the row set out?, answers: [evenly, anyhow] }",
-    "claims:",
-    "  - { id: evenly, text: The pits were set out at even gaps. }",
-    "  - { id: anyhow, text: The pits were dug as they came. }",
-    "",
-  ].join("\n"),
-});
+import { row, toLabel } from "./row-walk.ts";
+import { focused, tabTo, through } from "./through.ts";
 
 /** Presses a hand would make: counted from the first page on, whatever the walk does. */
 async function handless(page: Page): Promise<() => Promise<number>> {
@@ -42,26 +17,6 @@ async function handless(page: Page): Promise<() => Promise<number>> {
       addEventListener(kind, () => (all.presses = (all.presses ?? 0) + 1), { capture: true });
   });
   return () => page.evaluate(() => (window as Window & { presses?: number }).presses ?? -1);
-}
-
-/** Presses Tab until a field with these words in its label has the focus. */
-async function toLabel(page: Page, words: string): Promise<void> {
-  for (let step = 0; step < 120; step++) {
-    await page.keyboard.press("Tab");
-    const label = await page.evaluate(() => {
-      const one = document.activeElement;
-      if (!(
-        one instanceof HTMLInputElement ||
-        one instanceof HTMLTextAreaElement ||
-        one instanceof HTMLSelectElement
-      ))
-        return "";
-      const by = document.getElementById(one.getAttribute("aria-labelledby") ?? "");
-      return one.getAttribute("aria-label") ?? by?.textContent ?? one.labels?.[0]?.textContent ?? "";
-    });
-    if (label.includes(words)) return;
-  }
-  throw new Error(`The keyboard does not reach “${words}”`);
 }
 
 const go = async (page: Page, to: string | RegExp, heading: string): Promise<void> => {
@@ -129,8 +84,51 @@ const texts = (folder: string): string =>
     .map((name) => readFileSync(join(folder, name), "utf8"))
     .join("\n");
 
+/** Argues by the outline, where no picture is, goes down the argument to the thing, takes it back, and writes. */
+async function byOutline(page: Page, folder: string): Promise<void> {
+  const before = texts(folder);
+  /** Goes along the lines of the outline until one reads so. */
+  const toLine = async (words: string): Promise<void> => {
+    await go(page, /^\s*Outline$/, "Outline");
+    await tabTo(page, "treeitem");
+    await page.keyboard.press("Home");
+    for (let step = 0; step < 80; step++) {
+      if ((await focused(page)).includes(words)) return;
+      const isFolded = await page.evaluate(() => document.activeElement?.getAttribute("aria-expanded"));
+      await page.keyboard.press(isFolded === "false" ? "ArrowRight" : "ArrowDown");
+    }
+    throw new Error(`The outline has no “${words}”`);
+  };
+  await toLine("How was the row set out?");
+  await page.keyboard.press("Enter");
+  await page.locator(".kind", { hasText: "question" }).waitFor();
+  await toLine("dug as they came");
+  expect(await focused(page)).toContain("unsupported");
+  await expect.poll(() => page.locator(".arguing-ways").innerText()).toContain("Argue for it");
+  await page.keyboard.press("t");
+  await argued(page, "peg", "Nobody would line up what has a peg at one end only.");
+  await toLine("dug as they came");
+  // Against the other answer, which stood until then.
+  expect(await focused(page)).toContain("open");
+  expect(texts(folder)).toContain("therefore: anyhow");
+
+  // Down the argument to what was seen, and to the thing.
+  await toLine("A peg stood at the end");
+  await page.keyboard.press("Enter");
+  await page.locator(".kind", { hasText: "observation" }).waitFor();
+  await toLine("The pit row");
+  await page.keyboard.press("Enter");
+  await page.locator(".kind", { hasText: "artefact" }).waitFor();
+
+  await toLine("dug as they came");
+  await page.keyboard.press("Control+z");
+  await expect.poll(() => texts(folder)).toBe(before);
+  await expect.poll(() => page.getByRole("tree").innerText()).not.toContain("peg at one end");
+  expect(await written(page)).toContain("The pits were dug as they came");
+}
+
 walk(
-  "opens, records, argues, computes, takes back and writes without a hand on anything but keys",
+  "opens, records, argues, computes, takes back and writes without a hand on anything but keys, by pages and by the outline",
   async (page) => {
     const presses = await handless(page);
     await through(page, row, async ({ folder }) => {
@@ -157,51 +155,8 @@ walk(
       await expect.poll(() => texts(folder)).toBe(before);
 
       expect(await written(page)).toContain("A cord was stretched along the row.");
+      await byOutline(page, folder);
       expect(await presses()).toBe(0);
     });
   },
 );
-
-walk("does the same by the outline, where no picture is", async (page) => {
-  const presses = await handless(page);
-  await through(page, row, async ({ folder }) => {
-    const before = texts(folder);
-    /** Goes along the lines of the outline until one reads so. */
-    const toLine = async (words: string): Promise<void> => {
-      await go(page, /^\s*Outline$/, "Outline");
-      await tabTo(page, "treeitem");
-      await page.keyboard.press("Home");
-      for (let step = 0; step < 40; step++) {
-        if ((await focused(page)).includes(words)) return;
-        const isFolded = await page.evaluate(() => document.activeElement?.getAttribute("aria-expanded"));
-        await page.keyboard.press(isFolded === "false" ? "ArrowRight" : "ArrowDown");
-      }
-      throw new Error(`The outline has no “${words}”`);
-    };
-    await toLine("How was the row set out?");
-    await page.keyboard.press("Enter");
-    await page.locator(".kind", { hasText: "question" }).waitFor();
-    await toLine("dug as they came");
-    await expect.poll(() => page.locator(".arguing-ways").innerText()).toContain("Argue for it");
-    await page.keyboard.press("t");
-    await argued(page, "peg", "Nobody would line up what has a peg at one end only.");
-    await toLine("dug as they came");
-    expect(await focused(page)).toContain("stands");
-    expect(texts(folder)).toContain("therefore: anyhow");
-
-    // Down the argument to what was seen, and to the thing.
-    await toLine("A peg stood at the end");
-    await page.keyboard.press("Enter");
-    await page.locator(".kind", { hasText: "observation" }).waitFor();
-    await toLine("The pit row");
-    await page.keyboard.press("Enter");
-    await page.locator(".kind", { hasText: "artefact" }).waitFor();
-
-    await toLine("dug as they came");
-    await page.keyboard.press("Control+z");
-    await expect.poll(() => texts(folder)).toBe(before);
-    await expect.poll(() => page.getByRole("tree").innerText()).not.toContain("peg at one end");
-    expect(await written(page)).toContain("The pits were dug as they came");
-    expect(await presses()).toBe(0);
-  });
-});

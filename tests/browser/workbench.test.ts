@@ -4,72 +4,14 @@ import type { Page } from "playwright-core";
 import { expect } from "vitest";
 import { complaintsOf, overflow } from "./axe.ts";
 import { walk } from "./chromium.ts";
-import { copyOf, filesOf, tabTo, through, visit } from "./through.ts";
-import type { Fill } from "./through.ts";
-
-const gaps = [1.02, 0.99, 1.01, 0.98, 1.0, 1.03, 0.97, 1.01, 1.0, 0.99];
-
-/** A row of pits whose gaps one survey measured; whether they are even is asked, and nothing yet says so. */
-const row: Fill = filesOf({
-  "corpus.yaml": "title: The Sallow Row\nbibliography: [sources.bib]\n",
-  "sources.bib": "@book{hale, author = {Hale, Ada}, title = {The row}, year = 1990}\n",
-  "row.yaml": [
-    "# The row as Hale drew it.",
-    "artefacts:",
-    "  - { id: row, name: The pit row }",
-    ...gaps.map((_, at) => `  - { id: row/pit-${at}, name: Pit ${at} }`),
-    "measurements:",
-    ...gaps.map(
-      (gap, at) =>
-        `  - { id: g${at}, of: row/pit-${at}, dimension: gap, from: hale, value: ${gap.toFixed(2)} ± 0.02 m }`,
-    ),
-    "questions:",
-    "  - { id: how, text: How was the row set out?, answers: [evenly, anyhow] }",
-    "claims:",
-    "  - { id: evenly, text: The pits were set out at even gaps. }",
-    "  - { id: anyhow, text: The pits were dug as they came. }",
-    "",
-  ].join("\n"),
-});
+import { chooseBy, row, toLabel } from "./row-walk.ts";
+import { copyOf, tabTo, through, visit } from "./through.ts";
 
 const text = (page: Page, selector: string): Promise<string> =>
   page
     .locator(selector)
     .allTextContents()
     .then((all) => all.join(" "));
-
-/** Types what one of a list of choices begins with, as the keyboard picks it. */
-async function choose(page: Page, label: string, words: string): Promise<void> {
-  for (let step = 0; step < 80; step++) {
-    await page.keyboard.press("Tab");
-    const at = await page.evaluate(() => {
-      const one = document.activeElement;
-      if (!(one instanceof HTMLSelectElement)) return "";
-      const by = one.getAttribute("aria-labelledby");
-      return by === null
-        ? (one.labels[0]?.textContent ?? "")
-        : (document.getElementById(by)?.textContent ?? "");
-    });
-    if (at.includes(label)) break;
-    if (step === 79) throw new Error(`The keyboard does not reach the choice of ${label}`);
-  }
-  await page.keyboard.type(words);
-}
-
-/** Presses Tab until a field with this label has the focus. */
-async function field(page: Page, label: string): Promise<void> {
-  for (let step = 0; step < 80; step++) {
-    await page.keyboard.press("Tab");
-    const at = await page.evaluate(() => {
-      const one = document.activeElement;
-      return one instanceof HTMLInputElement || one instanceof HTMLTextAreaElement
-        ? (one.labels?.[0]?.textContent ?? "")
-        : "";
-    });
-    if (at.includes(label)) return;
-  }
-  throw new Error(`The keyboard does not reach the field ${label}`);
-}
 
 walk(
   "makes a number, sees a standing change because of it, and takes it back, by keys alone",
@@ -86,23 +28,23 @@ walk(
       await page.keyboard.press("Enter");
       await page.locator(".input").first().waitFor();
 
-      await choose(page, "Things", "The pit row");
+      await chooseBy(page, "Things", "The pit row");
       await page.keyboard.press("Enter");
-      await choose(page, "Dimension", "gap");
+      await chooseBy(page, "Dimension", "gap");
       await expect.poll(() => text(page, ".count-line"), { timeout: 10_000 }).toContain("10 are taken");
       await expect.poll(() => text(page, ".came"), { timeout: 20_000 }).toMatch(/n10.*mean1 m/);
       await expect.poll(() => text(page, ".looks")).toContain("First look at these data");
       expect(await text(page, ".outcome")).toContain("It would change no standing.");
 
-      await choose(page, "Bear on a claim", "The pits were set");
+      await chooseBy(page, "Bear on a claim", "The pits were set");
       await tabTo(page, "Add");
       await page.keyboard.press("Enter");
       await expect.poll(() => text(page, ".entry .says-now")).toContain("inconclusive");
       await page.evaluate(() => document.querySelector("main")?.focus());
-      await choose(page, "Supports it when: Ask for a number", "p");
+      await chooseBy(page, "Supports it when: Ask for a number", "p");
       await tabTo(page, "Add: Supports it when");
       await page.keyboard.press("Enter");
-      await field(page, "Supports it when: p, Limit");
+      await toLabel(page, "Supports it when: p, Limit", "input, textarea");
       await page.keyboard.type("0.01 apples");
       await expect.poll(() => text(page, ".limit output")).toContain("expected one such as");
       for (let back = 0; back < " apples".length; back++) await page.keyboard.press("Backspace");
@@ -119,7 +61,7 @@ walk(
       await expect.poll(() => text(page, ".would-change"), { timeout: 20_000 }).toContain("stands");
       expect(await text(page, ".looks")).toContain("Look 2 at these data");
 
-      await field(page, "What it is for");
+      await toLabel(page, "What it is for", "input, textarea");
       await page.keyboard.type("Ten gaps of the row");
       await tabTo(page, "Save this number");
       await page.keyboard.press("Enter");
@@ -160,7 +102,7 @@ walk(
       await expect
         .poll(() => text(page, ".would-change"), { timeout: 20_000 })
         .toContain("It would change no standing.");
-      await field(page, "unit");
+      await toLabel(page, "unit", "input, textarea");
       await page.keyboard.press("Control+a");
       await page.keyboard.type("ring-foot");
       await expect.poll(() => text(page, ".setting output")).toContain("read as ring-foot");
