@@ -10,8 +10,8 @@ import { listNames } from "../../src/read/grammar/kinds.ts";
 import { serve } from "../../src/server/serve.ts";
 import { walk } from "./chromium.ts";
 import { empty, made } from "./forms-filled.ts";
-import { newRecord, save, toField } from "./forms-keys.ts";
-import { tabTo, through, visit } from "./through.ts";
+import { newRecord, rename, save, toField } from "./forms-keys.ts";
+import { through, visit } from "./through.ts";
 
 const app = new URL("../../dist/app/", import.meta.url);
 
@@ -52,13 +52,7 @@ walk(
       await save(page);
       await page.getByRole("heading", { name: "The inner ring carried a roof of thatch." }).waitFor();
 
-      await page.keyboard.press("c");
-      await page.locator("form.form").waitFor();
-      await tabTo(page, /^\s*Rename$/);
-      await page.keyboard.press("Enter");
-      await page.getByLabel("New name in the files").waitFor();
-      await page.keyboard.insertText("roofed");
-      await page.keyboard.press("Enter");
+      await rename(page, "roofed");
       await page.waitForURL(/record\/roofed$/);
       await page.locator("article.sheet").waitFor();
       const whole = textsIn(folder);

@@ -51,3 +51,23 @@ export async function save(page: Page): Promise<void> {
   await page.locator("article.sheet").waitFor();
   await expect.poll(() => page.locator(".desk-foot").textContent()).toMatch(/^Saved\./);
 }
+
+/** Puts something on the clipboard of the page, and from there into what has the focus. */
+export const paste = (page: Page, text: string): Promise<void> =>
+  page.evaluate((plain) => {
+    const clipboardData = new DataTransfer();
+    clipboardData.setData("text/plain", plain);
+    const event = new ClipboardEvent("paste", { clipboardData, bubbles: true, cancelable: true });
+    document.activeElement?.dispatchEvent(event);
+  }, text);
+
+/** Opens the form of a record from its sheet, and gives it another name in the files. */
+export async function rename(page: Page, to: string): Promise<void> {
+  await page.keyboard.press("c");
+  await page.locator("form.form").waitFor();
+  await tabTo(page, /^\s*Rename$/);
+  await page.keyboard.press("Enter");
+  await page.getByLabel("New name in the files").waitFor();
+  await page.keyboard.insertText(to);
+  await page.keyboard.press("Enter");
+}

@@ -8,7 +8,7 @@ import { emptyMemo } from "../../src/host/evaluate.ts";
 import { listNames } from "../../src/read/grammar/kinds.ts";
 import { walk } from "./chromium.ts";
 import { empty, made } from "./forms-filled.ts";
-import { fill, newRecord, save, toField } from "./forms-keys.ts";
+import { fill, newRecord, rename, save, toField } from "./forms-keys.ts";
 import { filesOf, tabTo, through, visit } from "./through.ts";
 
 walk("makes one record of each kind in an empty corpus, by keys alone", async (page) => {
@@ -137,13 +137,7 @@ walk("makes a new answer, gives it another name, and takes it out again", async 
     await save(page);
     await expect.poll(() => textOf(folder)).toMatch(/answers: \[roofed, the-ring-carries-a-roof\]/);
 
-    await page.keyboard.press("c");
-    await page.locator("form.form").waitFor();
-    await tabTo(page, /^\s*Rename$/);
-    await page.keyboard.press("Enter");
-    await page.getByLabel("New name in the files").waitFor();
-    await page.keyboard.insertText("roofed");
-    await page.keyboard.press("Enter");
+    await rename(page, "roofed");
     await page.getByText("Duplicate id “roofed”").waitFor();
     await page.keyboard.press("Control+A");
     await page.keyboard.insertText("roof-still");

@@ -5,18 +5,10 @@ import { expect } from "vitest";
 import { bowls } from "../laws/grid-cases.ts";
 import { complaintsOf, overflow } from "./axe.ts";
 import { walk } from "./chromium.ts";
+import { paste } from "./forms-keys.ts";
 import { filesOf, tabTo, through, visit } from "./through.ts";
 
 const fill = filesOf(Object.fromEntries(bowls.map(({ path, text }) => [path, text])));
-
-/** Puts something on the clipboard of the page, and from there into what has the focus. */
-const paste = (page: Page, text: string): Promise<void> =>
-  page.evaluate((plain) => {
-    const clipboardData = new DataTransfer();
-    clipboardData.setData("text/plain", plain);
-    const event = new ClipboardEvent("paste", { clipboardData, bubbles: true, cancelable: true });
-    document.activeElement?.dispatchEvent(event);
-  }, text);
 
 const told = (page: Page): Promise<string> => page.locator(".row-told").innerText();
 

@@ -3,7 +3,7 @@ import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { expect } from "vitest";
 import { walk } from "./chromium.ts";
-import { choose, fill, newRecord, save } from "./forms-keys.ts";
+import { choose, fill, newRecord, paste, save } from "./forms-keys.ts";
 import { smallPdf } from "./small-pdf.ts";
 import { filesOf, frames, tabTo, through, visit } from "./through.ts";
 
@@ -43,14 +43,6 @@ const spreadsheet = [
   ),
   "The pit row\tlength\t27.1 m\t",
 ].join("\n");
-
-const paste = (page: Page, text: string): Promise<void> =>
-  page.evaluate((plain) => {
-    const clipboardData = new DataTransfer();
-    clipboardData.setData("text/plain", plain);
-    const event = new ClipboardEvent("paste", { clipboardData, bubbles: true, cancelable: true });
-    document.activeElement?.dispatchEvent(event);
-  }, text);
 
 /** Says what an argument in hand leans on and why, and saves it. */
 async function argued(page: Page, premise: string, step: string): Promise<void> {
