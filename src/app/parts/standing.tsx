@@ -19,6 +19,28 @@ export function StandingMark({
   );
 }
 
+/** A standing that another took the place of, drawn, and said aloud in words. */
+export function StandingTurn({
+  was,
+  is,
+  said,
+}: {
+  readonly was: Standing;
+  readonly is: Standing;
+  readonly said: string;
+}) {
+  return (
+    <span className="turn">
+      <span className="unseen">{said}</span>
+      <span aria-hidden="true">
+        <StandingMark standing={was} />
+        <span>→</span>
+        <StandingMark standing={is} />
+      </span>
+    </span>
+  );
+}
+
 const lines = {
   stands: <path d="M0 6H32" strokeWidth="4" />,
   open: <path d="M0 3.5H32M0 8.5H32" strokeWidth="1.8" strokeDasharray="6.5 6" />,

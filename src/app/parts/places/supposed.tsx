@@ -6,7 +6,7 @@ import type { useAddress } from "../../address.ts";
 import { supposeWords as words } from "../../words/judged/suppose.ts";
 import { useActions } from "../actions.tsx";
 import { RecordLink } from "../link.tsx";
-import { StandingMark } from "../standing.tsx";
+import { StandingTurn } from "../standing.tsx";
 
 interface Props {
   readonly told: SupposedTold;
@@ -86,14 +86,7 @@ function Changed({ changed, pending, asOf }: ChangedProps) {
         {changed.slice(0, shown).map((one) => (
           <li key={one.id}>
             <RecordLink id={one.id} text={one.text} asOf={asOf} />{" "}
-            <span className="turn">
-              <span className="unseen">{words.change(one.was, one.is)}</span>
-              <span aria-hidden="true">
-                <StandingMark standing={one.was} />
-                <span>→</span>
-                <StandingMark standing={one.is} />
-              </span>
-            </span>
+            <StandingTurn was={one.was} is={one.is} said={words.change(one.was, one.is)} />
           </li>
         ))}
         {more > 0 && <li className="quiet">{words.more(more)}</li>}

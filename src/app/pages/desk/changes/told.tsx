@@ -5,7 +5,7 @@ import type { FieldRow } from "../../../../show/pages/pieces.ts";
 import { mergePath, underLens } from "../../../address.ts";
 import { Pieces } from "../../../parts/pieces.tsx";
 import { RecordLink } from "../../../parts/link.tsx";
-import { StandingMark } from "../../../parts/standing.tsx";
+import { StandingTurn } from "../../../parts/standing.tsx";
 import { changesWords as words } from "../../../words/desk/changes.ts";
 import { mergeWords } from "../../../words/desk/merge.ts";
 import { kindName } from "../../../words/desk/kinds.ts";
@@ -43,14 +43,7 @@ export function ChangesTold({ told: { records, standings, files }, pending, asOf
                 <span className="sentence">
                   <RecordLink id={one.id} text={one.text} asOf={asOf} />
                 </span>
-                <span className="turn">
-                  <span className="unseen">{words.standing(one.was, one.is)}</span>
-                  <span aria-hidden="true">
-                    <StandingMark standing={one.was} />
-                    <span>→</span>
-                    <StandingMark standing={one.is} />
-                  </span>
-                </span>
+                <StandingTurn was={one.was} is={one.is} said={words.standing(one.was, one.is)} />
               </li>
             ))}
           </ul>
