@@ -293,6 +293,22 @@ describe("own words in place of both readings", () => {
     expect(marked?.clashes.every(({ typed }) => typed === null)).toBe(true);
   });
 
+  test.each(["true", "yes", "[true]"])("nor where a thing was found that says so by %s", (word) => {
+    const thing = (place: string): string =>
+      `artefacts:\n  - id: b\n    name: B\n    found-at: ${place}\n    withhold-location: ${word}\n`;
+    const apart = mergedVersions("a.yaml", thing("a mill"), thing("umbra one"), thing("umbra two"));
+    const marks = "text" in apart ? "" : withMarks(apart, marking);
+    const texts = new Map([
+      ["corpus.yaml", "title: The ring\n"],
+      ["a.yaml", marks],
+    ]);
+    for (const byLines of [false, true]) {
+      const page = mergePage(texts, null, { file: "a.yaml", answers: "", own: "", byLines });
+      expect(page?.marked?.clashes.length).toBe(1);
+      expect(JSON.stringify(page?.marked?.clashes)).not.toMatch(/umbra|mill/u);
+    }
+  });
+
   test("are read from an address, whatever it says", () => {
     for (const odd of ["", "x", "[1]", "null", '{"a":"b","1":2}', '{"__proto__":"x"}'])
       expect(ownIn(odd).size).toBe(0);
