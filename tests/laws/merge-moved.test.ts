@@ -184,6 +184,16 @@ describe("things that are moved, renamed, taken out or put in twice", () => {
     expect(mergedVersions("a.yaml", base, `${base}    short: of r0\n`, theirs)).not.toHaveProperty("text");
   });
 
+  test("a field that one side took out and the other moved and changed clashes", () => {
+    const record = (...lines: readonly string[]): string =>
+      `claims:\n  - id: r0\n${lines.map((line) => `    ${line}\n`).join("")}`;
+    const base = record("text: oak", "note: elm", "short: ash");
+    const mine = record("text: oak", "short: ash", "note: yew");
+    expect(mergedVersions("a.yaml", base, mine, record("text: oak", "short: ash"))).not.toHaveProperty(
+      "text",
+    );
+  });
+
   test("a field that both sides put in, in lines apart, clashes", () => {
     const entry = (...lines: readonly string[]): string =>
       `TY  - BOOK\nID  - r0\n${lines.join("\n")}\nER  - \n`;

@@ -9,9 +9,9 @@ import { clashesIn, isShifted, mergedRecords } from "./merge.ts";
 import type { Answer, FieldMerge, RecordMerge } from "./merge.ts";
 import { recordsIn } from "./reading.ts";
 import type { RecordRead } from "./reading.ts";
-import { saysSame } from "../written.ts";
 import { ownLinesOf } from "./lines.ts";
 import { resolvedText, saysMerged } from "./resolve.ts";
+import { isDoubled, isTold, isWhole } from "./told-by-lines.ts";
 
 /**
  * Merges two versions of a file of a corpus that were made from a third: line by line where that gives a file that reads
@@ -150,48 +150,4 @@ function before(path: string, base: string, theirs: string, merges: readonly Rec
   });
   const made = resolvedText({ path, base, mine: theirs, theirs: base }, back, new Map());
   return "text" in made ? made.text : null;
-}
-
-/** Whether a merged text can be read, and names nothing twice that neither side did. */
-function isWhole(merged: Records | null, mine: Records, theirs: Records): boolean {
-  return (
-    merged !== null &&
-    [...merged.keys()].every((key) => !/#\d+$/u.test(key) || mine.has(key) || theirs.has(key))
-  );
-}
-
-/**
- * Whether lines say what became of every record that one side took out and the other changed: it was given another name,
- * under which it has that change. Else they brought it back where it was moved, or gave the change to another.
- */
-function isTold(merges: readonly RecordMerge[], merged: Records | null): boolean {
-  return merges.every(({ key, became, base, mine, theirs }) => {
-    if (became !== "clash" || (mine && theirs) || !base) return true;
-    const taker = mine ? "theirs" : "mine";
-    return (
-      merged?.has(key) !== true &&
-      merges.some((one) => !one.base && one[taker] !== null && isMostly(base, one[taker]))
-    );
-  });
-}
-
-/** Whether most of what a record says but for its id is said by another. */
-function isMostly(one: RecordRead, other: RecordRead | null): boolean {
-  const names = Object.keys(one.fields).filter((name) => name !== "id");
-  const same = names.filter((name) => saysSame(one.fields[name] ?? null, other?.fields[name] ?? null));
-  return one.list === other?.list && 2 * same.length > names.length;
-}
-
-/**
- * Whether one record may have become two: both sides gave it another name, so that it is gone from both and each has
- * one that the other does not know.
- */
-function isDoubled(merges: readonly RecordMerge[]): boolean {
-  return merges.some(({ base, mine, theirs }) => {
-    const isNew = (side: "mine" | "theirs"): boolean =>
-      merges.some(
-        (one) => !one.base && (one.mine === null) !== (one.theirs === null) && one[side]?.list === base?.list,
-      );
-    return base !== null && !mine && !theirs && isNew("mine") && isNew("theirs");
-  });
 }
