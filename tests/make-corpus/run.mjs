@@ -9,8 +9,13 @@ import { runnerImport } from "vite";
 const usage =
   "Usage: npm run make-corpus -- (--arguments N | --records N) [--seed S] [--to FOLDER] [--files N] [--claims N] [--scholars N]";
 const counts = ["records", "arguments", "files", "claims", "scholars"];
-const options = Object.fromEntries([...counts, "seed", "to"].map((name) => [name, { type: "string" }]));
-const { values } = parseArgs({ options });
+const named = [...counts, "seed", "to"].map((name) => [name, { type: "string" }]);
+const options = { ...Object.fromEntries(named), help: { type: "boolean", short: "h" } };
+const values = asked();
+if (values.help) {
+  console.log(usage);
+  process.exit(0);
+}
 const given = { seed: Number(values.seed ?? 1) };
 for (const name of counts) if (values[name] !== undefined) given[name] = Number(values[name]);
 if (Object.values(given).some((one) => !Number.isInteger(one))) fail(usage);
@@ -43,6 +48,14 @@ for (const file of files) {
   writeFileSync(path, file.text);
 }
 console.log(`${files.length} files of ${size.records} records in ${folder}`);
+
+function asked() {
+  try {
+    return parseArgs({ options }).values;
+  } catch {
+    fail(usage);
+  }
+}
 
 function fail(message) {
   console.error(message);
