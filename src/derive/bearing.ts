@@ -7,7 +7,7 @@ import { parseQuantity } from "../base/quantity/quantity-text.ts";
 import type { QuantityContext } from "../base/quantity/quantity-text.ts";
 import type { DerivationRecord } from "../link/graph.ts";
 import type { ComputedNumber, NumberDeclaration, Plugin } from "../plugin.ts";
-import { asMap } from "./settings.ts";
+import { asMap } from "./prepare/settings.ts";
 
 /** What a number says about a claim. */
 export type Bearing = "supports" | "disputes" | "inconclusive";

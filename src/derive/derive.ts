@@ -8,14 +8,14 @@ import { bearingsOf } from "./bearing.ts";
 import type { BearingOn } from "./bearing.ts";
 import { countsUnder } from "./lens.ts";
 import type { Lens } from "./lens.ts";
-import { preparing } from "./prepare.ts";
+import { preparing } from "./prepare/prepare.ts";
 import { givenUnder } from "./recorded/dates/chronicle.ts";
 import { fromFirst, inTurn } from "./recorded/in-turn.ts";
-import type { Prepared } from "./prepare.ts";
+import type { Prepared } from "./prepare/prepare.ts";
 import { answers, discreet } from "./run.ts";
 import type { ComputeMemo, Outcome, Run } from "./run.ts";
-import { foundInTheseData } from "./settings.ts";
-import type { NumberLookup } from "./settings.ts";
+import { foundInTheseData } from "./prepare/settings.ts";
+import type { NumberLookup } from "./prepare/settings.ts";
 import { asChosen } from "./trials/draws.ts";
 
 /** A computed number with the SI symbol of what it is in (`1` for a pure number), and what its plug-in says it is. */

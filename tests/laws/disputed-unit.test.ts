@@ -3,7 +3,7 @@ import { inEnglish } from "../../src/base/text/said/english.ts";
 import { plugins } from "../../plugins/index.ts";
 import type { Memo, Model, SourceFile } from "../../src/build.ts";
 import { parseQuantity } from "../../src/base/quantity/quantity-text.ts";
-import { measuredOf } from "../../src/derive/select.ts";
+import { measuredOf } from "../../src/derive/prepare/select.ts";
 import { rereadIn } from "../../src/derive/trials/reread.ts";
 import { computingHere, emptyMemo, evaluate } from "../../src/host/evaluate.ts";
 import { numberPage } from "../../src/show/numbers/number.ts";

@@ -4,7 +4,7 @@ import { plugins } from "../../plugins/index.ts";
 import { build } from "../../src/build.ts";
 import type { Checked, Model } from "../../src/build.ts";
 import { inEnglish } from "../../src/base/text/said/english.ts";
-import { measuredOf } from "../../src/derive/select.ts";
+import { measuredOf } from "../../src/derive/prepare/select.ts";
 import { emptyMemo } from "../../src/host/evaluate.ts";
 import { artefactPage } from "../../src/show/artefacts/artefact.ts";
 import type { PictureAsked } from "../../src/show/artefacts/picture/asked.ts";

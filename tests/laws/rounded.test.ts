@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { build } from "../../src/build.ts";
 import { emptyMemo } from "../../src/host/evaluate.ts";
 import { apart, conflict } from "../../src/judge/rules/measurements/compare.ts";
-import { measuredOf } from "../../src/derive/select.ts";
+import { measuredOf } from "../../src/derive/prepare/select.ts";
 import { recordedOf } from "../../src/show/desk/grid/there.ts";
 
 const corpus = (nearest: string): string => `artefacts:

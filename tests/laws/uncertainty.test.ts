@@ -6,7 +6,7 @@ import { expectedPhi, largestError } from "../../plugins/unit-fit/lengths.ts";
 import { parseQuantity } from "../../src/base/quantity/quantity-text.ts";
 import type { Quantity } from "../../src/base/quantity.ts";
 import { unitTable } from "../../src/base/unit/unit-table.ts";
-import { merged } from "../../src/derive/merge.ts";
+import { merged } from "../../src/derive/prepare/merge.ts";
 import { commonError, formatDrawnP, holm, isRefusal, isUnsettled, randomFrom } from "../../src/plugin.ts";
 import type { Computation, Measured, Random } from "../../src/plugin.ts";
 import { unitFit } from "../../plugins/unit-fit/index.ts";

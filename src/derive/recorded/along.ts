@@ -2,8 +2,8 @@ import { isList } from "../../base/json.ts";
 import type { Json } from "../../base/json.ts";
 import type { Graph } from "../../link/graph.ts";
 import type { InputDeclaration, Plugin, Setting, Settings } from "../../plugin.ts";
-import { texts } from "../select.ts";
-import { asMap } from "../settings.ts";
+import { texts } from "../prepare/select.ts";
+import { asMap } from "../prepare/settings.ts";
 
 /** A selection that names its dimension, with the one besides that a parameter names where the input takes it along. */
 export function takingAlong(

@@ -5,11 +5,11 @@ import { folded } from "../../link/dimension.ts";
 import type { Said } from "../../base/text/said/said.ts";
 import type { Graph, ObservationRecord } from "../../link/graph.ts";
 import type { InputDeclaration, LeftOut, Observed } from "../../plugin.ts";
-import { texts } from "../select.ts";
+import { texts } from "../prepare/select.ts";
 import { leftOutFor } from "./left-out.ts";
 import { seenOf } from "./seen.ts";
 import type { Seen } from "./seen.ts";
-import type { Sight } from "../select.ts";
+import type { Sight } from "../prepare/select.ts";
 
 /** What a selection of observations takes and what it leaves out, with the reasons. */
 export interface ObservationSelection {

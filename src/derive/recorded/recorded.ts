@@ -2,7 +2,7 @@ import type { Id } from "../../base/finding.ts";
 import type { Json } from "../../base/json.ts";
 import type { Chronicle, InputDeclaration, LeftOut, Observed, Recorded } from "../../plugin.ts";
 import type { Text } from "../../base/text/said/said.ts";
-import type { Sight } from "../select.ts";
+import type { Sight } from "../prepare/select.ts";
 import { chronicleOf } from "./dates/chronicle.ts";
 import type { GivenBy } from "./dates/chronicle.ts";
 import { entersAsObservations, selectObservations } from "./observations.ts";

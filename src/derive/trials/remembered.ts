@@ -4,7 +4,7 @@ import type { Derived } from "../derive.ts";
 import type { Lens } from "../lens.ts";
 import type { ComputeMemo } from "../run.ts";
 import { isFor } from "../recorded/left-out.ts";
-import { measuredOf } from "../select.ts";
+import { measuredOf } from "../prepare/select.ts";
 
 /** A result with all that it depends on, as a text. */
 interface Remembered {

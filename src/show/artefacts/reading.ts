@@ -3,7 +3,7 @@ import { byYear } from "../../base/order.ts";
 import { yearWords } from "../../base/date/year-words.ts";
 import { say } from "../../base/text/said/said.ts";
 import type { Text } from "../../base/text/said/said.ts";
-import { measuredOf } from "../../derive/select.ts";
+import { measuredOf } from "../../derive/prepare/select.ts";
 import type { Graph, MeasurementRecord } from "../../link/graph.ts";
 import { authorOrCorpus } from "../../link/names/label.ts";
 import { citationPieces, citedPieces } from "../pages/fields.ts";

@@ -1,6 +1,6 @@
 import type { Id } from "../../base/finding.ts";
 import type { Text } from "../../base/text/said/said.ts";
-import { select } from "../../derive/select.ts";
+import { select } from "../../derive/prepare/select.ts";
 import type { Measured } from "../../plugin.ts";
 import type { Reported } from "../report/report.ts";
 import { shownUnder } from "../withhold.ts";

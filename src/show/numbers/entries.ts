@@ -4,7 +4,7 @@ import { formatNumber } from "../../base/quantity/quantity-print.ts";
 import { first, row, say } from "../../base/text/said/said.ts";
 import type { Said, Text } from "../../base/text/said/said.ts";
 import type { Derived } from "../../derive/derive.ts";
-import { measuredOf } from "../../derive/select.ts";
+import { measuredOf } from "../../derive/prepare/select.ts";
 import type { Judgement } from "../../judge/judge.ts";
 import type { Graph } from "../../link/graph.ts";
 import { authorText, labelText } from "../../link/names/label.ts";

@@ -1,7 +1,7 @@
 import { formatNumber } from "../../base/quantity/quantity-print.ts";
 import type { Text } from "../../base/text/said/said.ts";
 import type { Derived } from "../../derive/derive.ts";
-import { asMap } from "../../derive/settings.ts";
+import { asMap } from "../../derive/prepare/settings.ts";
 import type { DerivationRecord, Graph } from "../../link/graph.ts";
 import type { Plugin, Setting, UnitValue } from "../../plugin.ts";
 import { linkTo } from "../pages/pieces.ts";

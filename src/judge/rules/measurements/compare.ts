@@ -1,7 +1,7 @@
 import type { Id } from "../../../base/finding.ts";
 import { parseEdtf } from "../../../base/date/edtf.ts";
 import { ofThings } from "../../../derive/lens.ts";
-import { ownU } from "../../../derive/select.ts";
+import { ownU } from "../../../derive/prepare/select.ts";
 import type { Graph, MeasurementRecord, ObservationRecord } from "../../../link/graph.ts";
 import type { View } from "../rule.ts";
 

@@ -1,7 +1,7 @@
 import { yearWords } from "../../../base/date/year-words.ts";
 import type { Id } from "../../../base/finding.ts";
 import type { Quantity } from "../../../base/quantity.ts";
-import { measuredOf } from "../../../derive/select.ts";
+import { measuredOf } from "../../../derive/prepare/select.ts";
 import { apart } from "../../../judge/rules/measurements/compare.ts";
 import { authorOrCorpus } from "../../../link/names/label.ts";
 import type { Graph, MeasurementRecord } from "../../../link/graph.ts";

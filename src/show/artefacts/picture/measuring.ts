@@ -6,7 +6,7 @@ import { coded, count, say } from "../../../base/text/said/said.ts";
 import type { Text } from "../../../base/text/said/said.ts";
 import { kindWords } from "../../../base/unit/kind-words.ts";
 import type { Unit } from "../../../base/unit/unit.ts";
-import { measuredOf } from "../../../derive/select.ts";
+import { measuredOf } from "../../../derive/prepare/select.ts";
 import type { Graph, Linked } from "../../../link/graph.ts";
 import { withheldIn } from "../../withhold.ts";
 import { differenceWords, siUnitFor, siWords, valueWords, wholeU } from "../si-words.ts";

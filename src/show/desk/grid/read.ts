@@ -2,7 +2,7 @@ import type { Finding, Id } from "../../../base/finding.ts";
 import type { Quantity } from "../../../base/quantity.ts";
 import { parseQuantity } from "../../../base/quantity/quantity-text.ts";
 import type { QuantityContext } from "../../../base/quantity/quantity-text.ts";
-import { ownU } from "../../../derive/select.ts";
+import { ownU } from "../../../derive/prepare/select.ts";
 import { nearest } from "../../../base/nearest.ts";
 import { row as rowOf, say } from "../../../base/text/said/said.ts";
 import type { Text } from "../../../base/text/said/said.ts";

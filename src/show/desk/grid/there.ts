@@ -2,7 +2,7 @@ import type { Id } from "../../../base/finding.ts";
 import { byYear } from "../../../base/order.ts";
 import { yearWords } from "../../../base/date/year-words.ts";
 import type { Text } from "../../../base/text/said/said.ts";
-import { ownU } from "../../../derive/select.ts";
+import { ownU } from "../../../derive/prepare/select.ts";
 import type { Graph } from "../../../link/graph.ts";
 import { authorOrCorpus, labelText } from "../../../link/names/label.ts";
 import { siUnitFor, siWords } from "../../artefacts/si-words.ts";

@@ -2,7 +2,7 @@ import type { Json } from "../../../base/json.ts";
 import type { Text } from "../../../base/text/said/said.ts";
 import { formatNumber } from "../../../base/quantity/quantity-print.ts";
 import type { Derivations } from "../../../derive/derive.ts";
-import { asMap, readSettingsOf } from "../../../derive/settings.ts";
+import { asMap, readSettingsOf } from "../../../derive/prepare/settings.ts";
 import { derivationOf } from "../../../link/inputs.ts";
 import { labelText } from "../../../link/names/label.ts";
 import type { Graph } from "../../../link/graph.ts";

@@ -1,4 +1,4 @@
-import { measuredOf } from "../../../derive/select.ts";
+import { measuredOf } from "../../../derive/prepare/select.ts";
 import type { Quantity, QuantityKind } from "../../../base/quantity.ts";
 import type { MeasurementRecord } from "../../../link/graph.ts";
 import { labelOf } from "../../../link/names/label.ts";

@@ -1,7 +1,7 @@
 import type { Id } from "../../../../base/finding.ts";
 import { commonError } from "../../../../base/outcome/propagation.ts";
-import { ownU } from "../../../../derive/select.ts";
-import type { Selected } from "../../../../derive/select.ts";
+import { ownU } from "../../../../derive/prepare/select.ts";
+import type { Selected } from "../../../../derive/prepare/select.ts";
 import type { Graph } from "../../../../link/graph.ts";
 import type { Measured } from "../../../../plugin.ts";
 import { alteredBetween } from "../compare.ts";

@@ -1,6 +1,6 @@
 import type { Id } from "../../../../base/finding.ts";
-import { select } from "../../../../derive/select.ts";
-import type { Selected } from "../../../../derive/select.ts";
+import { select } from "../../../../derive/prepare/select.ts";
+import type { Selected } from "../../../../derive/prepare/select.ts";
 import { folded } from "../../../../link/dimension.ts";
 import type { Graph } from "../../../../link/graph.ts";
 import type { Tie } from "../../../../link/ties/tie.ts";

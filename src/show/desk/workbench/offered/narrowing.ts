@@ -2,7 +2,7 @@ import type { Id } from "../../../../base/finding.ts";
 import { byText } from "../../../../base/order.ts";
 import { objectOf } from "../../../../base/json.ts";
 import type { Json } from "../../../../base/json.ts";
-import { asMap } from "../../../../derive/settings.ts";
+import { asMap } from "../../../../derive/prepare/settings.ts";
 import type { Graph } from "../../../../link/graph.ts";
 import { labelText } from "../../../../link/names/label.ts";
 import { withheldIn } from "../../../withhold.ts";

@@ -1,16 +1,16 @@
-import type { Id } from "../base/finding.ts";
-import type { Json } from "../base/json.ts";
-import { nearest } from "../base/nearest.ts";
-import type { Quantity } from "../base/quantity.ts";
-import { parseQuantity } from "../base/quantity/quantity-text.ts";
-import type { QuantityContext } from "../base/quantity/quantity-text.ts";
-import { remembered } from "../base/text/remembered.ts";
-import { either } from "../base/text/said/either.ts";
-import { row, say } from "../base/text/said/said.ts";
-import type { Said, Text } from "../base/text/said/said.ts";
-import { derivationOf } from "../link/inputs.ts";
-import type { Settings as CorpusSettings } from "../read/settings/settings.ts";
-import type { ParameterDeclaration, Plugin, Setting, Settings } from "../plugin.ts";
+import type { Id } from "../../base/finding.ts";
+import type { Json } from "../../base/json.ts";
+import { nearest } from "../../base/nearest.ts";
+import type { Quantity } from "../../base/quantity.ts";
+import { parseQuantity } from "../../base/quantity/quantity-text.ts";
+import type { QuantityContext } from "../../base/quantity/quantity-text.ts";
+import { remembered } from "../../base/text/remembered.ts";
+import { either } from "../../base/text/said/either.ts";
+import { row, say } from "../../base/text/said/said.ts";
+import type { Said, Text } from "../../base/text/said/said.ts";
+import { derivationOf } from "../../link/inputs.ts";
+import type { Settings as CorpusSettings } from "../../read/settings/settings.ts";
+import type { ParameterDeclaration, Plugin, Setting, Settings } from "../../plugin.ts";
 
 /** Why a number is not to be had; `refused` when that is the data's doing and no mistake of the author. */
 export interface NoNumber {

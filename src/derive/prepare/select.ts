@@ -1,16 +1,16 @@
-import type { Id } from "../base/finding.ts";
-import { isList } from "../base/json.ts";
-import type { Json } from "../base/json.ts";
-import { remembered } from "../base/text/remembered.ts";
-import type { Said } from "../base/text/said/said.ts";
-import type { Graph, MeasurementRecord } from "../link/graph.ts";
-import { folded } from "../link/dimension.ts";
-import type { LeftOut, Measured } from "../plugin.ts";
-import { isSupposed } from "../link/names/label.ts";
+import type { Id } from "../../base/finding.ts";
+import { isList } from "../../base/json.ts";
+import type { Json } from "../../base/json.ts";
+import { remembered } from "../../base/text/remembered.ts";
+import type { Said } from "../../base/text/said/said.ts";
+import type { Graph, MeasurementRecord } from "../../link/graph.ts";
+import { folded } from "../../link/dimension.ts";
+import type { LeftOut, Measured } from "../../plugin.ts";
+import { isSupposed } from "../../link/names/label.ts";
 import { merged } from "./merge.ts";
-import { leftOutFor } from "./recorded/left-out.ts";
-import type { Choice } from "./lens.ts";
-import { rereadIn } from "./trials/reread.ts";
+import { leftOutFor } from "../recorded/left-out.ts";
+import type { Choice } from "../lens.ts";
+import { rereadIn } from "../trials/reread.ts";
 
 /** One value that enters a computation, and the measurements it was made of. */
 export interface Selected {

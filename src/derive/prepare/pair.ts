@@ -1,6 +1,6 @@
-import type { Json } from "../base/json.ts";
-import type { LeftOut, Plugin } from "../plugin.ts";
-import { leftOutFor } from "./recorded/left-out.ts";
+import type { Json } from "../../base/json.ts";
+import type { LeftOut, Plugin } from "../../plugin.ts";
+import { leftOutFor } from "../recorded/left-out.ts";
 import { isCensored, listed, texts } from "./select.ts";
 import type { Selected, Sight } from "./select.ts";
 

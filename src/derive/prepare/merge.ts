@@ -1,5 +1,5 @@
-import type { SharedError } from "../base/quantity.ts";
-import type { Measured } from "../plugin.ts";
+import type { SharedError } from "../../base/quantity.ts";
+import type { Measured } from "../../plugin.ts";
 
 /**
  * Several readings of one dimension as one: the mean weighted by 1/u², with the larger of its own standard
