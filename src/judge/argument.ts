@@ -1,5 +1,6 @@
 import type { Id } from "../base/finding.ts";
-import type { Derivations, Derived } from "../derive/derive.ts";
+import type { Derivations } from "../derive/derive.ts";
+import type { Derived } from "../derive/derived/derived.ts";
 import { everyRecord } from "../derive/lens.ts";
 import type { ArgumentRecord, Graph } from "../link/graph.ts";
 import { sayingOf } from "../link/origin/changed.ts";

@@ -3,7 +3,7 @@ import { canonical } from "../base/json.ts";
 import type { Json } from "../base/json.ts";
 import { byText } from "../base/order.ts";
 import { derive } from "../derive/derive.ts";
-import type { Derived } from "../derive/derive.ts";
+import type { Derived } from "../derive/derived/derived.ts";
 import type { Run } from "../derive/run.ts";
 import type { Argument } from "../judge/argument.ts";
 import type { Standing } from "../judge/judge.ts";

@@ -1,7 +1,8 @@
 import type { Id } from "../base/finding.ts";
 import type { Text } from "../base/text/said/said.ts";
 import type { Bench } from "../derive/choices.ts";
-import type { Derivations, Derived } from "../derive/derive.ts";
+import type { Derivations } from "../derive/derive.ts";
+import type { Derived } from "../derive/derived/derived.ts";
 import type { Judgement, Standing } from "../judge/judge.ts";
 import type { Examination } from "../link/suppose/examination.ts";
 import type { Caution } from "./visit/cautions.ts";

@@ -6,7 +6,7 @@ import { compute } from "../../src/build.ts";
 import type { Memo, Model, Run, SourceFile } from "../../src/build.ts";
 import { lossesOf } from "../../src/derive/choices.ts";
 import type { Loss } from "../../src/derive/choices.ts";
-import type { Derived } from "../../src/derive/derive.ts";
+import type { Derived } from "../../src/derive/derived/derived.ts";
 import { computingHere, emptyMemo, evaluate } from "../../src/host/evaluate.ts";
 import { numberPage } from "../../src/show/numbers/number.ts";
 import type { NumberPage } from "../../src/show/numbers/number.ts";

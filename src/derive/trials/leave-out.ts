@@ -1,7 +1,7 @@
 import type { Id } from "../../base/finding.ts";
 import { byText } from "../../base/order.ts";
 import type { AnyLinked, Graph } from "../../link/graph.ts";
-import type { Derived } from "../derive.ts";
+import type { Derived } from "../derived/derived.ts";
 import { ofThings } from "../lens.ts";
 import { isFor } from "../recorded/left-out.ts";
 

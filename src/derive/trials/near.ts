@@ -2,7 +2,7 @@ import type { Graph } from "../../link/graph.ts";
 import type { Plugin } from "../../plugin.ts";
 import { conditionOf } from "../bearing.ts";
 import type { Comparison } from "../bearing.ts";
-import type { Derived } from "../derive.ts";
+import type { Derived } from "../derived/derived.ts";
 import { drawsIn } from "./draws.ts";
 
 /** Standard errors of a drawn p within which it counts as near a limit: less than 1 in 10,000 lie further off. */

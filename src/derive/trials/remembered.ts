@@ -1,6 +1,6 @@
 import type { Id } from "../../base/finding.ts";
 import type { Graph } from "../../link/graph.ts";
-import type { Derived } from "../derive.ts";
+import type { Derived } from "../derived/derived.ts";
 import type { Lens } from "../lens.ts";
 import type { ComputeMemo } from "../run.ts";
 import { isFor } from "../recorded/left-out.ts";

@@ -1,5 +1,5 @@
 import type { Id } from "../../base/finding.ts";
-import type { Derived } from "../../derive/derive.ts";
+import type { Derived } from "../../derive/derived/derived.ts";
 import type { Graph } from "../../link/graph.ts";
 import { argumentsOfNumber, argumentsOfStance, latestOf, stances } from "../argument.ts";
 import type { Argument, Stance, Strength } from "../argument.ts";

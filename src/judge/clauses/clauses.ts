@@ -1,5 +1,5 @@
 import type { Id } from "../../base/finding.ts";
-import type { Derived } from "../../derive/derive.ts";
+import type { Derived } from "../../derive/derived/derived.ts";
 import type { Argument, Strength } from "../argument.ts";
 
 /** A rule of the program in the names of the record: the head holds when all of `positive` hold and none of `negative`. */

@@ -1,5 +1,6 @@
 import type { Id } from "../../base/finding.ts";
-import type { Derivations, Derived } from "../../derive/derive.ts";
+import type { Derivations } from "../../derive/derive.ts";
+import type { Derived } from "../../derive/derived/derived.ts";
 import type { Graph } from "../../link/graph.ts";
 import type { Argument } from "../argument.ts";
 import type { Arguments } from "./change.ts";

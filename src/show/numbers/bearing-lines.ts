@@ -2,7 +2,7 @@ import type { Id } from "../../base/finding.ts";
 import type { Json } from "../../base/json.ts";
 import type { Text } from "../../base/text/said/said.ts";
 import type { Bearing } from "../../derive/bearing.ts";
-import type { Derived } from "../../derive/derive.ts";
+import type { Derived } from "../../derive/derived/derived.ts";
 import type { Judgement, Standing } from "../../judge/judge.ts";
 import type { DerivationRecord, Graph } from "../../link/graph.ts";
 import { claimText } from "../pages/question.ts";

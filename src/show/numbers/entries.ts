@@ -3,7 +3,7 @@ import type { QuantityKind } from "../../base/quantity.ts";
 import { formatNumber } from "../../base/quantity/quantity-print.ts";
 import { first, row, say } from "../../base/text/said/said.ts";
 import type { Said, Text } from "../../base/text/said/said.ts";
-import type { Derived } from "../../derive/derive.ts";
+import type { Derived } from "../../derive/derived/derived.ts";
 import { measuredOf } from "../../derive/prepare/select.ts";
 import type { Judgement } from "../../judge/judge.ts";
 import type { Graph } from "../../link/graph.ts";

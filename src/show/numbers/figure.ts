@@ -1,4 +1,4 @@
-import type { Derived } from "../../derive/derive.ts";
+import type { Derived } from "../../derive/derived/derived.ts";
 import type { Graph } from "../../link/graph.ts";
 import { labelText } from "../../link/names/label.ts";
 import type { Figure, Panel, Plugin } from "../../plugin.ts";

@@ -2,7 +2,7 @@ import type { Id } from "../../base/finding.ts";
 import { holm } from "../../base/outcome/holm.ts";
 import type { Text } from "../../base/text/said/said.ts";
 import { formatComputed } from "../../base/quantity/quantity-print.ts";
-import type { Derived } from "../../derive/derive.ts";
+import type { Derived } from "../../derive/derived/derived.ts";
 import { labelText, withoutStop } from "../../link/names/label.ts";
 import type { DerivationRecord, Graph } from "../../link/graph.ts";
 import type { Plugin } from "../../plugin.ts";

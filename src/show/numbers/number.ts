@@ -1,7 +1,7 @@
 import type { Id } from "../../base/finding.ts";
 import type { Text } from "../../base/text/said/said.ts";
 import type { Bench } from "../../derive/choices.ts";
-import type { Derived } from "../../derive/derive.ts";
+import type { Derived } from "../../derive/derived/derived.ts";
 import type { Graph } from "../../link/graph.ts";
 import { labelText } from "../../link/names/label.ts";
 import type { Caution, Plugin } from "../../plugin.ts";

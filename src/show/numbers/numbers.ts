@@ -2,7 +2,7 @@ import type { Id } from "../../base/finding.ts";
 import type { Text } from "../../base/text/said/said.ts";
 import { bearingOn } from "../../derive/bearing.ts";
 import type { Bearing } from "../../derive/bearing.ts";
-import type { Derived } from "../../derive/derive.ts";
+import type { Derived } from "../../derive/derived/derived.ts";
 import type { Standing } from "../../judge/judge.ts";
 import type { DerivationRecord } from "../../link/graph.ts";
 import type { Plugin } from "../../plugin.ts";

@@ -1,6 +1,6 @@
 import { formatNumber } from "../../base/quantity/quantity-print.ts";
 import type { Text } from "../../base/text/said/said.ts";
-import type { Derived } from "../../derive/derive.ts";
+import type { Derived } from "../../derive/derived/derived.ts";
 import { asMap } from "../../derive/prepare/settings.ts";
 import type { DerivationRecord, Graph } from "../../link/graph.ts";
 import type { Plugin, Setting, UnitValue } from "../../plugin.ts";

@@ -4,7 +4,7 @@ import { say } from "../../base/text/said/said.ts";
 import type { Text } from "../../base/text/said/said.ts";
 import type { Json } from "../../base/json.ts";
 import { fieldsOf, membersOf } from "../../base/json.ts";
-import type { Derived } from "../../derive/derive.ts";
+import type { Derived } from "../../derive/derived/derived.ts";
 import { labelText, withoutStop } from "../../link/names/label.ts";
 import type { DerivationRecord, Graph } from "../../link/graph.ts";
 import type { NumberDeclaration, Plugin } from "../../plugin.ts";

@@ -3,7 +3,7 @@ import { say } from "../../base/text/said/said.ts";
 import type { Text } from "../../base/text/said/said.ts";
 import { fieldsOf, membersOf, textOf } from "../../base/json.ts";
 import type { Json } from "../../base/json.ts";
-import type { Derived } from "../../derive/derive.ts";
+import type { Derived } from "../../derive/derived/derived.ts";
 import { folded } from "../../link/dimension.ts";
 import type { DerivationRecord, Graph } from "../../link/graph.ts";
 import { labelText } from "../../link/names/label.ts";

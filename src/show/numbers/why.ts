@@ -1,7 +1,7 @@
 import { inEnglish } from "../../base/text/said/english.ts";
 import { say } from "../../base/text/said/said.ts";
 import type { Text } from "../../base/text/said/said.ts";
-import type { Derived } from "../../derive/derive.ts";
+import type { Derived } from "../../derive/derived/derived.ts";
 import type { Graph } from "../../link/graph.ts";
 import { withheldIn } from "../withhold.ts";
 

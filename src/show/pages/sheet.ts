@@ -1,7 +1,7 @@
 import type { Finding, Id } from "../../base/finding.ts";
 import { yearWords } from "../../base/date/year-words.ts";
 import { alike, formatComputed } from "../../base/quantity/quantity-print.ts";
-import type { DerivedNumber } from "../../derive/derive.ts";
+import type { DerivedNumber } from "../../derive/derived/derived.ts";
 import type { Standing } from "../../judge/judge.ts";
 import { say } from "../../base/text/said/said.ts";
 import type { Said, Text } from "../../base/text/said/said.ts";

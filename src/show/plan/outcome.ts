@@ -4,7 +4,7 @@ import { say } from "../../base/text/said/said.ts";
 import type { Text } from "../../base/text/said/said.ts";
 import { bearingOn } from "../../derive/bearing.ts";
 import type { Bearing } from "../../derive/bearing.ts";
-import type { Derived } from "../../derive/derive.ts";
+import type { Derived } from "../../derive/derived/derived.ts";
 import type { Standing } from "../../judge/judge.ts";
 import type { Graph } from "../../link/graph.ts";
 import type { PlannedOutcome } from "../../plan/plan.ts";

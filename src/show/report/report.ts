@@ -1,7 +1,8 @@
 import type { Finding, Id } from "../../base/finding.ts";
 import { objectOf } from "../../base/json.ts";
 import { inEnglish } from "../../base/text/said/english.ts";
-import type { Derivations, Derived } from "../../derive/derive.ts";
+import type { Derivations } from "../../derive/derive.ts";
+import type { Derived } from "../../derive/derived/derived.ts";
 import type { Lens } from "../../derive/lens.ts";
 import type { Footing } from "../../judge/footing.ts";
 import type { Judgement, Standing } from "../../judge/judge.ts";

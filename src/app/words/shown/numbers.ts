@@ -2,7 +2,7 @@ import { arabicJoints, arabicNumberNames, arabicNumbers } from "../arabic/shown/
 import { told } from "../reader/told.ts";
 import { taughtDerivation } from "./taught-lines.ts";
 import type { Bearing } from "../../../derive/bearing.ts";
-import type { Derived } from "../../../derive/derive.ts";
+import type { Derived } from "../../../derive/derived/derived.ts";
 
 const only = (n: number, one: string, many: string): string => (n === 1 ? one : `${n} ${many}`);
 

@@ -1,6 +1,6 @@
 import type { Id } from "../../../base/finding.ts";
 import type { BearingOn } from "../../../derive/bearing.ts";
-import type { Derived } from "../../../derive/derive.ts";
+import type { Derived } from "../../../derive/derived/derived.ts";
 import type { Bearing } from "../../../derive/bearing.ts";
 import type { DerivationRecord, Graph } from "../../../link/graph.ts";
 import type { Compiled } from "../../compile.ts";

@@ -1,5 +1,5 @@
 import type { Id } from "../../../base/finding.ts";
-import type { Derived } from "../../../derive/derive.ts";
+import type { Derived } from "../../../derive/derived/derived.ts";
 import type { Graph } from "../../../link/graph.ts";
 import { argumentsIn } from "../../argument.ts";
 import { gathered } from "../../clauses/gathered.ts";

@@ -1,5 +1,5 @@
 import type { Id } from "../../../base/finding.ts";
-import type { Derived } from "../../../derive/derive.ts";
+import type { Derived } from "../../../derive/derived/derived.ts";
 import type { Judged } from "../judged.ts";
 import { below } from "../reach/below.ts";
 import type { Numbers } from "../reach/numbers.ts";

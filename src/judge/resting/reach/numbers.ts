@@ -1,7 +1,7 @@
 import type { Id } from "../../../base/finding.ts";
 import { distinct } from "../../../base/order.ts";
 import { derive } from "../../../derive/derive.ts";
-import type { Derived } from "../../../derive/derive.ts";
+import type { Derived } from "../../../derive/derived/derived.ts";
 import { isFor } from "../../../derive/recorded/left-out.ts";
 import type { Run } from "../../../derive/run.ts";
 import type { Graph } from "../../../link/graph.ts";

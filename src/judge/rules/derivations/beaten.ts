@@ -2,7 +2,7 @@ import type { Edit, Finding, Id } from "../../../base/finding.ts";
 import { row, say } from "../../../base/text/said/said.ts";
 import type { Hole, Said } from "../../../base/text/said/said.ts";
 import { derive } from "../../../derive/derive.ts";
-import type { Derived } from "../../../derive/derive.ts";
+import type { Derived } from "../../../derive/derived/derived.ts";
 import type { Run } from "../../../derive/run.ts";
 import type { DerivationRecord } from "../../../link/graph.ts";
 import { quoted } from "../../../read/yaml/split.ts";

@@ -4,7 +4,7 @@ import type { Hole, Said } from "../../../base/text/said/said.ts";
 import { bearingOn } from "../../../derive/bearing.ts";
 import { trialsOf } from "../../../derive/choices.ts";
 import type { Trial } from "../../../derive/choices.ts";
-import type { Derived } from "../../../derive/derive.ts";
+import type { Derived } from "../../../derive/derived/derived.ts";
 import type { Run } from "../../../derive/run.ts";
 import type { Choice } from "../../../derive/lens.ts";
 import { formatSI } from "../../../base/quantity/quantity-print.ts";

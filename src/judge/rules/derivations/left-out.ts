@@ -4,7 +4,7 @@ import type { Hole, Said, Text } from "../../../base/text/said/said.ts";
 import { bearingOn } from "../../../derive/bearing.ts";
 import { lossesOf } from "../../../derive/choices.ts";
 import type { Loss } from "../../../derive/choices.ts";
-import type { Derived } from "../../../derive/derive.ts";
+import type { Derived } from "../../../derive/derived/derived.ts";
 import type { Run } from "../../../derive/run.ts";
 import type { InCommon } from "../../../derive/trials/leave-out.ts";
 import type { Graph } from "../../../link/graph.ts";

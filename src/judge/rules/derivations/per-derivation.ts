@@ -2,7 +2,7 @@ import type { Level } from "../../../base/finding.ts";
 import { inEnglish } from "../../../base/text/said/english.ts";
 import { first, say } from "../../../base/text/said/said.ts";
 import type { Said, Text } from "../../../base/text/said/said.ts";
-import type { Derived } from "../../../derive/derive.ts";
+import type { Derived } from "../../../derive/derived/derived.ts";
 import type { Graph } from "../../../link/graph.ts";
 import type { Step } from "../../../read/yaml/tree.ts";
 import type { Rule, View } from "../rule.ts";

@@ -1,5 +1,5 @@
 import { say } from "../../../base/text/said/said.ts";
-import type { Derived } from "../../../derive/derive.ts";
+import type { Derived } from "../../../derive/derived/derived.ts";
 import { isFor } from "../../../derive/recorded/left-out.ts";
 import type { View } from "../rule.ts";
 import { perDerivation, wasRefused } from "./per-derivation.ts";

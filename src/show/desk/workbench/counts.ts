@@ -1,5 +1,5 @@
 import type { Id } from "../../../base/finding.ts";
-import type { Derived } from "../../../derive/derive.ts";
+import type { Derived } from "../../../derive/derived/derived.ts";
 import { countsUnder } from "../../../derive/lens.ts";
 import type { Lens } from "../../../derive/lens.ts";
 import { prepare } from "../../../derive/prepare/prepare.ts";

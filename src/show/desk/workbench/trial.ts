@@ -1,6 +1,7 @@
 import type { Finding, Id } from "../../../base/finding.ts";
 import { derive } from "../../../derive/derive.ts";
-import type { Derivations, Derived } from "../../../derive/derive.ts";
+import type { Derivations } from "../../../derive/derive.ts";
+import type { Derived } from "../../../derive/derived/derived.ts";
 import type { Lens } from "../../../derive/lens.ts";
 import type { ComputeMemo, Run } from "../../../derive/run.ts";
 import { lossesOf, trialsOf } from "../../../derive/choices.ts";

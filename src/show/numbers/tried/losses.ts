@@ -4,7 +4,7 @@ import type { Text } from "../../../base/text/said/said.ts";
 import type { Bearing } from "../../../derive/bearing.ts";
 import { lossesOf } from "../../../derive/choices.ts";
 import type { Bench, Loss } from "../../../derive/choices.ts";
-import type { Derived } from "../../../derive/derive.ts";
+import type { Derived } from "../../../derive/derived/derived.ts";
 import type { InCommon } from "../../../derive/trials/leave-out.ts";
 import type { Judgement } from "../../../judge/judge.ts";
 import { labelText } from "../../../link/names/label.ts";

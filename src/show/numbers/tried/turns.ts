@@ -5,7 +5,7 @@ import type { Bearing } from "../../../derive/bearing.ts";
 import { beatenChoices, trialsOf } from "../../../derive/choices.ts";
 import type { Bench, Trial } from "../../../derive/choices.ts";
 import { formatSI } from "../../../base/quantity/quantity-print.ts";
-import type { Derived } from "../../../derive/derive.ts";
+import type { Derived } from "../../../derive/derived/derived.ts";
 import type { Choice } from "../../../derive/lens.ts";
 import type { Judgement } from "../../../judge/judge.ts";
 import type { Graph } from "../../../link/graph.ts";

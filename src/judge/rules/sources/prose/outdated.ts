@@ -4,7 +4,7 @@ import { formatComputed, formatIn } from "../../../../base/quantity/quantity-pri
 import { coded, say } from "../../../../base/text/said/said.ts";
 import type { Said, Text } from "../../../../base/text/said/said.ts";
 import { conditionOf, holds } from "../../../../derive/bearing.ts";
-import type { Derived, DerivedNumber } from "../../../../derive/derive.ts";
+import type { Derived, DerivedNumber } from "../../../../derive/derived/derived.ts";
 import { isPlain } from "../../../../derive/lens.ts";
 import type { ClaimPiece, HeldTo, NumberPiece, ProsePiece } from "../../../../read/prose/prose.ts";
 import type { Rule, View } from "../../rule.ts";

@@ -1,7 +1,7 @@
 import { paragraph } from "../../../../base/text/said/paragraph.ts";
 import { count, say } from "../../../../base/text/said/said.ts";
 import type { Said, Text } from "../../../../base/text/said/said.ts";
-import type { Derived } from "../../../../derive/derive.ts";
+import type { Derived } from "../../../../derive/derived/derived.ts";
 import type { Standing } from "../../../../judge/judge.ts";
 import { entriesOf } from "../../../numbers/entries.ts";
 import type { Reported } from "../../../report/report.ts";

@@ -3,7 +3,7 @@ import { inEnglish } from "../../../../base/text/said/english.ts";
 import { paragraph } from "../../../../base/text/said/paragraph.ts";
 import { count, row, say } from "../../../../base/text/said/said.ts";
 import type { Said } from "../../../../base/text/said/said.ts";
-import type { Derived } from "../../../../derive/derive.ts";
+import type { Derived } from "../../../../derive/derived/derived.ts";
 import type { Graph } from "../../../../link/graph.ts";
 import type { Figure, Plugin } from "../../../../plugin.ts";
 import { figureOf } from "../../../numbers/figure.ts";

@@ -1,5 +1,5 @@
 import { say } from "../../../../base/text/said/said.ts";
-import type { Derived } from "../../../../derive/derive.ts";
+import type { Derived } from "../../../../derive/derived/derived.ts";
 import type { DerivationRecord } from "../../../../link/graph.ts";
 import type { Plugin } from "../../../../plugin.ts";
 import type { Block, Inlines } from "../../blocks/block.ts";

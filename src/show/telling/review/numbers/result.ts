@@ -2,7 +2,7 @@ import { inEnglish } from "../../../../base/text/said/english.ts";
 import { paragraph as inOne } from "../../../../base/text/said/paragraph.ts";
 import { count, first, say } from "../../../../base/text/said/said.ts";
 import type { Said, Text } from "../../../../base/text/said/said.ts";
-import type { Derived } from "../../../../derive/derive.ts";
+import type { Derived } from "../../../../derive/derived/derived.ts";
 import { notComputedWords } from "../../../../judge/explain/sentence.ts";
 import type { DerivationRecord } from "../../../../link/graph.ts";
 import type { Plugin } from "../../../../plugin.ts";

@@ -1,6 +1,6 @@
 import { say } from "../../../../base/text/said/said.ts";
 import type { Text } from "../../../../base/text/said/said.ts";
-import type { Derived } from "../../../../derive/derive.ts";
+import type { Derived } from "../../../../derive/derived/derived.ts";
 import { mainNames, valueWords } from "../../../numbers/value.ts";
 import type { DerivationRecord } from "../../../../link/graph.ts";
 import type { Plugin } from "../../../../plugin.ts";
