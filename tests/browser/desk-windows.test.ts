@@ -5,7 +5,7 @@ import { walk } from "./chromium.ts";
 import { save, toField } from "./forms-keys.ts";
 import { filesOf, tabTo, through, visit } from "./through.ts";
 
-const rings = filesOf({
+const two = {
   "corpus.yaml": "title: Two rings\nlanguage: en\n",
   "rings.yaml": `artefacts:
   - { id: ring-a, name: The inner ring }
@@ -14,7 +14,8 @@ claims:
 measurements:
   - { of: ring-a, dimension: width, value: 5 m, between: hole 1 to hole 2 }
 `,
-});
+};
+const rings = filesOf(two);
 const textOf = (folder: string): string => readFileSync(join(folder, "rings.yaml"), "utf8");
 
 walk("the way back beside what was done is there only while it takes back just that", async (page) => {
@@ -78,3 +79,38 @@ walk("a saved form of a record without an id leaves no draft behind", async (pag
     expect(await page.getByRole("heading", { name: "Drafts" }).count()).toBe(0);
   });
 });
+
+walk(
+  "of a large file no more comes back than what changed, and the next edit is made for what it now is",
+  async (page) => {
+    const remarks = `# ${"Of a ring – ὁ κύκλος – and its posts. ".repeat(2000)}\n`;
+    const large = filesOf({ ...two, "rings.yaml": `${two["rings.yaml"]}${remarks}` });
+    const told: string[] = [];
+    page.on("response", (response) => {
+      if (response.url().includes("/corpus/edit")) void response.text().then((text) => told.push(text));
+    });
+    await through(page, large, async ({ folder }) => {
+      let now = textOf(folder);
+      for (const [round, text] of ["It was roofed.", "It bore a roof 😀.", "A roof lay on it."].entries()) {
+        // Somebody else changes it in between, which is told by a stretch, too.
+        if (round === 2) {
+          now = `# Theirs.\n${now}`;
+          const again = page.waitForResponse(/\/corpus\/files/);
+          writeFileSync(join(folder, "rings.yaml"), now);
+          await again;
+        }
+        await visit(page, "/edit/roofed");
+        await toField(page, "text");
+        await page.keyboard.press("Control+A");
+        await page.keyboard.insertText(text);
+        await save(page);
+        now = now.replace(/(id: roofed, text: )[^}]*? \}/u, `$1${text} }`);
+        expect(textOf(folder)).toBe(now);
+        await page.locator("article.sheet").getByText(text).first().waitFor();
+        await visit(page, "/records");
+      }
+      expect(told.length).toBe(3);
+      for (const one of told) expect(one.length).toBeLessThan(2000);
+    });
+  },
+);
