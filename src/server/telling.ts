@@ -102,6 +102,7 @@ async function made(
   const told = await toldOf(folder, work, { lens, reach: kind.reach, today: todayHere() });
   if ("unreadable" in told)
     return { refused: say`Unreadable corpus, expected one without errors in \`${"corpus.yaml"}\`` };
+  if ("refused" in told) return told;
   if (suppose !== null && told.model.graph.supposed === null)
     return { refused: unknownSupposition(told.model.graph, suppose) };
   const files = await kind.make(told, format, name, options);

@@ -84,6 +84,7 @@ async function madeOf(
   const told = await toldOf(folder, work, { lens, reach: kind.reach, today: todayHere() });
   if ("unreadable" in told)
     throw new Stop(`Unreadable corpus \`${folder}\`, expected one that variorum check can read`);
+  if ("refused" in told) throw new Stop(inEnglish(told.refused));
   checkSupposed(told.model, lens);
   const made = await kind.make(told, format, basename(to, extname(to)), asked);
   progress.end();

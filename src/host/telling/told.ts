@@ -1,6 +1,9 @@
 import type { Checked, Lens, Memo, Model, Outcome, Reach, SourceFile } from "../../build.ts";
 import type { Finding } from "../../base/finding.ts";
+import { say } from "../../base/text/said/said.ts";
+import type { Text } from "../../base/text/said/said.ts";
 import { isWhole } from "../../derive/run.ts";
+import type { Graph } from "../../link/graph.ts";
 import type { Plugin } from "../../plugin.ts";
 import { emptyMemo, evaluate } from "../evaluate.ts";
 import { declaredInThreads } from "../guest/node-thread.ts";
@@ -70,15 +73,35 @@ function knownIn(outcomes: ReadonlyMap<string, Outcome>): number {
   return outcomes.size + [...outcomes.values()].filter(isWhole).length;
 }
 
-/** What a corpus says under a lens, ready to be told on that day; findings alone where it cannot be read at all. */
+/**
+ * What a corpus says under a lens, ready to be told on that day; findings alone where it cannot be read at all. Refused
+ * where it is in doubt what is withheld: it could be given out.
+ */
 export async function toldOf(
   folder: string,
   work: AtWork,
   { lens, reach, today }: { readonly lens: Lens; readonly reach: Reach; readonly today: string },
-): Promise<Told | { readonly unreadable: readonly Finding[] }> {
+): Promise<Told | { readonly unreadable: readonly Finding[] } | { readonly refused: Text }> {
   const { model, findings } = await work.under(lens, reach);
   if (!model) return { unreadable: findings };
+  const doubt = findings.find((one) => isDoubtful(model.graph, one))?.at;
+  if (doubt)
+    return {
+      refused: say`Unexpected error in \`${"withhold"}\` of \`${doubt.file}\`, expected ids that are there: nothing is written before it is known what is withheld`,
+    };
   return { folder, ...work, model, findings, today };
+}
+
+/** Whether a finding says that what is to be withheld cannot be read or is not there, in this corpus or in one that it uses. */
+function isDoubtful({ settings, used }: Graph, { level, rule, at }: Finding): boolean {
+  if (level !== "error" || at === null) return false;
+  // Of another corpus only what bears on what is taken from it is told here.
+  if (used.some(({ folder }) => at.file === `${folder}/corpus.yaml`)) return rule !== "unreadable-file";
+  const entry = settings.node.entries.find(({ key }) => key === "withhold");
+  const end = entry && Math.max(entry.keyEnd, entry.value.end);
+  return (
+    at.file === settings.file && entry !== undefined && entry.keyStart <= at.start && at.end <= (end ?? 0)
+  );
 }
 
 /** The day it is here, YYYY-MM-DD. */
