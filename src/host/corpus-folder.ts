@@ -17,8 +17,8 @@ import {
 } from "../read/source-file.ts";
 import type { SourceFile } from "../read/source-file.ts";
 import { textSeen } from "./desk/files/known.ts";
-import { filesUsed } from "./desk/files/used.ts";
-import type { Earlier } from "./desk/files/used.ts";
+import { filesOfCompanions } from "./desk/files/companions.ts";
+import type { Earlier } from "./desk/files/companions.ts";
 
 /** Paths of the files that can say something about a corpus, with the most bytes that are read of one. */
 const readable: readonly (readonly [RegExp, number])[] = [
@@ -77,7 +77,7 @@ export function filesTaken(
   main: SourceFile | undefined,
   earlier?: Earlier,
 ): readonly SourceFile[] {
-  return filesUsed(folder, main, filesBelow, earlier);
+  return filesOfCompanions(folder, main, filesBelow, earlier);
 }
 
 /** The files of the one corpus in a folder, those whose paths are wanted, in no order. */

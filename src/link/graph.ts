@@ -6,7 +6,7 @@ import type { ListName } from "../read/grammar/field.ts";
 import type { Prose } from "../read/prose/prose.ts";
 import type { PluginFile } from "../read/source-file.ts";
 import type { RecordOf, Spoilt } from "../read/record.ts";
-import type { Used } from "../read/settings/used/corpus.ts";
+import type { Companion } from "../read/settings/companions/corpus.ts";
 import type { Settings } from "../read/settings/settings.ts";
 import type { Supposed } from "./suppose/outcome.ts";
 import type { Tie } from "./ties/tie.ts";
@@ -74,8 +74,8 @@ export interface Graph {
   readonly citationStyle: CitationStyle;
   /** The scholar's own prose, in the order of its files. */
   readonly prose: readonly Prose[];
-  /** The corpora that are used: their artefacts and sources are among those of this one. */
-  readonly used: readonly Used[];
+  /** The companion corpora: their artefacts and sources are among those of this one. */
+  readonly companions: readonly Companion[];
   readonly findings: readonly Finding[];
   /** The outcome of an examination that is taken as found; null for the record as it is. */
   readonly supposed: Supposed<Graph> | null;

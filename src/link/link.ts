@@ -9,7 +9,7 @@ import { dimensionKinds, namesOf, valueTrouble } from "./dimension.ts";
 import type { AnyLinked, Graph, Linked } from "./graph.ts";
 import { inputReferences } from "./inputs.ts";
 import { nameRecords } from "./names/name.ts";
-import { isInUnread, withLostCorpora } from "./origin/used.ts";
+import { isInUnread, withLostCorpora } from "./origin/companions.ts";
 import { authorship } from "./origin/people.ts";
 import { provenanceOf } from "./origin/provenance.ts";
 import { besideRecords, withReplaced } from "./origin/replaced.ts";
@@ -32,7 +32,10 @@ function tied(reading: Reading): Graph {
   const { settings } = reading;
   const findings: Finding[] = [];
   const sources = uniqueSources(reading.sources, findings);
-  const names = withLostCorpora(nameRecords(reading.records, sources, reading.spoilt), reading.used ?? []);
+  const names = withLostCorpora(
+    nameRecords(reading.records, sources, reading.spoilt),
+    reading.companions ?? [],
+  );
   for (const one of names.findings) findings.push(one);
   const tying = withoutDangling(names.records, sources, names, findings);
 
@@ -81,7 +84,7 @@ function tied(reading: Reading): Graph {
     authorsKnown.set(key, known);
     return known;
   };
-  const isLost = (id: Id): boolean => isInUnread(reading.used ?? [], id);
+  const isLost = (id: Id): boolean => isInUnread(reading.companions ?? [], id);
   return {
     settings,
     sources,

@@ -13,9 +13,9 @@ import { readRecords } from "./records.ts";
 import { fileNamed, missingFile } from "./settings/named-file.ts";
 import { readSettings } from "./settings/settings.ts";
 import type { Settings } from "./settings/settings.ts";
-import { filesApart } from "./settings/used/files.ts";
-import { withTaken } from "./settings/used/used.ts";
-import type { FileReader, Used } from "./settings/used/corpus.ts";
+import { filesApart } from "./settings/companions/files.ts";
+import { withTaken } from "./settings/companions/companions.ts";
+import type { FileReader, Companion } from "./settings/companions/corpus.ts";
 import {
   inPathOrder,
   largestPlugin,
@@ -42,8 +42,8 @@ export interface Reading {
   readonly citationStyle?: CitationStyle;
   /** The scholar's own prose, in the order of its files; left out where none was looked for. */
   readonly prose?: readonly Prose[];
-  /** The corpora that are used, whose artefacts and sources are among the others; left out where there are none. */
-  readonly used?: readonly Used[];
+  /** The companion corpora, whose artefacts and sources are among the others; left out where there are none. */
+  readonly companions?: readonly Companion[];
   readonly findings: readonly Finding[];
 }
 

@@ -1,7 +1,7 @@
 import { differing } from "../base/text/edit.ts";
 import { NoCorpus, fileIn, filesTaken, readCorpusFolder } from "../host/corpus-folder.ts";
 import { hashOfText } from "../host/desk/files/standing.ts";
-import { filesApart } from "../read/settings/used/files.ts";
+import { filesApart } from "../read/settings/companions/files.ts";
 import type { SourceFile } from "../read/source-file.ts";
 
 /** What a corpus's files are, told to somebody who may have some of them. */

@@ -10,7 +10,7 @@ import { HTTPException } from "hono/http-exception";
 import { streamSSE } from "hono/streaming";
 import { NoCorpus } from "../host/corpus-folder.ts";
 import { openDesk } from "../host/desk/desk.ts";
-import { foldersBeside } from "../host/desk/files/used.ts";
+import { foldersBeside } from "../host/desk/files/companions.ts";
 import { committedFiles } from "../host/desk/git.ts";
 import { declaredInThreads } from "../host/guest/node-thread.ts";
 import type { Declared } from "../host/guest/guest.ts";

@@ -5,7 +5,7 @@ import { groundOf } from "../../src/build.ts";
 import type { SourceFile } from "../../src/build.ts";
 import { prepared } from "../../src/link/edit/prepare.ts";
 import type { Action } from "../../src/link/edit/action.ts";
-import { usedFor } from "../../src/link/origin/used.ts";
+import { companionFor } from "../../src/link/origin/companions.ts";
 import { artefactPage } from "../../src/show/artefacts/artefact.ts";
 import { choicesFor } from "../../src/show/desk/forms/offered/choices.ts";
 import { proposedId } from "../../src/show/desk/forms/offered/proposed.ts";
@@ -19,7 +19,7 @@ describe("what is taken goes by names of its own", () => {
   const { graph, files: texts } = modelOf(both());
 
   test("artefacts and bibliography are taken, of files and tables, and nothing else", () => {
-    const taken = [...graph.records.values()].filter(({ id }) => usedFor(graph, id));
+    const taken = [...graph.records.values()].filter(({ id }) => companionFor(graph, id));
     expect(taken.map(({ id }) => id).toSorted()).toEqual([
       "down/down",
       "down/ring-a",
@@ -31,7 +31,7 @@ describe("what is taken goes by names of its own", () => {
     ]);
     expect([...graph.sources.keys()]).toEqual(["vane-1968", "down/vane-1968", "down/hale-1896"]);
     expect(graph.prose).toEqual([]);
-    expect(graph.used).toMatchObject([
+    expect(graph.companions).toMatchObject([
       { as: "down", folder: "../merrow-register", title: "The Merrow register" },
     ]);
   });

@@ -68,7 +68,7 @@ test("the corpus that is given out is whole by itself, and says whose its things
   expect(given.map(({ path }) => path).filter((path) => path.includes(".."))).toEqual([]);
   expect(errorsOf(given)).toEqual([]);
   const again = modelOf(given);
-  expect(again.graph.used).toEqual([]);
+  expect(again.graph.companions).toEqual([]);
   expect(again.graph.records.get("down/ring-a")?.values).toMatchObject({ name: "Ring A" });
   expect(again.graph.sources.get("down/vane-1968")?.label).toBe(
     model.graph.sources.get("down/vane-1968")?.label,

@@ -92,11 +92,11 @@ export async function toldOf(
   return { folder, ...work, model, findings, today };
 }
 
-/** Whether a finding says that what is to be withheld cannot be read or is not there, in this corpus or in one that it uses. */
-function isDoubtful({ settings, used }: Graph, { level, rule, at }: Finding): boolean {
+/** Whether a finding says that what is to be withheld cannot be read or is not there, in this corpus or in a companion. */
+function isDoubtful({ settings, companions }: Graph, { level, rule, at }: Finding): boolean {
   if (level !== "error" || at === null) return false;
-  // Of another corpus only what bears on what is taken from it is told here.
-  if (used.some(({ folder }) => at.file === `${folder}/corpus.yaml`)) return rule !== "unreadable-file";
+  // Of a companion only what bears on what is taken from it is told here.
+  if (companions.some(({ folder }) => at.file === `${folder}/corpus.yaml`)) return rule !== "unreadable-file";
   const entry = settings.node.entries.find(({ key }) => key === "withhold");
   const end = entry && Math.max(entry.keyEnd, entry.value.end);
   return (

@@ -5,7 +5,7 @@ import { count, say } from "../../base/text/said/said.ts";
 import { isPlain } from "../../derive/lens.ts";
 import type { Run } from "../../derive/run.ts";
 import type { Graph } from "../../link/graph.ts";
-import { toldHere } from "../../link/origin/used.ts";
+import { toldHere } from "../../link/origin/companions.ts";
 import { withheldIn, withheldSpans } from "../../link/withheld.ts";
 import { accepted, levelled } from "./acceptance.ts";
 import type { Slice } from "../resting/at-once.ts";

@@ -26,14 +26,14 @@ type Taken = Pick<ReadonlySet<Id>, "has">;
 
 const known = new WeakMap<Graph, Taken>();
 
-/** Every id and key that stands for something already, read or not, and what is called as if it were of another corpus that is used. */
+/** Every id and key that stands for something already, read or not, and what is called as if it were of a companion. */
 export function takenIn(graph: Graph): Taken {
   const before = known.get(graph);
   if (before) return before;
   const lost = [...graph.leftOut, ...(graph.spoilt ?? [])].map((one) => one.id);
   const there = new Set([...graph.records.keys(), ...graph.sources.keys(), ...lost]);
   // `OF:DIMENSION` may be of a thing there, and is of this corpus.
-  const all = { has: (id: Id) => there.has(id) || (isOfUse(graph.used, id) && !id.includes(":")) };
+  const all = { has: (id: Id) => there.has(id) || (isOfUse(graph.companions, id) && !id.includes(":")) };
   known.set(graph, all);
   return all;
 }
@@ -41,7 +41,7 @@ export function takenIn(graph: Graph): Taken {
 /** A part is called after its whole, unless that is of another corpus: so begins no name of this one. */
 function under(graph: Graph, record: WrittenMap): string {
   const whole = record["part-of"];
-  return typeof whole === "string" && whole !== "" && !isOfUse(graph.used, whole) ? `${whole}/` : "";
+  return typeof whole === "string" && whole !== "" && !isOfUse(graph.companions, whole) ? `${whole}/` : "";
 }
 
 const longest = 40;

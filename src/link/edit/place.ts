@@ -4,7 +4,7 @@ import { kindOf, listNames } from "../../read/grammar/kinds.ts";
 import { headOf } from "../../read/edit/head.ts";
 import { isList } from "../../read/edit/written.ts";
 import type { Written, WrittenMap } from "../../read/edit/written.ts";
-import { ownerOfFile } from "../../read/settings/used/files.ts";
+import { ownerOfFile } from "../../read/settings/companions/files.ts";
 import type { AnyLinked, Graph } from "../graph.ts";
 
 /** Where a new record is written, and the record as it stands there: what the file's head says is not said again. */
@@ -110,7 +110,7 @@ function mostLike(
   const scores = new Map<string, number>();
   for (const other of graph.list(list)) {
     if (other.file.endsWith(".csv") || without.has(other.file)) continue;
-    if (ownerOfFile(graph.used, other.file) !== null) continue;
+    if (ownerOfFile(graph.companions, other.file) !== null) continue;
     const whole = other.id === record["part-of"] ? 10_000 : 0;
     scores.set(other.file, (scores.get(other.file) ?? 0) + whole + likeness(other, record));
   }

@@ -1,32 +1,32 @@
 import type { Id } from "../../base/finding.ts";
 import { say } from "../../base/text/said/said.ts";
 import type { Text } from "../../base/text/said/said.ts";
-import type { Used } from "../../read/settings/used/corpus.ts";
-import { ownerOfFile } from "../../read/settings/used/files.ts";
+import type { Companion } from "../../read/settings/companions/corpus.ts";
+import { ownerOfFile } from "../../read/settings/companions/files.ts";
 import type { Graph } from "../graph.ts";
-import { usedFor } from "../origin/used.ts";
+import { companionFor } from "../origin/companions.ts";
 import type { Action } from "./action.ts";
 
 /** Why what is taken from another corpus is not changed here. */
-export function notHere({ folder }: Pick<Used, "folder">): Text {
+export function notHere({ folder }: Pick<Companion, "folder">): Text {
   return say`This belongs to the corpus in \`${folder}\`, expected a record of this one: open that folder to change it`;
 }
 
 /** Why an action is refused that would change what is taken from another corpus; null where it would not. */
 export function refusedAsTheirs(graph: Graph, action: Action): { readonly problem: Text } | null {
-  if (graph.used.length === 0) return null;
+  if (graph.companions.length === 0) return null;
   const [first] = idsChanged(action).flatMap((id) => theirs(graph, id) ?? []);
   return first ? { problem: notHere(first) } : null;
 }
 
 /** The corpus that a record belongs to, read or not. */
-function theirs(graph: Graph, id: Id): Used | null {
+function theirs(graph: Graph, id: Id): Companion | null {
   const unread = [
     ...graph.leftOut,
     ...(graph.spoilt ?? []).flatMap(({ id, written }) => (written ? [{ id, ...written }] : [])),
   ];
   const file = unread.find((one) => one.id === id)?.file;
-  return usedFor(graph, id) ?? (file === undefined ? null : ownerOfFile(graph.used, file));
+  return companionFor(graph, id) ?? (file === undefined ? null : ownerOfFile(graph.companions, file));
 }
 
 function idsChanged(action: Action): readonly Id[] {
@@ -45,15 +45,15 @@ function idsChanged(action: Action): readonly Id[] {
 
 const known = new WeakMap<
   ReadonlyMap<string, string>,
-  { readonly used: Graph["used"]; readonly own: ReadonlyMap<string, string> }
+  { readonly companions: Graph["companions"]; readonly own: ReadonlyMap<string, string> }
 >();
 
-/** The texts of a corpus without those of the corpora that it uses: no edit has a place in them. */
+/** The texts of a corpus without those of the companion corpora: no edit has a place in them. */
 export function ownTexts(graph: Graph, texts: ReadonlyMap<string, string>): ReadonlyMap<string, string> {
-  if (graph.used.length === 0) return texts;
+  if (graph.companions.length === 0) return texts;
   const before = known.get(texts);
-  if (before?.used === graph.used) return before.own;
-  const own = new Map([...texts].filter(([file]) => ownerOfFile(graph.used, file) === null));
-  known.set(texts, { used: graph.used, own });
+  if (before?.companions === graph.companions) return before.own;
+  const own = new Map([...texts].filter(([file]) => ownerOfFile(graph.companions, file) === null));
+  known.set(texts, { companions: graph.companions, own });
   return own;
 }

@@ -96,14 +96,14 @@ export function withReplaced(before: Tied | undefined, reading: Reading): Graph 
 /** What a graph has of a reading that no record is tied by. */
 export function besideRecords(
   reading: Reading,
-): Required<Pick<Graph, "spoilt" | "pluginFiles" | "citationStyle" | "prose" | "used">> {
-  const { spoilt, pluginFiles, citationStyle, prose, used } = reading;
+): Required<Pick<Graph, "spoilt" | "pluginFiles" | "citationStyle" | "prose" | "companions">> {
+  const { spoilt, pluginFiles, citationStyle, prose, companions } = reading;
   return {
     spoilt,
     pluginFiles,
     citationStyle: citationStyle ?? { shipped: defaultStyle },
     prose: prose ?? [],
-    used: used ?? [],
+    companions: companions ?? [],
   };
 }
 
@@ -112,7 +112,7 @@ function sameBeside(one: Reading, other: Reading): boolean {
   return (
     one.settings === other.settings &&
     one.records.length === other.records.length &&
-    sameValue(one.used ?? [], other.used ?? []) &&
+    sameValue(one.companions ?? [], other.companions ?? []) &&
     sameValue(
       one.spoilt.map(({ id }) => id),
       other.spoilt.map(({ id }) => id),

@@ -33,7 +33,7 @@ export function misplacedSettings(
     const message = say`Unknown id \`${id}\`, expected ${suchAs(say`a record or a source`, near)}`;
     return [finding("unknown-reference", message, at, { fix })];
   };
-  // What the corpora that are used withhold stands behind; an entry that could not be read is none.
+  // What the companion corpora withhold stands behind; an entry that could not be read is none.
   const own = textPlaces(valueAt(settings.node, "withhold"));
   return [
     ...own.flatMap((at, n) => tell(settings.withhold[n] ?? "", ["withhold", at])),

@@ -67,7 +67,7 @@ export interface Settings {
   readonly dimensions: readonly DimensionSetting[];
   readonly rules: ReadonlyMap<string, Level | "off">;
   readonly accept: readonly Acceptance[];
-  /** With what is withheld in the corpora that are used, as it is called here. */
+  /** With what is withheld in the companion corpora, as it is called here. */
   readonly withhold: readonly Id[];
   /** The corpora whose artefacts and bibliographies are used. */
   readonly use: readonly Use[];

@@ -30,7 +30,7 @@ export function isFolderToUse(folder: string): boolean {
 const plainName = /^[^.\\/:\u0000-\u001f\u007f][^\\/:\u0000-\u001f\u007f]{0,254}$/u;
 const part = /^[a-z0-9][a-z0-9-]*$/u;
 
-/** The corpora that the settings use, those that are named as they should be; each name and folder once. */
+/** The companion corpora of the settings, those that are named as they should be; each name and folder once. */
 export function usesIn(
   given: NonNullable<SettingsValues["use"]>,
   file: string,
@@ -73,7 +73,7 @@ function placesOf(root: MapNode): readonly number[] {
   });
 }
 
-/** Whether an id is, or begins with, a name by which another corpus is used. */
+/** Whether an id is, or begins with, a name by which a companion corpus goes. */
 export function isOfUse(use: readonly Use[], id: Id): boolean {
   return use.some(({ as }) => id === as || id.startsWith(`${as}/`));
 }

@@ -4,8 +4,8 @@ import { wholesOf } from "../../judge/rules/measurements/compare.ts";
 import type { ArtefactRecord } from "../../link/graph.ts";
 import type { Text } from "../../base/text/said/said.ts";
 import { labelText } from "../../link/names/label.ts";
-import { usedFor } from "../../link/origin/used.ts";
-import type { Used } from "../../read/settings/used/corpus.ts";
+import { companionFor } from "../../link/origin/companions.ts";
+import type { Companion } from "../../read/settings/companions/corpus.ts";
 import { fieldLines } from "../pages/fields.ts";
 import type { FieldLine } from "../pages/fields.ts";
 import { claimText } from "../pages/question.ts";
@@ -52,7 +52,7 @@ export interface ArtefactPage {
   readonly access: readonly FieldLine[];
   readonly placeWithheld: boolean;
   /** The other corpus that it is taken from; null for a thing of this one. */
-  readonly takenFrom: Used | null;
+  readonly takenFrom: Companion | null;
   readonly drawing: Drawing | null;
   readonly dimensions: readonly Measured[];
   readonly observed: readonly Observed[];
@@ -101,7 +101,7 @@ export function artefactPage(model: Reported, id: Id): ArtefactPage | null {
     ),
     access: fields.filter((field) => field.name === "access"),
     placeWithheld: hidden,
-    takenFrom: usedFor(graph, id),
+    takenFrom: companionFor(graph, id),
     drawing: drawingWithParts(model, id),
     dimensions: dimensionsOf(model, id),
     observed: observedOn(model, id),

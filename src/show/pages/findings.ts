@@ -5,7 +5,7 @@ import { hunksIn } from "../../base/text/hunk.ts";
 import type { Hunk } from "../../base/text/hunk.ts";
 import type { Text } from "../../base/text/said/said.ts";
 import { placesIn } from "../../base/text/lines/place.ts";
-import { ownerOfFile } from "../../read/settings/used/files.ts";
+import { ownerOfFile } from "../../read/settings/companions/files.ts";
 import { quotedBy } from "../report/quoted.ts";
 import { shownFindings, shownTexts } from "../withhold.ts";
 
@@ -16,7 +16,7 @@ export interface FindingLine {
   readonly message: Text;
   readonly about: readonly { readonly id: Id; readonly text: Text }[];
   readonly at: { readonly file: string; readonly line: number } | null;
-  /** Whether it stands in a file of another corpus that is used, where nothing is mended from here. */
+  /** Whether it stands in a file of a companion corpus, where nothing is mended from here. */
   readonly elsewhere: boolean;
   readonly mend: Change | null;
   readonly accepted: string | null;
@@ -59,7 +59,7 @@ export function findingLines(
       message: one.message,
       about: known.map((id) => ({ id, text: graph ? labelText(graph, id) : id })),
       at: at ? { file: at.file, line: at.line } : null,
-      elsewhere: at !== null && graph !== null && ownerOfFile(graph.used, at.file) !== null,
+      elsewhere: at !== null && graph !== null && ownerOfFile(graph.companions, at.file) !== null,
       mend: one.fix && one.accepted === null ? changeOf(one.rule, one.fix, hunksOf(one.fix.edits)) : null,
       accepted: one.accepted,
     };

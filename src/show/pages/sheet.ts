@@ -10,14 +10,14 @@ import { reasonSaid } from "../../judge/explain/sentence.ts";
 import type { AnyLinked, Graph } from "../../link/graph.ts";
 import { isSupposed, labelText, withoutStop } from "../../link/names/label.ts";
 import { namesakesOf } from "../../link/origin/namesakes.ts";
-import { usedFor } from "../../link/origin/used.ts";
+import { companionFor } from "../../link/origin/companions.ts";
 import { plainText } from "../../read/bibliography/csl.ts";
 import type { CslItem } from "../../read/bibliography/csl.ts";
 import type { CitationStyle } from "../../read/bibliography/style/style.ts";
 import { kindOf } from "../../read/grammar/kinds.ts";
 import { kindWords } from "../../read/grammar/words.ts";
 import { spanOf } from "../../read/record.ts";
-import type { Used } from "../../read/settings/used/corpus.ts";
+import type { Companion } from "../../read/settings/companions/corpus.ts";
 import { paperLinks } from "../desk/papers/records/links.ts";
 import type { PaperLink } from "../desk/papers/records/links.ts";
 import { placesIn } from "../../base/text/lines/place.ts";
@@ -52,7 +52,7 @@ export interface Sheet {
   readonly fields: readonly FieldLine[];
   readonly said: { readonly file: string; readonly line: number } | null;
   /** The other corpus that it is taken from, in whose folder alone it is changed; null for what is of this one. */
-  readonly takenFrom: Used | null;
+  readonly takenFrom: Companion | null;
   readonly restsOn: readonly Piece[];
   readonly below: readonly Tie[];
   readonly above: readonly Tie[];
@@ -101,7 +101,7 @@ export function sheetOf(
     explained: explainedBlocks(model, id),
     fields: fields.filter((field) => !toldByTies(field, ties)),
     said: at ? { file: at.file, line: at.line } : null,
-    takenFrom: usedFor(graph, id),
+    takenFrom: companionFor(graph, id),
     restsOn: (restsOn.get(id) ?? []).map((one) => linkTo(graph, one)),
     ...ties,
     holders: record?.list === "claims" ? holdersOf(graph, judgement, id) : [],

@@ -2,7 +2,7 @@ import type { Finding, Id, Span } from "../../base/finding.ts";
 import type { AnyLinked, Graph } from "../../link/graph.ts";
 import { placeWithheld, unread, unreadSpans, withheldIn } from "../../link/withheld.ts";
 import { spanOf } from "../../read/record.ts";
-import { ownerOfFile } from "../../read/settings/used/files.ts";
+import { ownerOfFile } from "../../read/settings/companions/files.ts";
 import { prosePath } from "../../read/source-file.ts";
 import { plainOf, valueAt } from "../../read/yaml/tree.ts";
 
@@ -19,13 +19,13 @@ export function quotedBy(findings: readonly Finding[]): ReadonlySet<string> {
 }
 
 /**
- * What of some files may not be quoted where something is withheld, or where they are of a corpus that is used: all but
+ * What of some files may not be quoted where something is withheld, or where they are of a companion corpus: all but
  * the records and sources that are known to be open, the heads of lists and tables, and the settings; in these, every id
  * of what is withheld. So what could not be read, and what is only read there, is in no excerpt.
  */
 export function closedSpans(graph: Graph, texts: Texts, quoted: ReadonlySet<string>): readonly Span[] {
   const isStrict = (file: string): boolean =>
-    graph.settings.withhold.length > 0 || ownerOfFile(graph.used, file) !== null;
+    graph.settings.withhold.length > 0 || ownerOfFile(graph.companions, file) !== null;
   const files = [...texts].filter(([file]) => quoted.has(file) && !prosePath.test(file) && isStrict(file));
   if (files.length === 0) return [];
   const open = openIn(graph, new Set(files.map(([file]) => file)));
@@ -81,7 +81,7 @@ const word = /[\p{L}\p{N}](?:[\p{L}\p{N}/.:@#>_-]*[\p{L}\p{N}])?/gu;
 /** Where a file names what is withheld, by its id there. */
 function namesIn(graph: Graph, file: string, text: string): readonly Span[] {
   const withheld = withheldIn(graph);
-  const of = ownerOfFile(graph.used, file);
+  const of = ownerOfFile(graph.companions, file);
   const isNamed = (name: Id): boolean =>
     withheld(name) || graph.settings.withhold.some((one) => name === one || name.startsWith(`${one}/`));
   return [...text.matchAll(word)].flatMap(({ 0: name, index }) =>

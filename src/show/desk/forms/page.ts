@@ -5,8 +5,8 @@ import type { ListName } from "../../../read/grammar/field.ts";
 import { kindOf, listNames } from "../../../read/grammar/kinds.ts";
 import { spanOf } from "../../../read/record.ts";
 import type { WrittenMap } from "../../../read/edit/written.ts";
-import type { Used } from "../../../read/settings/used/corpus.ts";
-import { ownerOfFile } from "../../../read/settings/used/files.ts";
+import type { Companion } from "../../../read/settings/companions/corpus.ts";
+import { ownerOfFile } from "../../../read/settings/companions/files.ts";
 import { placesIn } from "../../../base/text/lines/place.ts";
 import { withheldIn } from "../../withhold.ts";
 import { headFrom } from "../../../read/edit/head.ts";
@@ -44,7 +44,7 @@ export interface FormPage extends Pick<FormAsked, "list" | "id" | "seen" | "ente
   readonly head: Choice | null;
   readonly where: { readonly file: string; readonly line: number } | null;
   /** The other corpus that the record is taken from: it is changed in that one's folder alone. */
-  readonly takenFrom: Used | null;
+  readonly takenFrom: Companion | null;
   /** The question of which a new claim becomes an answer, with what it says now. */
   readonly answers: { readonly id: Id; readonly text: string; readonly seen: WrittenMap } | null;
   readonly checked: Checked;
@@ -79,7 +79,7 @@ function formOf(graph: Graph, texts: ReadonlyMap<string, string>, record: Found)
     kept: keptFields(graph, record),
     head: head === null ? null : choiceOf(graph, head.split(/\s/u)[0] ?? ""),
     where: { file, line },
-    takenFrom: ownerOfFile(graph.used, record.file),
+    takenFrom: ownerOfFile(graph.companions, record.file),
     answers: null,
     checked: checkedForm(graph, asked),
   };

@@ -6,7 +6,7 @@ import type { Text } from "../../../base/text/said/said.ts";
 import type { Graph } from "../../../link/graph.ts";
 import { notHere } from "../../../link/edit/theirs.ts";
 import { namesakesOf } from "../../../link/origin/namesakes.ts";
-import { usedFor } from "../../../link/origin/used.ts";
+import { companionFor } from "../../../link/origin/companions.ts";
 import { usedFields } from "../../../read/bibliography/bibtex/names.ts";
 import type { CslItem } from "../../../read/bibliography/csl.ts";
 import {
@@ -19,7 +19,7 @@ import type { Row } from "../../../read/bibliography/incoming/fields/change.ts";
 import { formatOf } from "../../../read/bibliography/incoming/formats.ts";
 import type { Format } from "../../../read/bibliography/incoming/formats.ts";
 import type { Source } from "../../../read/bibliography/source.ts";
-import type { Used } from "../../../read/settings/used/corpus.ts";
+import type { Companion } from "../../../read/settings/companions/corpus.ts";
 import type { ReferenceOf } from "../../pages/sheet.ts";
 import { withheldIn } from "../../withhold.ts";
 
@@ -35,7 +35,7 @@ export interface EntryPage {
   /** Names of fields that can be added. */
   readonly names: readonly string[];
   /** The other corpus that it is taken from: it is changed in that one's folder alone. */
-  readonly takenFrom: Used | null;
+  readonly takenFrom: Companion | null;
 }
 
 /** What a form of an entry comes to now: the items its reference is made from, and what stands against it. */
@@ -77,7 +77,7 @@ export function entryPage(graph: Graph, texts: ReadonlyMap<string, string>, key:
     format,
     rows: rowsOf(format, text, source),
     reference: { key, style, language: settings.language, items },
-    takenFrom: usedFor(graph, key),
+    takenFrom: companionFor(graph, key),
     names: format === "bib" ? ["date", "year", ...usedFields].toSorted() : namesOf[format],
   };
 }
@@ -107,7 +107,7 @@ export function entryDraft(
   const { source, text, format } = one;
   const items = namesakesOf(graph, asked.key).map((other) => other.csl);
   const nothing = { items, problem: null, field: null, stale: false, changes: [] };
-  const other = usedFor(graph, asked.key);
+  const other = companionFor(graph, asked.key);
   if (other) return { ...nothing, problem: notHere(other) };
   if (JSON.stringify(rowsOf(format, text, source)) !== JSON.stringify(asked.seen))
     return { ...nothing, stale: true };

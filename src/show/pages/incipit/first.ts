@@ -1,5 +1,5 @@
 import type { SourceFile } from "../../../read/source-file.ts";
-import { filesApart } from "../../../read/settings/used/files.ts";
+import { filesApart } from "../../../read/settings/companions/files.ts";
 
 /** The files from which the questions and their answers can be told, and those that are left. */
 export interface Parted {
@@ -19,7 +19,7 @@ const claims = /^claims[ \t]*:/m;
 export function firstOf(files: readonly SourceFile[]): Parted {
   const first = new Set<SourceFile>();
   const wanted = new Set<string>();
-  // No question of another corpus that is used is one of this.
+  // No question of a companion corpus is one of this.
   const { own } = filesApart(files);
   for (const file of own) {
     if (file.path === "corpus.yaml") first.add(file);

@@ -1,7 +1,7 @@
 import { inEnglish } from "../../../base/text/said/english.ts";
 import type { Model } from "../../../build.ts";
 import { withholdingSaid } from "../../../show/telling/withholding.ts";
-import type { Used } from "../../../read/settings/used/corpus.ts";
+import type { Companion } from "../../../read/settings/companions/corpus.ts";
 import { escaped } from "../../telling/markdown/escape.ts";
 import { descriptionOf } from "./media.ts";
 import type { Differences } from "./differences.ts";
@@ -27,7 +27,7 @@ export function aboutCrate({ model, differences, withNotes }: Omit<Readme, "path
       : [`Only what was in print by the end of ${yearOf(lens.asOf)} is in it.`]),
     "Claims stand here as propositions that scholars hold or reject, never as facts. Standings are what a program works out from what was recorded, and nobody's opinion.",
     ...withholdingSaid(model.graph).map(inEnglish),
-    ...model.graph.used.flatMap(takenFrom),
+    ...model.graph.companions.flatMap(takenFrom),
     `Not in the corpus given here are ${withNotes ? "" : "notes, "}comments, who typed what, fields of the compilers' own (x-), prose, drafts and citation styles.`,
     ...(left.length === 0
       ? []
@@ -41,7 +41,7 @@ export function aboutCrate({ model, differences, withNotes }: Omit<Readme, "path
 }
 
 /** What is given of another corpus is for its authors to allow. */
-function takenFrom({ as, title, licence }: Used): readonly string[] {
+function takenFrom({ as, title, licence }: Companion): readonly string[] {
   if (title === null) return [];
   const allowed =
     licence === null

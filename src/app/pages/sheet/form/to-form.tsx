@@ -1,6 +1,6 @@
 import { Link, useLocation } from "wouter";
 import { kindOf, listNames } from "../../../../read/grammar/kinds.ts";
-import type { Used } from "../../../../read/settings/used/corpus.ts";
+import type { Companion } from "../../../../read/settings/companions/corpus.ts";
 import { underLens } from "../../../address.ts";
 import { useActions } from "../../../parts/actions.tsx";
 import { formWords as words } from "../../../words/desk/forms.ts";
@@ -38,7 +38,7 @@ interface Props {
   readonly kind: string;
   readonly id: string;
   /** The other corpus that it is taken from: it is not changed here. */
-  readonly takenFrom?: Used | null;
+  readonly takenFrom?: Companion | null;
   readonly asOf: number | null;
 }
 

@@ -5,7 +5,7 @@ import { row, say } from "../../../../base/text/said/said.ts";
 import { slipAmong } from "../../../../base/text/slip.ts";
 import { conditionOf } from "../../../../derive/bearing.ts";
 import type { Graph } from "../../../../link/graph.ts";
-import { isInUnread } from "../../../../link/origin/used.ts";
+import { isInUnread } from "../../../../link/origin/companions.ts";
 import { expected } from "../../../../link/references/points-to.ts";
 import { withheldIn } from "../../../../link/withheld.ts";
 import { suchAs } from "../../../../read/decode/named.ts";
@@ -57,7 +57,7 @@ function leading(graph: Graph): Lead {
       return [finding("unknown-reference", message, at)];
     }
     // The record is to blame, and is blamed.
-    if (lost.has(id) || isInUnread(graph.used, id)) return [];
+    if (lost.has(id) || isInUnread(graph.companions, id)) return [];
     const key = to.join(" ");
     const among = like.get(key) ?? likeAmong(graph, to);
     like.set(key, among);

@@ -8,23 +8,23 @@ import type { Use } from "../use.ts";
 import { keptApart } from "./kept-apart.ts";
 import type { Own } from "./kept-apart.ts";
 import { nothingTaken, takenOf } from "./corpus.ts";
-import type { FileReader, TakenOfOne, Used } from "./corpus.ts";
+import type { FileReader, TakenOfOne, Companion } from "./corpus.ts";
 import type { Taken } from "./taken.ts";
 
-/** What is taken from all corpora that are used, and what they withhold. */
+/** What is taken from all companion corpora, and what they withhold. */
 interface TakenFromAll extends Taken {
-  readonly used: readonly Used[];
+  readonly companions: readonly Companion[];
   readonly withhold: readonly Id[];
 }
 
-/** A reading with what is taken from the corpora that its settings use, and what is withheld there withheld here too. */
+/** A reading with what is taken from the companion corpora in its settings, and what is withheld there withheld here too. */
 export function withTaken<
   R extends Own & { readonly settings: Settings; readonly findings: readonly Finding[] },
 >(
   reading: R,
   others: ReadonlyMap<string, readonly SourceFile[]>,
   reader: FileReader,
-): R & { readonly used: readonly Used[] } {
+): R & { readonly companions: readonly Companion[] } {
   const { settings } = reading;
   const own = keptApart(reading, settings.use);
   const taken = takenFrom(settings, others, reader);
@@ -34,7 +34,7 @@ export function withTaken<
     sources: [...own.sources, ...taken.sources],
     records: [...own.records, ...taken.records],
     spoilt: [...own.spoilt, ...taken.spoilt],
-    used: taken.used,
+    companions: taken.companions,
     findings: [...reading.findings, ...own.findings, ...taken.findings],
   };
 }
@@ -56,7 +56,7 @@ function withholding(settings: Settings, more: readonly Id[]): Settings {
   return merged;
 }
 
-/** Reads the corpora that the settings use, from the files of each by its folder. */
+/** Reads the companion corpora of the settings, from the files of each by its folder. */
 function takenFrom(
   settings: Settings,
   others: ReadonlyMap<string, readonly SourceFile[]>,
@@ -68,7 +68,7 @@ function takenFrom(
     const findings = [missing(settings, use)];
     return (
       taken ?? {
-        used: { ...use, title: null, licence: null },
+        companion: { ...use, title: null, licence: null },
         withhold: [],
         ...nothingTaken,
         beyond: false,
@@ -77,7 +77,7 @@ function takenFrom(
     );
   });
   return {
-    used: all.map((one) => one.used),
+    companions: all.map((one) => one.companion),
     withhold: all.flatMap((one) => one.withhold),
     sources: all.flatMap((one) => one.sources),
     records: all.flatMap((one) => one.records),
@@ -96,7 +96,7 @@ function notFollowed(settings: Settings, use: Use): Finding {
   return finding("unknown-reference", message, placeOf(settings, use), { level: "note" });
 }
 
-/** Where the settings name the folder of a corpus that is used. */
+/** Where the settings name the folder of a companion corpus. */
 function placeOf(settings: Settings, { folder }: Use): Span {
   const list = settings.node.entries.find(({ key }) => key === "use")?.value;
   const items = list?.is === "list" ? list.items : list ? [list] : [];

@@ -11,8 +11,8 @@ import type { Use } from "../use.ts";
 import { takenAs } from "./taken.ts";
 import type { Said, Taken } from "./taken.ts";
 
-/** A corpus that is used, as it is told of. */
-export interface Used extends Use {
+/** A companion corpus, as it is told of. */
+export interface Companion extends Use {
   /** Its title; null where it cannot be read. */
   readonly title: string | null;
   /** What may be done with what is taken from it; null where that is not said. */
@@ -34,14 +34,14 @@ export interface FileReader {
 
 /** What is taken from one corpus. */
 export interface TakenOfOne extends Taken {
-  readonly used: Used;
+  readonly companion: Companion;
   /** Ids that it withholds, as they are called here. */
   readonly withhold: readonly Id[];
   /** Whether its records name what it uses itself from another corpus. */
   readonly beyond: boolean;
 }
 
-/** Reads one corpus that is used; null where its `corpus.yaml` is not there. */
+/** Reads one companion corpus; null where its `corpus.yaml` is not there. */
 export function takenOf(use: Use, files: readonly SourceFile[], reader: FileReader): TakenOfOne | null {
   const main = files.find(({ path }) => path === `${use.folder}/corpus.yaml`);
   if (!main) return null;
@@ -49,7 +49,7 @@ export function takenOf(use: Use, files: readonly SourceFile[], reader: FileRead
   const errors = findings.filter(({ level }) => level === "error").map((one) => ({ ...one, fix: null }));
   if (!settings)
     return {
-      used: { ...use, title: null, licence: null },
+      companion: { ...use, title: null, licence: null },
       withhold: [],
       ...nothingTaken,
       beyond: false,
@@ -59,7 +59,7 @@ export function takenOf(use: Use, files: readonly SourceFile[], reader: FileRead
   const taken = rememberedAs(use.as, settings, { bibliographies, records });
   return {
     ...taken,
-    used: { ...use, title: settings.title, licence: settings.licence },
+    companion: { ...use, title: settings.title, licence: settings.licence },
     withhold: settings.withhold.map((id) => `${use.as}/${id}`),
     findings: [...errors.filter((one) => bearsOnTaking(settings, one)), ...taken.findings, ...unfound],
   };

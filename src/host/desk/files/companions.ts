@@ -20,7 +20,7 @@ export type FilesBelow = (
 ) => readonly SourceFile[];
 
 /** The corpora that a `corpus.yaml` uses, each where it is on the disk. */
-function foldersUsed(
+function foldersOfCompanions(
   folder: string,
   main: SourceFile | undefined,
 ): readonly (Use & { readonly at: string })[] {
@@ -29,22 +29,22 @@ function foldersUsed(
 
 /** The folders outside a corpus of which files are taken, those that are there. */
 export function foldersBeside(folder: string, main: SourceFile | undefined): readonly string[] {
-  const beside = foldersUsed(folder, main).filter((use) => use.folder.startsWith("../"));
+  const beside = foldersOfCompanions(folder, main).filter((use) => use.folder.startsWith("../"));
   return beside.flatMap(({ at }) => (nodeDisk.see(at)?.kind === "folder" ? [at] : []));
 }
 
 /**
- * The files of the corpora that a corpus uses from which something is taken, named from its folder: the settings, the
+ * The files of the companions of a corpus from which something is taken, named from its folder: the settings, the
  * files of records, and the bibliographies and tables of artefacts that the settings name. No link is followed, and what
  * those corpora use themselves is not looked for. `earlier` is asked by those names.
  */
-export function filesUsed(
+export function filesOfCompanions(
   folder: string,
   main: SourceFile | undefined,
   below: FilesBelow,
   earlier: Earlier = () => null,
 ): readonly SourceFile[] {
-  return foldersUsed(folder, main).flatMap((use) => {
+  return foldersOfCompanions(folder, main).flatMap((use) => {
     const known = new Set<SourceFile>();
     const knownThere: Earlier = (path, about) => {
       const one = earlier(`${use.folder}/${path}`, about);

@@ -1,7 +1,7 @@
 import type { SourceFile } from "../../source-file.ts";
 import type { Use } from "../use.ts";
 
-/** The files of a corpus apart from those of the corpora that it uses. */
+/** The files of a corpus apart from those of the companion corpora. */
 export interface FilesApart {
   readonly own: readonly SourceFile[];
   /** By the folder of the corpus. */
@@ -28,7 +28,7 @@ export function filesApart(files: readonly SourceFile[]): FilesApart {
 const main = "/corpus.yaml";
 const none: FilesApart["others"] = new Map();
 
-/** The corpus that a file belongs to among those used; null for a file of this corpus. */
+/** The corpus that a file belongs to among the companions; null for a file of this corpus. */
 export function ownerOfFile<U extends Use>(use: readonly U[], file: string): U | null {
   if (use.length === 0) return null;
   const those = use.filter(({ folder }) => file.startsWith(`${folder}/`));
