@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { expect } from "vitest";
-import { bowls } from "../laws/grid-cases.ts";
+import { bowls } from "../laws/recording/grid-cases.ts";
 import { complaintsOf, overflow } from "./axe.ts";
 import { walk } from "./chromium.ts";
 import { paste } from "./forms-keys.ts";

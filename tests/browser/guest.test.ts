@@ -5,7 +5,7 @@ import { fileURLToPath } from "node:url";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect } from "vitest";
 import { declaredBy, runGuest } from "../../src/host/guest/guest.ts";
-import { engine, evaluatedWith, filesWith, guestOf, guestText } from "../laws/guest-corpus.ts";
+import { engine, evaluatedWith, filesWith, guestOf, guestText } from "../laws/numbers/guest-corpus.ts";
 import { complaintsOf } from "./axe.ts";
 import { walk } from "./chromium.ts";
 import { filesOf, tabTo, through, visit } from "./through.ts";

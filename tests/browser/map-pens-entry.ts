@@ -5,7 +5,7 @@ import type { Frame } from "../../src/write/map/sight.ts";
 import { canvasPen } from "../../src/write/pen/canvas-pen.ts";
 import { light } from "../../src/write/pen/palette.ts";
 import { svgFile, svgPen } from "../../src/write/pen/svg-pen.ts";
-import { scene, states } from "../laws/map-scene.ts";
+import { scene, states } from "../laws/map/map-scene.ts";
 
 /** A text or path as one of the pens placed it, in px on the screen. */
 export interface Place {

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect } from "vitest";
-import { talkFiles } from "../laws/talk-cases.ts";
+import { talkFiles } from "../laws/telling/talk-cases.ts";
 import { complaintsOf, overflow } from "./axe.ts";
 import { walk } from "./chromium.ts";
 import { filesOf, through, visit } from "./through.ts";

@@ -5,7 +5,7 @@ import type { Page } from "playwright-core";
 import { expect } from "vitest";
 import { visitBlocks } from "../../src/show/desk/visit/blocks/blocks.ts";
 import { visitPage } from "../../src/write/visit/page.ts";
-import { lookAsked, sheetOf, visitFiles } from "../laws/visit-cases.ts";
+import { lookAsked, sheetOf, visitFiles } from "../laws/planning/visit-cases.ts";
 import { complaintsOf, overflow } from "./axe.ts";
 import { walk } from "./chromium.ts";
 import { filesOf, through, visit } from "./through.ts";

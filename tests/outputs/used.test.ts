@@ -9,7 +9,7 @@ import { computingHere, emptyMemo, evaluate } from "../../src/host/evaluate.ts";
 import type { Told } from "../../src/host/telling/kind.ts";
 import { kinds } from "../../src/host/telling/kinds.ts";
 import { inEnglish } from "../../src/base/text/said/english.ts";
-import { dispute, errorsOf, modelOf, register, written } from "../laws/use-cases.ts";
+import { dispute, errorsOf, modelOf, register, written } from "../laws/reading/use-cases.ts";
 
 const place = mkdtempSync(join(tmpdir(), "variorum-used-"));
 const folder = join(place, "post-rings");

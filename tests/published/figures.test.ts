@@ -4,7 +4,7 @@ import { plugins } from "../../plugins/index.ts";
 import { computingHere, emptyMemo, evaluate } from "../../src/host/evaluate.ts";
 import type { Figure, Mark } from "../../src/write/figure/figure.ts";
 import { casesOf } from "../check-values/case-file.ts";
-import { wholeInEnglish } from "../laws/in-english.ts";
+import { wholeInEnglish } from "../laws/base/in-english.ts";
 
 // What a figure shows against values that R, numpy and scipy gave; each case of the file names its oracle.
 const cases = casesOf(readFileSync(new URL("check-values.json", import.meta.url), "utf8"));

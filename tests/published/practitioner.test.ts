@@ -5,7 +5,7 @@ import { computingHere, emptyMemo, evaluate } from "../../src/host/evaluate.ts";
 import { numberPage } from "../../src/show/numbers/number.ts";
 import type { Worded } from "../../src/base/text/said/worded.ts";
 import type { NumberPage } from "../../src/show/numbers/number.ts";
-import { wholeInEnglish } from "../laws/in-english.ts";
+import { wholeInEnglish } from "../laws/base/in-english.ts";
 
 // Figures that somebody of the trade worked out by hand, as is common practice; every name is invented.
 const stones = `

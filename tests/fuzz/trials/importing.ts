@@ -8,7 +8,7 @@ import { readBibliography } from "../../../src/read/bibliography/read.ts";
 import type { SourceFile } from "../../../src/read/source-file.ts";
 import { comingTable, isTable } from "../../../src/show/desk/import/table/coming.ts";
 import { tableTold } from "../../../src/show/desk/import/table/told/told.ts";
-import { corpusWith, planOf } from "../../laws/import-cases.ts";
+import { corpusWith, planOf } from "../../laws/importing/import-cases.ts";
 import type { Faults } from "./corpus.ts";
 
 /** Longest text that is brought in: a larger one takes as much longer. */

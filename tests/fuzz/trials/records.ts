@@ -4,7 +4,7 @@ import { unitTable } from "../../../src/base/unit/unit-table.ts";
 import { textEdits } from "../../../src/read/edit/text-edits.ts";
 import { readInFull, readInPieces, readWhole } from "../../../src/read/records.ts";
 import type { SourceFile } from "../../../src/read/source-file.ts";
-import { compared } from "../../laws/scanner-texts.ts";
+import { compared } from "../../laws/reading/scanner-texts.ts";
 import type { Faults } from "./corpus.ts";
 
 const context = () => ({ units: unitTable([]), approximate: 0.025, plusMinus: "standard" as const });
