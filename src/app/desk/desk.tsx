@@ -51,17 +51,19 @@ export function useDeskOf(state: DeskNow | null, ways: Ways): readonly [Desk, Sa
   const turns = useRef({ last: Promise.resolve<unknown>(null), underWay: 0 });
   const desk = useMemo((): Desk => {
     const given = { prepare, readAgain };
-    const told = (words: (step: string) => string, doing: Promise<Saved>): Promise<Saved> =>
-      doing.then((what) => {
-        if ("done" in what) setSaid({ text: words(what.step), trouble: false, step: what.step });
-        return what;
-      });
+    const told = (words: (step: string) => string, doing: Promise<Saved>): Promise<Saved> => {
+      turns.current.underWay++;
+      return doing
+        .finally(() => turns.current.underWay--)
+        .then((what) => {
+          if ("done" in what) setSaid({ text: words(what.step), trouble: false, step: what.step });
+          return what;
+        });
+    };
     // Keys may be quicker than the answers: each step is sent when the one before is done.
     const inTurn = (way: "undo" | "redo"): Promise<Saved> => {
-      const turn = turns.current;
-      turn.underWay++;
-      const mine = turn.last.then(() => stepped(given, way)).finally(() => turn.underWay--);
-      turn.last = mine.catch(() => null);
+      const mine = turns.current.last.then(() => stepped(given, way));
+      turns.current.last = mine.catch(() => null);
       return mine;
     };
     const step = async (way: "undo" | "redo"): Promise<Saved> => {
@@ -79,7 +81,7 @@ export function useDeskOf(state: DeskNow | null, ways: Ways): readonly [Desk, Sa
   }, [state, prepare, readAgain]);
 
   const undone = useCallback((): void => {
-    // While a step is under way nobody here knows what there is to take back: whoever keeps the history says so.
+    // While a change is under way nobody here knows what there is to take back: whoever keeps the history says so.
     const known = turns.current.underWay === 0;
     if (known && desk.state.undo === null) setSaid({ text: deskWords.nothingToUndo, trouble: false });
     else void desk.undo();

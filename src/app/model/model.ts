@@ -1,4 +1,5 @@
 import { useCallback, useEffect, useRef, useState } from "react";
+import { flushSync } from "react-dom";
 import type { Lens } from "../../build.ts";
 import type { Action, Prepared } from "../../link/edit/action.ts";
 import { followCorpus } from "./corpus.ts";
@@ -122,13 +123,14 @@ export function useModel(wanted: Wanted, lens: Lens): Asking {
         },
         lines: (bytes) => say({ ask: "lines", bytes }, [bytes.buffer]),
         came: (now) => {
-          if (now) setDesk(now.desk);
+          if (now) flushSync(() => setDesk(now.desk));
           const message: Asked = { ask: "came", guests: now?.guests ?? [], kept: now !== null };
           void remembered.then(() => say(message));
         },
       },
       ({ desk: state, ...found }) => {
-        setDesk(state);
+        // At once: whoever waits for the answer to a change finds what can be undone as that answer has it.
+        flushSync(() => setDesk(state));
         void remembered.then(() => say({ ask: "files", ...found }));
       },
       (trouble) => setKnown((before) => ({ ...before, trouble })),
