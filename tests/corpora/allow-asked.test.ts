@@ -18,7 +18,7 @@ import { allow, permissionsIn } from "../../src/host/permissions.ts";
 import { pluginFilesIn } from "../../src/read/source-file.ts";
 import { serve } from "../../src/server/serve.ts";
 import type { Served } from "../../src/server/serve.ts";
-import { filesWith, guestOf, guestText } from "../laws/guest-corpus.ts";
+import { filesWith, guestOf, guestText } from "../laws/numbers/guest-corpus.ts";
 
 const before = process.env["XDG_CONFIG_HOME"];
 let place = "";

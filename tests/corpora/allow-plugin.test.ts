@@ -13,7 +13,7 @@ import { pluginFilesIn } from "../../src/read/source-file.ts";
 import { reportSchema } from "../../src/show/report/schema.ts";
 import type { Report } from "../../src/show/report/schema.ts";
 import { computingInThreads } from "../../src/host/threads/node-computing.ts";
-import { engine, evaluatedWith, filesWith, guestOf, guestText } from "../laws/guest-corpus.ts";
+import { engine, evaluatedWith, filesWith, guestOf, guestText } from "../laws/numbers/guest-corpus.ts";
 
 const root = fileURLToPath(new URL("../../", import.meta.url));
 let place = "";

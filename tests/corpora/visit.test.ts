@@ -5,7 +5,7 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { returnedText } from "../../src/show/desk/visit/returned.ts";
-import { filledWith, girth, length, lookAsked, visitFiles } from "../laws/visit-cases.ts";
+import { filledWith, girth, length, lookAsked, visitFiles } from "../laws/planning/visit-cases.ts";
 
 const cli = fileURLToPath(new URL("../../dist/cli.js", import.meta.url));
 let place = "";

@@ -8,7 +8,7 @@ import { afterAll, beforeAll, expect, test, vi } from "vitest";
 import { Stop } from "../../src/cli/fault.ts";
 import { unzipped } from "../../src/host/telling/files/zip.ts";
 import { addWrite } from "../../src/cli/write/command.ts";
-import { visitFiles } from "../laws/visit-cases.ts";
+import { visitFiles } from "../laws/planning/visit-cases.ts";
 
 const cli = fileURLToPath(new URL("../../dist/cli.js", import.meta.url));
 let place = "";
