@@ -1,5 +1,6 @@
 import type { Id } from "../../../base/finding.ts";
 import type { BearingOn } from "../../../derive/bearing.ts";
+import { withoutNumbers } from "../../../derive/derived/derived.ts";
 import type { Derived } from "../../../derive/derived/derived.ts";
 import type { Bearing } from "../../../derive/bearing.ts";
 import type { DerivationRecord, Graph } from "../../../link/graph.ts";
@@ -63,19 +64,6 @@ export function possibleNumbers(
   const saying = isPremise
     ? ways
     : ways.filter((way) => way.some(({ bearing }) => bearing !== "inconclusive"));
-  const none: Derived = {
-    id: derivation,
-    status: "failed",
-    reason: null,
-    why: null,
-    used: [],
-    leftOut: [],
-    merged: [],
-    numbers: {},
-    bearings: [],
-    warnings: [],
-    run: null,
-    outcome: null,
-  };
+  const none = withoutNumbers(derivation, "failed", null);
   return [none, ...saying.map((bearings): Derived => ({ ...none, status: "computed", bearings }))];
 }
