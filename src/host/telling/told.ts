@@ -5,6 +5,7 @@ import type { Text } from "../../base/text/said/said.ts";
 import { isWhole } from "../../derive/run.ts";
 import type { Graph } from "../../link/graph.ts";
 import type { Plugin } from "../../plugin.ts";
+import { entryAt } from "../../read/yaml/tree.ts";
 import { emptyMemo, evaluate } from "../evaluate.ts";
 import { declaredInThreads } from "../guest/node-thread.ts";
 import { standInFor } from "../guest/stand-in.ts";
@@ -97,11 +98,7 @@ function isDoubtful({ settings, companions }: Graph, { level, rule, at }: Findin
   if (level !== "error" || at === null) return false;
   // Of a companion only what bears on what is taken from it is told here.
   if (companions.some(({ folder }) => at.file === `${folder}/corpus.yaml`)) return rule !== "unreadable-file";
-  const entry = settings.node.entries.find(({ key }) => key === "withhold");
-  const end = entry && Math.max(entry.keyEnd, entry.value.end);
-  return (
-    at.file === settings.file && entry !== undefined && entry.keyStart <= at.start && at.end <= (end ?? 0)
-  );
+  return at.file === settings.file && entryAt(settings.node, at.start)?.key === "withhold";
 }
 
 /** The day it is here, YYYY-MM-DD. */

@@ -77,3 +77,8 @@ export function plainOf(node: Node): unknown {
 export function isEmpty(node: Node): boolean {
   return node.is === "text" && node.text === "" && node.plain;
 }
+
+/** The entry of a map in which a place of the text lies, its key among it. */
+export function entryAt({ entries }: MapNode, at: number): Entry | undefined {
+  return entries.find(({ keyStart, value }) => keyStart <= at && at <= value.end);
+}

@@ -4,7 +4,7 @@ import { byText } from "../../../base/order.ts";
 import { say } from "../../../base/text/said/said.ts";
 import type { FileRecords } from "../../record.ts";
 import type { SourceFile } from "../../source-file.ts";
-import { nodeAt } from "../../yaml/tree.ts";
+import { entryAt, nodeAt } from "../../yaml/tree.ts";
 import { fileNamed } from "../named-file.ts";
 import type { Settings } from "../settings.ts";
 import type { Use } from "../use.ts";
@@ -73,7 +73,7 @@ const bearing: ReadonlySet<string> = new Set(["bibliography", "artefact-tables",
 
 function bearsOnTaking({ node }: Settings, { rule, at }: Finding): boolean {
   if (at === null || rule === "unknown-field") return true;
-  const entry = node.entries.find(({ keyStart, value }) => keyStart <= at.start && at.start <= value.end);
+  const entry = entryAt(node, at.start);
   return entry !== undefined && bearing.has(entry.key);
 }
 
