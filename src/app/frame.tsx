@@ -1,4 +1,4 @@
-import { useEffect, useRef } from "react";
+import { useLayoutEffect, useRef } from "react";
 import { Link } from "wouter";
 import { mapPath, useAddress, underLens } from "./address.ts";
 import { DeskProvider, useDeskOf } from "./desk/desk.tsx";
@@ -52,7 +52,7 @@ export function Frame() {
         : words.unreadable;
 
   useArrival(main, address.path, waiting);
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (!waiting) document.title = title;
   }, [title, waiting]);
 

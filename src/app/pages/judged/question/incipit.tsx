@@ -1,4 +1,4 @@
-import { useEffect } from "react";
+import { useLayoutEffect } from "react";
 import type { ReactNode } from "react";
 import type { Asked, Incipit } from "../../../../show/pages/incipit/incipit.ts";
 import type { Address } from "../../../address.ts";
@@ -22,7 +22,7 @@ export function OpeningPage({ incipit, opening, address }: Props) {
   const isPlain = lens.asOf === undefined && lens.suppose === undefined;
   const question = wanted.page === "question" ? incipit?.questions.find(({ id }) => id === wanted.id) : null;
   const title = [...(question ? [question.text] : []), ...(incipit ? [incipit.title] : [])].join(" · ");
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (title !== "") document.title = title;
   }, [title]);
   if (isPlain && question) return <AskedNow question={question}>{doing}</AskedNow>;
