@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { mergedText, mergePieces } from "../../../src/base/text/merge.ts";
+import { mergedText, mergePieces } from "../../../src/base/text/merging/merge.ts";
 
 const line = fc.constantFrom("a", "b", "c", "  - id: x", "", "# said", "ring", "=======");
 const end = fc.constantFrom("\n", "\r\n");

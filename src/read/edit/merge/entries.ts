@@ -1,6 +1,6 @@
 import { isList } from "../../../base/json.ts";
 import type { Json } from "../../../base/json.ts";
-import { mergedText } from "../../../base/text/merge.ts";
+import { mergedText } from "../../../base/text/merging/merge.ts";
 import type { Merged } from "../../../base/text/merging/marking.ts";
 import { readBibliography } from "../../bibliography/read.ts";
 import type { Alike } from "./alike.ts";

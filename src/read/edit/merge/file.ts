@@ -1,5 +1,5 @@
-import { mergedText } from "../../../base/text/merge.ts";
-import type { MergedText } from "../../../base/text/merge.ts";
+import { mergedText } from "../../../base/text/merging/merge.ts";
+import type { MergedText } from "../../../base/text/merging/merge.ts";
 import { mergedVersions } from "./versions.ts";
 
 /**

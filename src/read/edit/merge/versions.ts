@@ -1,5 +1,5 @@
 import { edited } from "../../../base/text/edit.ts";
-import { mergedText, mergePieces } from "../../../base/text/merge.ts";
+import { mergedText, mergePieces } from "../../../base/text/merging/merge.ts";
 import type { Merged, Versions } from "../../../base/text/merging/marking.ts";
 import { alike } from "./alike.ts";
 import type { Alike } from "./alike.ts";

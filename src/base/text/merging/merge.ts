@@ -1,7 +1,7 @@
-import { lineHunks } from "./merging/hunks.ts";
-import type { LineHunk } from "./merging/hunks.ts";
-import { mannerOf } from "./merging/manner.ts";
-import type { Manner } from "./merging/manner.ts";
+import { lineHunks } from "./hunks.ts";
+import type { LineHunk } from "./hunks.ts";
+import { mannerOf } from "./manner.ts";
+import type { Manner } from "./manner.ts";
 
 /** A stretch of a text that two people changed: what both have, what one changed, or what clashes. */
 export type MergePiece =
