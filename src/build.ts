@@ -25,6 +25,7 @@ import { planOf } from "./plan/planning.ts";
 import type { Plugin } from "./plugin.ts";
 import { readCorpus } from "./read/read.ts";
 import type { ReadMemo } from "./read/read.ts";
+import { textsOf } from "./read/source-file.ts";
 import type { SourceFile } from "./read/source-file.ts";
 import { historyOf } from "./show/judged/history/history.ts";
 import type { History } from "./show/judged/history/history.ts";
@@ -125,7 +126,7 @@ export function groundOf(
   return {
     graph,
     tied: { reading, graph: plain },
-    files: new Map(files.map((file) => [file.path, file.text])),
+    files: textsOf(files),
     said: [...reading.findings, ...unknown],
   };
 }

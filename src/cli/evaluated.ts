@@ -10,6 +10,7 @@ import { inEnglish } from "../base/text/said/english.ts";
 import { suppositionIn } from "../link/suppose/supposition.ts";
 import type { Supposition } from "../link/suppose/supposition.ts";
 import { unknownSupposition } from "../link/suppose/under.ts";
+import { textsOf } from "../read/source-file.ts";
 import { quotedBy } from "../show/report/quoted.ts";
 import { shownTexts } from "../show/withhold.ts";
 import { allowPlugin } from "./desk/allow.ts";
@@ -58,7 +59,7 @@ export async function evaluated(folder: string, asked: Asked): Promise<Evaluated
   const checked = await work.under(lens, reach);
   progress.end();
   checkSupposed(checked.model, lens);
-  const texts = new Map(files.map((file) => [file.path, file.text]));
+  const texts = textsOf(files);
   return {
     checked,
     texts: checked.model ? shownTexts(checked.model.graph, texts, quotedBy(checked.findings)) : texts,

@@ -6,6 +6,7 @@ import { inEnglish } from "../base/text/said/english.ts";
 import { say } from "../base/text/said/said.ts";
 import type { Said, Text } from "../base/text/said/said.ts";
 import {
+  fileOfBytes,
   inPathOrder,
   largestPlugin,
   largestProse,
@@ -170,6 +171,10 @@ function fileAt(folder: string, path: string, limit: number, earlier: Earlier = 
   return textOf(path, bytes);
 }
 
+function decoded({ buffer, byteOffset, byteLength }: Uint8Array): string {
+  return Buffer.from(buffer, byteOffset, byteLength).toString("utf8");
+}
+
 function sizeText(bytes: number): string {
   return bytes < 1024 * 1024 ? `${bytes / 1024} KiB` : `${bytes / 1024 / 1024} MiB`;
 }
@@ -181,8 +186,7 @@ export function textOf(path: string, bytes: Uint8Array): SourceFile {
   const wide = (bytes[0] === 0xff && bytes[1] === 0xfe) || (bytes[0] === 0xfe && bytes[1] === 0xff);
   if (wide)
     return { path, text: "", problem: say`Unexpected ${"UTF-16"}, expected a file saved as ${"UTF-8"}` };
-  if (isUtf8(bytes))
-    return { path, text: Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength).toString("utf8") };
+  if (isUtf8(bytes)) return fileOfBytes(path, bytes, decoded);
   return {
     path,
     text: "",

@@ -17,6 +17,7 @@ import { filesApart } from "./settings/companions/files.ts";
 import { withTaken } from "./settings/companions/companions.ts";
 import type { FileReader, Companion } from "./settings/companions/corpus.ts";
 import {
+  hasSameText,
   inPathOrder,
   largestPlugin,
   largestProse,
@@ -51,8 +52,8 @@ export interface Reading {
 export type FileRead =
   FileRecords | ProseRead | { readonly sources: readonly Source[]; readonly findings: readonly Finding[] };
 
-/** What was read of each file, with the settings that bear on reading: its last texts, and what they say. */
-export type ReadMemo = Map<string, readonly { readonly text: string; readonly read: FileRead }[]>;
+/** What was read of each file, with the settings that bear on reading: the file as it last was, and what it says. */
+export type ReadMemo = Map<string, readonly { readonly file: SourceFile; readonly read: FileRead }[]>;
 
 /** The name under which a memo has what was read of a file, with the settings that bear on reading. */
 export function memoKey(manner: string, path: string): string {
@@ -175,22 +176,28 @@ function readAll(
 
 /** Reads single files, what was read before being remembered. */
 function readerWith(memo: ReadMemo): FileReader {
+  const unread = (finding: Finding): FileRecords => ({ records: [], spoilt: [], findings: [finding] });
   const checked = <T>(file: SourceFile, limit: number, read: () => T): T | FileRecords => {
-    const bad = problemOf(file) ?? tooLarge(file, limit) ?? (limit === largestYaml ? tooMany(file) : null);
-    return bad ? { records: [], spoilt: [], findings: [bad] } : read();
+    const bad = tooLarge(file, limit) ?? (limit === largestYaml ? tooMany(file) : null);
+    return bad ? unread(bad) : (unmerged(file) ?? read());
+  };
+  // A file with a problem has no text by which it could be remembered.
+  const once = (file: SourceFile, limit: number, manner: string, read: () => FileRead): FileRead => {
+    const bad = problemOf(file);
+    return bad ? unread(bad) : remembered(memo, file, manner, () => checked(file, limit, read));
   };
   const records = (file: SourceFile, limit: number, manner: string, read: () => FileRecords): FileRecords => {
-    const one = checked(file, limit, () => remembered(memo, file, manner, () => unmerged(file) ?? read()));
+    const one = once(file, limit, manner, read);
     return "records" in one ? one : { records: [], spoilt: [], findings: one.findings };
   };
   return {
     settings: (main) => {
-      const read = checked(main, largestYaml, () => unmerged(main) ?? settingsIn(main));
+      const bad = problemOf(main);
+      const read = bad ? unread(bad) : checked(main, largestYaml, () => settingsIn(main));
       return "records" in read ? { settings: null, findings: read.findings } : read;
     },
     bibliography: (file) => {
-      const read = (): FileRead => unmerged(file) ?? readBibliography(file);
-      const one = checked(file, largestTable, () => remembered(memo, file, "bibliography", read));
+      const one = once(file, largestTable, "bibliography", () => readBibliography(file));
       return "prose" in one ? { sources: [], findings: one.findings } : one;
     },
     table: (file, list, settings) =>
@@ -204,12 +211,12 @@ function readerWith(memo: ReadMemo): FileReader {
 
 function remembered(memo: ReadMemo, file: SourceFile, manner: string, read: () => FileRead): FileRead {
   const key = memoKey(manner, file.path);
-  const texts = memo.get(key) ?? [];
-  const known = texts.find(({ text }) => text === file.text);
-  if (known && known === texts[0]) return known.read;
-  const last = known ?? { text: file.text, read: read() };
+  const files = memo.get(key) ?? [];
+  const known = files.find((one) => hasSameText(one.file, file));
+  if (known && known === files[0]) return known.read;
+  const last = known ?? { file, read: read() };
   // What was asked for longest ago goes first.
-  memo.set(key, [last, ...texts.filter((one) => one !== known)].slice(0, lastTexts));
+  memo.set(key, [last, ...files.filter((one) => one !== known)].slice(0, lastTexts));
   return last.read;
 }
 

@@ -100,7 +100,7 @@ function movedOn({ tree, record }: ItemRead, start: number, source: Entry | null
 export function readWhole(file: SourceFile, context: QuantityContext): FileRecords {
   const root = plainTree(file.text);
   if (!root) return readInFull(file, context);
-  return recordsOf(file, { root, findings: [], split: [] }, context, treesIn(file.path, file.text));
+  return recordsOf(file, { root, findings: [], split: [] }, context, treesIn(file));
 }
 
 /** The same by the reader of all of YAML, whatever the text is. */

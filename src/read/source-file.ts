@@ -10,6 +10,59 @@ export interface SourceFile {
   readonly problem?: Text;
 }
 
+/** The bytes decoded last: the steps of reading ask for the text of one file after another. */
+let last: { readonly bytes: Uint8Array; readonly text: string } | null = null;
+
+/**
+ * A file held as bytes of valid UTF-8 and decoded whenever its text is asked for: a text in memory takes two bytes for
+ * every letter as soon as one of them needs two.
+ */
+export function fileOfBytes(
+  path: string,
+  bytes: Uint8Array,
+  decode: (bytes: Uint8Array) => string,
+): SourceFile {
+  return {
+    path,
+    get text() {
+      if (last?.bytes !== bytes) last = { bytes, text: decode(bytes) };
+      return last.text;
+    },
+  };
+}
+
+/** Whether two files say the same; of one that did not change, which is the same object, no text is made. */
+export function hasSameText(one: SourceFile, other: SourceFile): boolean {
+  return one === other || one.text === other.text;
+}
+
+/** The texts of files by their paths, each asked of its file when it is looked up. */
+export function textsOf(files: Iterable<SourceFile>): ReadonlyMap<string, string> {
+  const byPath = new Map<string, SourceFile>();
+  for (const file of files) byPath.set(file.path, file);
+  function* entries(): Generator<[string, string], undefined> {
+    for (const [path, { text }] of byPath) yield [path, text];
+    return undefined;
+  }
+  function* values(): Generator<string, undefined> {
+    for (const { text } of byPath.values()) yield text;
+    return undefined;
+  }
+  const texts: ReadonlyMap<string, string> = {
+    size: byPath.size,
+    get: (path) => byPath.get(path)?.text,
+    has: (path) => byPath.has(path),
+    keys: () => byPath.keys(),
+    values,
+    entries,
+    [Symbol.iterator]: entries,
+    forEach: (each) => {
+      for (const [path, text] of entries()) each(text, path, texts);
+    },
+  };
+  return texts;
+}
+
 /** Order by path: the same on every disk, whether it writes an accented letter whole or in parts (Unicode NFC or NFD). */
 export function inPathOrder(a: string, b: string): number {
   return byText(a.normalize("NFC"), b.normalize("NFC")) || byText(a, b);

@@ -2,6 +2,7 @@ import { differing } from "../base/text/edit.ts";
 import { NoCorpus, fileIn, filesTaken, readCorpusFolder } from "../host/corpus-folder.ts";
 import { hashOfText } from "../host/desk/files/standing.ts";
 import { filesApart } from "../read/settings/companions/files.ts";
+import { hasSameText } from "../read/source-file.ts";
 import type { SourceFile } from "../read/source-file.ts";
 
 /** What a corpus's files are, told to somebody who may have some of them. */
@@ -62,7 +63,7 @@ export function readingOf(folder: string, session: string): Reading {
 
   const put = (file: SourceFile): void => {
     const known = now.get(file.path);
-    if (known && known.file.text === file.text && sameProblem(known.file, file)) return;
+    if (known && hasSameText(known.file, file) && sameProblem(known.file, file)) return;
     now.set(file.path, { file, turn, change: known ? changeOf(known, file) : null });
     went.delete(file.path);
   };

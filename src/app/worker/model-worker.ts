@@ -3,6 +3,7 @@ import type { Action, Prepared } from "../../link/edit/action.ts";
 import { prepared } from "../../link/edit/prepare.ts";
 import { labelOf } from "../../link/names/label.ts";
 import { unsupposed } from "../../derive/lens.ts";
+import { textsOf } from "../../read/source-file.ts";
 import { supposedTold } from "../../show/judged/suppose/supposed.ts";
 import { mergePage } from "../../show/desk/changes/merging/page.ts";
 import { contentsOf } from "../../show/pages/contents.ts";
@@ -135,7 +136,7 @@ function take(told: Extract<Asked, { readonly ask: "files" }>): void {
   if (others) lent = [];
   files = next;
   hashes = hashesTaken(hashes, told);
-  texts = new Map(files.map((file) => [file.path, file.text]));
+  texts = textsOf(files);
   models.take(files);
   plans.forget();
   histories.forget();

@@ -3,6 +3,7 @@ import { nearest } from "../../base/nearest.ts";
 import { inEnglish } from "../../base/text/said/english.ts";
 import type { SourceFile } from "../../build.ts";
 import type { Graph } from "../../link/graph.ts";
+import { textsOf } from "../../read/source-file.ts";
 import { likelyList } from "../../show/desk/grid/columns/matched.ts";
 import { fieldsOf, meaningFrom } from "../../show/desk/grid/columns/meaning.ts";
 import type { Meaning, TableList } from "../../show/desk/grid/columns/meaning.ts";
@@ -35,7 +36,7 @@ export function tableImported(file: SourceFile, options: Importing): TableTold {
       choices: new Map(),
       duplicates: options.merge === "missing" ? "merge" : "leave",
     },
-    new Map(files.map(({ path, text }) => [path, text])),
+    textsOf(files),
   );
   if (told.problem !== null) throw new Stop(inEnglish(told.problem));
   written(folder, `Table brought in from ${basename(file.path)}`, told.changes);

@@ -5,6 +5,7 @@ import { inEnglish } from "../../base/text/said/english.ts";
 import { groundOf } from "../../build.ts";
 import { openDesk } from "../../host/desk/desk.ts";
 import { CannotWrite } from "../../host/desk/refusal.ts";
+import { textsOf } from "../../read/source-file.ts";
 import { mergePage } from "../../show/desk/changes/merging/page.ts";
 import { letterOf } from "../../show/desk/changes/merging/told.ts";
 import type { Choice, MergeClash, MergePage } from "../../show/desk/changes/merging/told.ts";
@@ -26,7 +27,7 @@ export function settle(
 ): { readonly lines: readonly string[]; readonly settled: boolean } {
   const { folder, file } = placeOf(given);
   const files = filesOf(folder);
-  const texts = new Map(files.map((one) => [one.path, one.text]));
+  const texts = textsOf(files);
   const ground = groundOf(files, new Map(), undefined);
   const graph = "graph" in ground ? ground.graph : null;
   const asked = (answers: string): MergePage | null => mergePage(texts, graph, { file, answers, byLines });

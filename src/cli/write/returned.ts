@@ -7,6 +7,7 @@ import { emptyMemo } from "../../host/evaluate.ts";
 import { prepared } from "../../link/edit/prepare.ts";
 import type { Graph } from "../../link/graph.ts";
 import { labelOf } from "../../link/names/label.ts";
+import { textsOf } from "../../read/source-file.ts";
 import { isOpenThing } from "../../show/desk/visit/filled/signable.ts";
 import { visitTold } from "../../show/desk/visit/filled/told.ts";
 import type { VisitTold } from "../../show/desk/visit/filled/told.ts";
@@ -87,7 +88,7 @@ function written(
   graph: Graph,
   action: NonNullable<VisitTold["action"]>,
 ): void {
-  const texts = new Map(files.map((file) => [file.path, file.text]));
+  const texts = textsOf(files);
   const step = prepared({ graph, files: texts }, action);
   if ("problem" in step) throw new Stop(inEnglish(step.problem));
   if (!("changes" in step)) throw new Stop("Unexpected change of the corpus, expected it as it was read");

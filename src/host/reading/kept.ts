@@ -7,6 +7,7 @@ import { say } from "../../base/text/said/said.ts";
 import { canBeKept } from "../../read/decode/kept/kept.ts";
 import { memoKey, partsOf } from "../../read/read.ts";
 import type { ReadMemo } from "../../read/read.ts";
+import { hasSameText } from "../../read/source-file.ts";
 import type { SourceFile } from "../../read/source-file.ts";
 import { readCorpusFolder } from "../corpus-folder.ts";
 import { setAside } from "../desk/aside.ts";
@@ -48,8 +49,7 @@ export function keptReading(folder: string, given: Partial<Place> = {}): KeptRea
     tell: (told) => void process.stderr.write(`${inEnglish(told)}\n`),
     ...given,
   };
-  const known = new Map(loaded(place).map((one) => [one.path, one]));
-  const sources = new Map([...known.values()].map(({ path, text }) => [path, { path, text }]));
+  const known = new Map(loaded(place).map((one) => [one.file.path, one]));
   const memo: ReadMemo = new Map();
   for (const one of known.values()) remember(one, memo);
   let stamps = new Map<string, Stamp | null>();
@@ -59,16 +59,16 @@ export function keptReading(folder: string, given: Partial<Place> = {}): KeptRea
     const stamp = known.get(path)?.stamp ?? null;
     const isKnown = stamp !== null && isAsItWas(stamp, about);
     stamps.set(path, isKnown ? stamp : stampOf(about, place.now()));
-    return isKnown ? (sources.get(path) ?? null) : null;
+    return isKnown ? (known.get(path)?.file ?? null) : null;
   };
   const kept = (): readonly PackedFile[] => {
     const manners = mannersIn(memo);
-    return now.flatMap(({ path, text, problem }) => {
-      const stamp = stamps.get(path);
-      if (stamp === undefined || problem !== undefined) return [];
-      const manner = manners.get(path);
-      const said = manner === undefined ? null : saidOf({ path, text }, manner, memo);
-      return [{ path, text, stamp, said }];
+    return now.flatMap((file) => {
+      const stamp = stamps.get(file.path);
+      if (stamp === undefined || file.problem !== undefined) return [];
+      const manner = manners.get(file.path);
+      const said = manner === undefined ? null : saidOf(file, manner, memo);
+      return [{ file, stamp, said }];
     });
   };
   return {
@@ -83,11 +83,10 @@ export function keptReading(folder: string, given: Partial<Place> = {}): KeptRea
       if (isKept || now.reduce((sum, { text }) => sum + text.length, 0) < place.least) return;
       isKept = true;
       const next = kept();
-      const isNew = next.length !== known.size || !next.every((one) => isSame(one, known.get(one.path)));
+      const isNew = next.length !== known.size || !next.every((one) => isSame(one, known.get(one.file.path)));
       if (isNew) put(place, packed(place.edition, next));
       // What was kept is done with; the memo may have gone on to other texts.
       known.clear();
-      sources.clear();
     },
   };
 }
@@ -125,8 +124,8 @@ function loaded({ file, edition, disk, tell }: Place): readonly PackedFile[] {
   }
 }
 
-function remember({ path, text, said }: PackedFile, memo: ReadMemo): void {
-  if (said) memo.set(memoKey(said.manner, path), [{ text, read: said.read }]);
+function remember({ file, said }: PackedFile, memo: ReadMemo): void {
+  if (said) memo.set(memoKey(said.manner, file.path), [{ file, read: said.read }]);
 }
 
 /** The manner in which each file was read last: another than before is put into the memo behind it. */
@@ -140,15 +139,15 @@ function mannersIn(memo: ReadMemo): ReadonlyMap<string, string> {
 }
 
 /** What a text was read to say, where it can be kept. */
-function saidOf({ path, text }: SourceFile, manner: string, memo: ReadMemo): PackedFile["said"] {
-  const one = memo.get(memoKey(manner, path))?.find((it) => it.text === text);
-  return one && canBeKept(path, one.read) ? { manner, read: one.read } : null;
+function saidOf(file: SourceFile, manner: string, memo: ReadMemo): PackedFile["said"] {
+  const one = memo.get(memoKey(manner, file.path))?.find((it) => hasSameText(it.file, file));
+  return one && canBeKept(file.path, one.read) ? { manner, read: one.read } : null;
 }
 
 function isSame(one: PackedFile, other: PackedFile | undefined): boolean {
   return (
     other !== undefined &&
-    one.text === other.text &&
+    hasSameText(one.file, other.file) &&
     JSON.stringify(one.stamp) === JSON.stringify(other.stamp) &&
     one.said?.manner === other.said?.manner
   );

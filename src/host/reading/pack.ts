@@ -6,14 +6,15 @@ import { packing } from "../../read/decode/kept/packing.ts";
 import type { Tables } from "../../read/decode/kept/tables.ts";
 import { unpacking } from "../../read/decode/kept/unpacking.ts";
 import type { FileRecords } from "../../read/record.ts";
+import type { SourceFile } from "../../read/source-file.ts";
+import { textOf } from "../corpus-folder.ts";
 
 /** By what a file is known again without being read: its size, when it was written and changed, and its place on the disk. */
 export type Stamp = readonly [size: number, written: number, changed: number, place: number];
 
-/** A file of a corpus as it was read: its text, and what it says in the manner in which it was read last. */
+/** A file of a corpus as it was read, and what it says in the manner in which it was read last. */
 export interface PackedFile {
-  readonly path: string;
-  readonly text: string;
+  readonly file: SourceFile;
   /** Null where the file was too fresh to be known again: it might be written once more at the same time. */
   readonly stamp: Stamp | null;
   /** Null where nothing is kept but the text. */
@@ -59,11 +60,11 @@ export function packed(edition: string, files: readonly PackedFile[]): Uint8Arra
   };
   const tables = packing();
   const texts: Buffer[] = [];
-  const rows = files.map(({ path, stamp, text, said }): Row => {
-    const bytes = Buffer.from(text, "utf8");
+  const rows = files.map(({ file, stamp, said }): Row => {
+    const bytes = Buffer.from(file.text, "utf8");
     texts.push(bytes);
     const place = said ? packedRead(said.read, tables) : -1;
-    return [path, stamp, bytes.length, said ? mannerAt(said.manner) : -1, place];
+    return [file.path, stamp, bytes.length, said ? mannerAt(said.manner) : -1, place];
   });
   const { strings, shapes, numbers, nodes } = tables.tables();
   const table: Table = [manners, rows, strings, shapes];
@@ -102,16 +103,17 @@ function filesIn(rest: Buffer, [ofNumbers, ofNodes, ofTable]: Head["parts"]): re
   const numbers = new Float64Array(Uint8Array.from(rest.subarray(0, ofNumbers)).buffer);
   const nodes = new Uint32Array(Uint8Array.from(rest.subarray(ofNumbers, ofNumbers + ofNodes)).buffer);
   let at = ofNumbers + ofNodes;
-  const take = (length: number): string => rest.toString("utf8", at, (at += length));
-  const [manners, rows, strings, shapes] = JSON.parse(take(ofTable)) as Table;
+  const table = rest.toString("utf8", at, (at += ofTable));
+  const [manners, rows, strings, shapes] = JSON.parse(table) as Table;
   const valueAt = unpacking({ strings, shapes, numbers, nodes });
+  // Apart from the tables, which are done with sooner than the texts.
+  const texts = Buffer.from(rest.subarray(at));
+  at = 0;
   return rows.map(([path, stamp, length, manner, place]) => {
-    const text = take(length);
+    const file = textOf(path, texts.subarray(at, (at += length)));
     const said =
-      place < 0
-        ? null
-        : { manner: manners[manner] ?? "", read: unpackedRead(place, valueAt, { path, text }) };
-    return { path, stamp, text, said };
+      place < 0 ? null : { manner: manners[manner] ?? "", read: unpackedRead(place, valueAt, file) };
+    return { file, stamp, said };
   });
 }
 

@@ -1,3 +1,4 @@
+import { textsOf } from "../../read/source-file.ts";
 import { dataTables } from "../../show/telling/tables/tables.ts";
 import { csvOf } from "../../write/tables/csv.ts";
 import type { Kind } from "./kind.ts";
@@ -10,7 +11,7 @@ export const tables: Kind = {
   several: true,
   reach: {},
   make: async ({ model, findings, files }, format, name) => {
-    const texts = new Map(files.map((file) => [file.path, file.text]));
+    const texts = textsOf(files);
     const made = dataTables(model, findings, texts);
     if (format === "csv") return made.map((one) => ({ path: `${one.name}.csv`, content: csvOf(one) }));
     const { workbookOf } = await import("../../write/office/sheets/workbook.ts");

@@ -1,5 +1,6 @@
 import type { Quantity } from "../../base/quantity.ts";
 import type { QuantityContext } from "../../base/quantity/quantity-text.ts";
+import { apart } from "../../base/text/apart.ts";
 import type { Citation } from "../grammar/field.ts";
 
 /**
@@ -25,9 +26,9 @@ export function forgetMet(): void {
   quantities = new WeakMap();
 }
 
-/** The same text, as it was met before where it was; what is longer than a word stays as it is. */
+/** The same text, apart from the file's; as it was met before where it was, unless it is longer than a word. */
 export function wordMet(text: string): string {
-  if (text.length > longestWord) return text;
+  if (text.length > longestWord) return apart(text);
   return met(words, text, apart);
 }
 
@@ -61,13 +62,4 @@ function met<K, V, N extends V | null>(known: Map<K, V>, key: K, read: (key: K) 
   if (known.size >= most) known.clear();
   known.set(key, found);
   return found;
-}
-
-const codes: number[] = [];
-
-/** A text that keeps no longer one alive, and takes one byte a letter where its own letters allow it. */
-function apart(text: string): string {
-  codes.length = text.length;
-  for (let at = 0; at < text.length; at++) codes[at] = text.charCodeAt(at);
-  return String.fromCharCode(...codes);
 }

@@ -1,3 +1,5 @@
+import { apart } from "../../base/text/apart.ts";
+
 /** A YAML value as text with places: scalars keep what was written, whatever they look like. */
 export type Node = TextNode | ListNode | MapNode;
 
@@ -64,7 +66,7 @@ function into(node: Node, step: Step): Node | null {
 
 /** The bare values of a tree, as texts, lists and maps; an empty text is no value. */
 export function plainOf(node: Node): unknown {
-  if (node.is === "text") return node.text;
+  if (node.is === "text") return apart(node.text);
   if (node.is === "list") return node.items.map(plainOf);
   const object = Object.create(null) as Record<string, unknown>;
   for (const entry of node.entries) {

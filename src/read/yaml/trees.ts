@@ -1,5 +1,6 @@
 import { kindOf, listNames } from "../grammar/kinds.ts";
 import type { ListName } from "../grammar/field.ts";
+import type { SourceFile } from "../source-file.ts";
 import { readYaml } from "./text.ts";
 import { valueAt } from "./tree.ts";
 import type { Entry, MapNode } from "./tree.ts";
@@ -16,9 +17,9 @@ const mostTexts = 64;
  * say, and few are asked for once a file is read: so they are made again, from the text, when the first is, and kept for a
  * while. A tree that is asked for later still may be another object that says the same.
  */
-export function treesIn(file: string, text: string): Trees {
+export function treesIn(file: SourceFile): Trees {
   const trees: Trees = (place) => {
-    const made = lately.get(trees) ?? madeFrom(file, text);
+    const made = lately.get(trees) ?? madeFrom(file);
     if (!lately.has(trees)) {
       lately.set(trees, made);
       for (const eldest of lately.keys()) {
@@ -33,8 +34,8 @@ export function treesIn(file: string, text: string): Trees {
   return trees;
 }
 
-function madeFrom(file: string, text: string): readonly MapNode[] {
-  const { root } = readYaml(file, text);
+function madeFrom({ path, text }: SourceFile): readonly MapNode[] {
+  const { root } = readYaml(path, text);
   if (!root) return [];
   const source = root.entries.find(({ key }) => key === "source") ?? null;
   return root.entries.flatMap(({ key, value }) => {

@@ -1,6 +1,6 @@
 import type { Memo, SourceFile } from "../../../build.ts";
 import { readCorpus } from "../../../read/read.ts";
-import { inPathOrder } from "../../../read/source-file.ts";
+import { fileOfBytes, inPathOrder } from "../../../read/source-file.ts";
 
 /** A corpus that is on its way: lists of its files in lines of JSON, of which the first hold the questions. */
 export interface Coming {
@@ -24,6 +24,13 @@ export interface Arriving {
   readonly files: () => readonly SourceFile[];
 }
 
+const text = { to: new TextEncoder(), from: new TextDecoder("utf-8", { ignoreBOM: true }) } as const;
+
+function inBytes(file: SourceFile): SourceFile {
+  if (file.problem !== undefined) return file;
+  return fileOfBytes(file.path, text.to.encode(file.text), (bytes) => text.from.decode(bytes));
+}
+
 /** Reads each file as it comes, so that what it says is remembered when all of them are tied together. */
 export function arriving({ count, first }: Coming, memo: Memo["read"], meanwhile: Meanwhile): Arriving {
   const decoder = new TextDecoder("utf-8", { ignoreBOM: true });
@@ -33,7 +40,7 @@ export function arriving({ count, first }: Coming, memo: Memo["read"], meanwhile
   let isFirst = first > 0;
 
   const takeLine = (line: string): void => {
-    const some = JSON.parse(line) as readonly SourceFile[];
+    const some = (JSON.parse(line) as readonly SourceFile[]).map(inBytes);
     files.push(...some);
     main ??= some.find(({ path }) => path === "corpus.yaml");
     if (isFirst && files.length >= first) {

@@ -171,10 +171,10 @@ function textOf(
   return one === undefined ? null : applicationOf(at, one.id);
 }
 
-function previewOf({ model, texts }: Desk, manuscript: Manuscript, named: string | null): Preview {
+function previewOf({ model, corpus }: Desk, manuscript: Manuscript, named: string | null): Preview {
   const { graph } = model;
   const cited = citedIn(manuscript);
-  const files = new Map([...texts].map(([path, text]) => [path, { path, text }] as const));
+  const files = new Map(corpus().files.map((file) => [file.path, file]));
   const nowhere = { file: "", start: 0, end: 0 };
   return {
     manuscript,

@@ -1,4 +1,4 @@
-import { mergePieces } from "../merge.ts";
+import { mergePieces } from "./merge.ts";
 import { lineHunks } from "./hunks.ts";
 
 /** What the marks of a conflict say: what the two sides are called, and how many signs a mark has at least. */

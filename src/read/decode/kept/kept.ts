@@ -35,16 +35,16 @@ export function packedRead(read: FileRecords | FileSources, { put, putApart, put
 export function unpackedRead(
   place: number,
   valueAt: (place: number) => unknown,
-  { path, text }: SourceFile,
+  file: SourceFile,
 ): FileRecords | FileSources {
   const packed = valueAt(place) as readonly unknown[] | FileSources;
   if (!Array.isArray(packed)) return packed as FileSources;
-  const trees = treesIn(path, text);
+  const trees = treesIn(file);
   const records: AnyRecord[] = [];
   for (let at = 0; at < packed.length; at += 2) {
     const [list, values] = [packed[at], packed[at + 1] as { readonly id?: string }];
     const id = values.id ?? null;
-    const saying = { list, id, named: id !== null, values, file: path } as Saying;
+    const saying = { list, id, named: id !== null, values, file: file.path } as Saying;
     records.push(placed(saying, trees, at / 2));
   }
   return { records: records.slice(), spoilt: [], findings: [] };

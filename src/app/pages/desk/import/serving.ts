@@ -6,6 +6,7 @@ import type { Arrived } from "../../../../read/bibliography/incoming/arrived.ts"
 import { formatOf } from "../../../../read/bibliography/incoming/formats.ts";
 import type { Choice } from "../../../../read/bibliography/incoming/plan.ts";
 import type { Shelf } from "../../../../read/bibliography/incoming/shelf.ts";
+import { textsOf } from "../../../../read/source-file.ts";
 import { entryDraft } from "../../../../show/desk/import/entry.ts";
 import type { EntryDraft } from "../../../../show/desk/import/entry.ts";
 import { importPage } from "../../../../show/desk/import/page.ts";
@@ -92,7 +93,7 @@ export function serveImport(port: MessagePort, corpus: () => Corpus | null): voi
   };
 
   function answered(now: Corpus, { import: coming, entry, table }: Question): Answer["told"] {
-    const texts = (): ReadonlyMap<string, string> => new Map(now.files.map((one) => [one.path, one.text]));
+    const texts = (): ReadonlyMap<string, string> => textsOf(now.files);
     if (entry) return entryDraft(now.graph, texts(), entry);
     if (table) {
       const read = arrived.find(({ name }) => name === table.name)?.table;
