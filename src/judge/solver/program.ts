@@ -137,7 +137,8 @@ export function programFrom(atomCount: number, heads: Int32Array, positive: Rows
 /** The program with everything that its rules need to be false left out of them. */
 export function withoutBars(program: Program): Program {
   const { atomCount, ruleCount } = program;
-  const nothing = (rows: number): Rows => ({ start: new Int32Array(rows + 1), items: new Int32Array(0) });
+  const starts = new Int32Array(Math.max(ruleCount, atomCount) + 1);
+  const nothing = (rows: number): Rows => ({ start: starts.subarray(0, rows + 1), items: new Int32Array(0) });
   return { ...program, negative: nothing(ruleCount), barredBy: nothing(atomCount) };
 }
 

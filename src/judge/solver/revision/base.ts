@@ -14,10 +14,13 @@ export type Base = {
   readonly fallen: Rows;
 };
 
-/** Evaluates a program once for all edits of it. */
-export function baseOf(program: Program): Base {
-  const { values, order } = decidedInOrder(program);
-  const rulesFor = rulesByHead(program);
+/** What is known of a program already. */
+export type Known = { readonly decided?: Pick<Base, "values" | "order">; readonly rulesFor?: Rows };
+
+/** Evaluates a program once for all edits of it, as far as it is not known. */
+export function baseOf(program: Program, known: Known = {}): Base {
+  const { values, order } = known.decided ?? decidedInOrder(program);
+  const rulesFor = known.rulesFor ?? rulesByHead(program);
   return { program, rulesFor, values, order, ...fallenTogether(program, rulesFor, values, order) };
 }
 

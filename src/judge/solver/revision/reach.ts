@@ -11,25 +11,43 @@ export type Reach = {
 };
 
 /**
+ * Where each atom lies in lists that are made anew for each edit: among what it reaches, what it names, what waited. An
+ * atom is in a list when it stands there at its place, so that nothing is wiped between edits (Briggs & Torczon 1993).
+ */
+export type Places = {
+  readonly reached: Int32Array;
+  readonly named: Int32Array;
+  readonly waiting: Int32Array;
+};
+
+/** Places for the atoms of a program. */
+export function placesFor(atomCount: number): Places {
+  const places = (): Int32Array => new Int32Array(atomCount);
+  return { reached: places(), named: places(), waiting: places() };
+}
+
+/** The place of an atom in a list, or -1. */
+function placeIn(list: readonly number[], places: Int32Array, atom: number): number {
+  const at = places[atom]!;
+  return at < list.length && list[at] === atom ? at : -1;
+}
+
+/**
  * Finds what edits reach. An atom is left alone as long as a reason for its value stays that was decided before it and
  * that the edit does not reach: for a true one a rule, for a false one something against each of its rules, or a need
  * of that rule which fell together with it. So one look at each, in the order in which they were decided, is enough.
  * An undefined atom has no such reason, and is reached by whatever stands in its rules.
  */
-export function reachOf(base: Base): (edit: Laid) => Reach {
+export function reachOf(base: Base, places = placesFor(base.program.atomCount)): (edit: Laid) => Reach {
   const { program, rulesFor, values, order, fell, fallen } = base;
   const { atomCount, heads, neededBy, barredBy } = program;
   const queue = queueBy(order);
-  // An atom is marked where its entry is the turn of the edit, so that nothing is wiped between edits.
-  const mark = { joined: new Int32Array(atomCount), edited: new Int32Array(atomCount) };
-  const waiting = new Int32Array(atomCount);
-  const place = new Int32Array(atomCount);
-  const editPlace = new Int32Array(atomCount);
-  let turn = 0;
+  let atoms: number[] = [];
+  const isReached = (atom: number): boolean => placeIn(atoms, places.reached, atom) !== -1;
 
   /** Whether an atom of the program keeps a value that it had before a time. */
   const keeps = (atom: number, value: number, before: number): boolean =>
-    atom < atomCount && values[atom] === value && order[atom]! < before && mark.joined[atom] !== turn;
+    atom < atomCount && values[atom] === value && order[atom]! < before && !isReached(atom);
 
   const stands = ({ positive, negative }: Bodies, rule: number, before: number): boolean => {
     for (let at = positive.start[rule]!; at < positive.start[rule + 1]!; at++) {
@@ -56,10 +74,9 @@ export function reachOf(base: Base): (edit: Laid) => Reach {
   const keepsReason = (atom: number, edit: Laid): boolean => {
     const before = order[atom]!;
     const holds = values[atom] === TRUE;
-    const isEdited = mark.edited[atom] === turn;
-    const [own, start, row] = isEdited
-      ? [edit, edit.start, editPlace[atom]!]
-      : [program, rulesFor.start, atom];
+    const edited = placeIn(edit.heads, places.named, atom);
+    const isEdited = edited !== -1;
+    const [own, start, row] = isEdited ? [edit, edit.start, edited] : [program, rulesFor.start, atom];
     for (let at = start[row]!; at < start[row + 1]!; at++) {
       const rule = isEdited ? at : rulesFor.items[at]!;
       if (holds && stands(own, rule, before)) return true;
@@ -69,31 +86,31 @@ export function reachOf(base: Base): (edit: Laid) => Reach {
   };
 
   return (edit) => {
-    turn++;
-    const atoms: number[] = [];
+    const found: number[] = [];
+    atoms = found;
+    const waited: number[] = [];
     const fresh = new Map<number, number>();
     const freshEdits = new Map<number, number>();
     const join = (atom: number): void => {
       if (atom >= atomCount) {
         if (!fresh.has(atom)) fresh.set(atom, atoms.push(atom) - 1);
-      } else if (mark.joined[atom] !== turn) {
-        mark.joined[atom] = turn;
-        place[atom] = atoms.push(atom) - 1;
-      }
+      } else if (!isReached(atom)) places.reached[atom] = atoms.push(atom) - 1;
     };
     const wait = (atom: number): void => {
-      if (waiting[atom] === turn) return;
-      waiting[atom] = turn;
+      if (placeIn(waited, places.waiting, atom) !== -1) return;
+      places.waiting[atom] = waited.push(atom) - 1;
       queue.push(atom);
     };
     const touch = (head: number, after: number): void => {
-      if (mark.edited[head] === turn || mark.joined[head] === turn) return;
+      if (placeIn(edit.heads, places.named, head) !== -1 || isReached(head)) return;
       if (values[head] === UNDEFINED) join(head);
       else if (after !== -1 && order[head]! > after) wait(head);
     };
     edit.heads.forEach((head, at) => {
       if (head >= atomCount) freshEdits.set(head, at);
-      else [mark.edited[head], editPlace[head]] = [turn, at];
+      else places.named[head] = at;
+    });
+    edit.heads.forEach((head) => {
       if (head < atomCount && values[head] !== UNDEFINED) wait(head);
       else join(head);
     });
@@ -111,21 +128,21 @@ export function reachOf(base: Base): (edit: Laid) => Reach {
       }
       const atom = queue.pop();
       if (atom === -1) break;
-      if (mark.joined[atom] === turn || keepsReason(atom, edit)) continue;
+      if (isReached(atom) || keepsReason(atom, edit)) continue;
       const set = fell[atom]!;
       if (set === -1) join(atom);
       else for (let at = fallen.start[set]!; at < fallen.start[set + 1]!; at++) join(fallen.items[at]!);
     }
-    const found = (
+    const placed = (
       atom: number,
-      isIn: Int32Array,
+      list: readonly number[],
       at: Int32Array,
       more: ReadonlyMap<number, number>,
-    ): number => (atom >= atomCount ? (more.get(atom) ?? -1) : isIn[atom] === turn ? at[atom]! : -1);
+    ): number => (atom >= atomCount ? (more.get(atom) ?? -1) : placeIn(list, at, atom));
     return {
-      atoms,
-      placeOf: (atom) => found(atom, mark.joined, place, fresh),
-      editedAt: (atom) => found(atom, mark.edited, editPlace, freshEdits),
+      atoms: found,
+      placeOf: (atom) => placed(atom, found, places.reached, fresh),
+      editedAt: (atom) => placed(atom, edit.heads, places.named, freshEdits),
     };
   };
 }

@@ -1,10 +1,11 @@
 import { programFrom, type Program } from "../program.ts";
 import { FALSE, TRUE, UNDEFINED, wellFounded } from "../well-founded.ts";
-import { baseOf, type Base } from "./base.ts";
+import { baseOf, type Base, type Known } from "./base.ts";
 import { laidOut, type Bodies, type Edit, type Laid } from "./edit.ts";
-import { reachOf, type Reach } from "./reach.ts";
+import { placesFor, reachOf, type Places, type Reach } from "./reach.ts";
 
 export type { Body, Edit } from "./edit.ts";
+export { placesFor } from "./reach.ts";
 
 /** A program whose well-founded model is known, to be asked for the model of edits of it. */
 export type Revisable = {
@@ -18,11 +19,15 @@ export type Revisable = {
  * Prepares a program for edits, each of the program as it is. An edit takes time in proportion to what it reaches:
  * that is cut out as a program of its own, in which all else has the value it had, and evaluated. Nothing reached
  * bears on the rest, so the two models together are the model of the whole (splitting: Lifschitz & Turner 1994, from
- * memory).
+ * memory). Programs on the same atoms may share the room in which atoms find their places.
  */
-export function revisable(program: Program): Revisable {
-  const base = baseOf(program);
-  const reach = reachOf(base);
+export function revisable(
+  program: Program,
+  known: Known = {},
+  places: Places = placesFor(program.atomCount),
+): Revisable {
+  const base = baseOf(program, known);
+  const reach = reachOf(base, places);
   const revise = (edit: Edit): ReadonlyMap<number, number> => {
     const laid = laidOut(edit);
     return changedIn(base, laid, reach(laid));
