@@ -13,6 +13,8 @@ import {
 } from "./clauses/clauses.ts";
 import type { Clause, Dispute } from "./clauses/clauses.ts";
 import { disputeOf } from "./clauses/dispute.ts";
+import { namedBy } from "./clauses/named.ts";
+import type { Named } from "./clauses/named.ts";
 import { programFrom } from "./solver/program.ts";
 import type { Program, Rows } from "./solver/program.ts";
 
@@ -20,11 +22,14 @@ import type { Program, Rows } from "./solver/program.ts";
 export interface Compiled {
   readonly program: Program;
   readonly atoms: ReadonlyMap<Id, number>;
+  /** The id of each atom; that of an auxiliary one names no record. */
+  readonly ids: readonly Id[];
   /** The atoms from 0 to before this one are of what is there and counts. */
   readonly seated: number;
   /** The atoms of positions, which lie together. */
   readonly positions: { readonly from: number; readonly before: number };
   readonly arguments: readonly Argument[];
+  readonly named: Named;
   /** The arguments for each claim, and those against each thing, by place in `arguments`. */
   readonly pro: ReadonlyMap<Id, readonly number[]>;
   readonly contra: ReadonlyMap<Id, readonly number[]>;
@@ -67,6 +72,7 @@ export function compile(
   for (const id of derivations.byId.keys()) atomOf(id);
   const own = argued.map((argument) => atomOf(argument.id));
   const seated = atoms.size;
+  const named = namedBy(atoms, own, seated);
 
   const pro = new Map<Id, number[]>();
   const contra = new Map<Id, number[]>();
@@ -107,7 +113,20 @@ export function compile(
     add(clausesOfConclusion(argument));
   });
   const program = programFrom(atoms.size, Int32Array.from(heads), rows(positive), rows(negative));
-  return { program, atoms, seated, positions, arguments: argued, pro, contra, attackers, dispute };
+  const ids = [...atoms.keys()];
+  return {
+    program,
+    atoms,
+    ids,
+    seated,
+    positions,
+    arguments: argued,
+    named,
+    pro,
+    contra,
+    attackers,
+    dispute,
+  };
 }
 
 /** Rows of atoms that are still being written, one after another. */

@@ -7,10 +7,11 @@ import type { Clause } from "./clauses/clauses.ts";
 import { disputeWith } from "./clauses/dispute.ts";
 import { clausesEdited } from "./clauses/edited.ts";
 import { evidenceLists } from "./compile.ts";
+import { evaluationOf } from "./explain/evaluation.ts";
 import { hasStanding, isDisputed, standingFrom } from "./judge.ts";
 import type { Judgement, Standing } from "./judge.ts";
 import { withoutBars } from "./solver/program.ts";
-import { revisable } from "./solver/revision/revision.ts";
+import { placesFor, revisable } from "./solver/revision/revision.ts";
 import type { Body, Revisable } from "./solver/revision/revision.ts";
 import { FALSE, TRUE } from "./solver/well-founded.ts";
 
@@ -43,10 +44,12 @@ export function reviser(graph: Graph, derivations: Derivations, judgement: Judge
 
 function prepare(graph: Graph, derivations: Derivations, judgement: Judgement): Reviser {
   const { compiled, counts } = judgement;
-  const found = argumentsFound(graph, compiled.arguments, counts);
-  const attacked = revisable(compiled.program);
-  const unattacked = revisable(withoutBars(compiled.program));
-  const ids = [...compiled.atoms.keys()];
+  const { program, ids } = compiled;
+  const found = argumentsFound(graph, compiled, counts);
+  const { rulesFor, ...decided } = evaluationOf(judgement);
+  const places = placesFor(program.atomCount);
+  const attacked = revisable(program, { decided, rulesFor }, places);
+  const unattacked = revisable(withoutBars(program), { rulesFor }, places);
   const lists: readonly string[] = evidenceLists;
   const isEvidence = (id: Id): boolean => lists.includes(graph.records.get(id)?.list ?? "") && counts(id);
 

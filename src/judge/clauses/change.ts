@@ -3,6 +3,7 @@ import type { Derived } from "../../derive/derived/derived.ts";
 import type { Graph } from "../../link/graph.ts";
 import { argumentsOfNumber, argumentsOfStance, latestOf, stances } from "../argument.ts";
 import type { Argument, Stance, Strength } from "../argument.ts";
+import type { Compiled } from "../compile.ts";
 import type { Difference } from "./dispute.ts";
 import { gathered } from "./gathered.ts";
 
@@ -31,18 +32,26 @@ export interface Arguments {
 /** Finds arguments by id and by who makes them. */
 export function argumentsFound(
   graph: Graph,
-  argued: readonly Argument[],
+  { arguments: argued, named }: Pick<Compiled, "arguments" | "named">,
   counts: (id: Id) => boolean,
 ): Arguments {
   const taken = graph.settings.testimony ? stances(graph, counts) : [];
   const keyOf = ({ scholar, claim }: Stance): string => `${scholar}\n${claim}`;
   const like = gathered(taken, (stance) => [keyOf(stance)]);
-  const of = gathered(taken, ({ position }) => [position]);
+  const takenIn = gathered(taken, ({ position }) => [position]);
+  const those = (id: Id): readonly Argument[] => named.placesOf(id).flatMap((at) => argued[at] ?? []);
+  // A record argues once, and goes by its own id.
+  const spoken = gathered(
+    argued.filter(({ id, from }) => id !== from),
+    ({ from }) => [from],
+  );
   return {
-    named: gathered(argued, ({ id }) => [id]),
-    of: gathered(argued, ({ from }) => [from]),
+    named: those,
+    of: (speaker) => [...those(speaker).filter(({ from }) => from === speaker), ...spoken(speaker)],
     stancesWithout: (id, gone) =>
-      of(id).flatMap((stance) => latestOf(like(keyOf(stance)).filter(({ position }) => !gone.has(position)))),
+      takenIn(id).flatMap((stance) =>
+        latestOf(like(keyOf(stance)).filter(({ position }) => !gone.has(position))),
+      ),
     counts,
   };
 }

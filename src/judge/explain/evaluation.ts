@@ -12,8 +12,8 @@ export interface Evaluation {
   /** For each atom its value in the well-founded model, and 1 where it would be true if nothing attacked. */
   readonly values: Uint8Array;
   readonly unattacked: Uint8Array;
-  /** The id of each atom; that of an auxiliary one names no record. */
-  readonly ids: readonly Id[];
+  /** When each atom was decided; -1 where it is undefined. */
+  readonly order: Int32Array;
   readonly rulesFor: Rows;
   /** The standing of anything that has an atom, positions and the weights of silence among them. */
   readonly standingOf: (id: Id) => Standing;
@@ -46,15 +46,13 @@ export function evaluationOf(judgement: Judgement): Evaluation {
 }
 
 function evaluated({ compiled, standings }: Judgement): Evaluation {
-  const { program, atoms } = compiled;
-  const ids = [...atoms.keys()];
+  const { program, atoms, ids, named } = compiled;
   const { values, order } = decidedInOrder(program);
   const unattacked = leastWithoutAttacks(program);
   const rulesFor = rulesByHead(program);
-  const places = new Map(compiled.arguments.map((argument, place) => [argument.id, place]));
   const argumentsAt = (at: readonly number[]): readonly Argument[] =>
     at.flatMap((place) => compiled.arguments[place] ?? []);
-  const argument = (id: Id): Argument | undefined => compiled.arguments[places.get(id) ?? -1];
+  const argument = (id: Id): Argument | undefined => compiled.arguments[named.placeOf(id)];
   const auxiliary = (id: Id): boolean => id.startsWith("silence: ");
 
   const standingOf = (id: Id): Standing => {
@@ -67,8 +65,8 @@ function evaluated({ compiled, standings }: Judgement): Evaluation {
     return atom !== undefined && unattacked[atom] === 1 ? "falls" : "unsupported";
   };
   const attackersOf = (id: Id): readonly Argument[] => {
-    const place = places.get(id);
-    return argumentsAt((place === undefined ? compiled.contra.get(id) : compiled.attackers[place]) ?? []);
+    const place = named.placeOf(id);
+    return argumentsAt((place === -1 ? compiled.contra.get(id) : compiled.attackers[place]) ?? []);
   };
   const needsOf = (id: Id): readonly Id[] => {
     const atom = atoms.get(id);
@@ -94,7 +92,7 @@ function evaluated({ compiled, standings }: Judgement): Evaluation {
     compiled,
     values,
     unattacked,
-    ids,
+    order,
     rulesFor,
     standingOf,
     argument,

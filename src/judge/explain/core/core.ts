@@ -37,7 +37,8 @@ export interface Core {
 
 /** The strongly connected parts below something open, and which single member would settle it. */
 export function coreOf(graph: Graph, evaluation: Evaluation, id: Id, effort = settlingEffort): Core {
-  const { compiled, values, ids, rulesFor } = evaluation;
+  const { compiled, values, rulesFor } = evaluation;
+  const { ids } = compiled;
   const goal = compiled.atoms.get(id);
   if (goal === undefined) throw new Error("coreOf: nothing of that name is judged");
   const residue = residueOf(compiled.program, values, goal, rulesFor);

@@ -24,7 +24,8 @@ export interface Step {
 
 /** The smallest support of something that stands: by number of records, then by their ids. */
 export function supportOf(graph: Graph, evaluation: Evaluation, id: Id, effort?: number): Support {
-  const { compiled, values, ids, rulesFor, argument } = evaluation;
+  const { compiled, values, rulesFor, argument } = evaluation;
+  const { ids } = compiled;
   const goal = compiled.atoms.get(id);
   if (goal === undefined) throw new Error("supportOf: nothing of that name is judged");
   const recordOf = (atom: number): Id | null => {

@@ -9,7 +9,7 @@ import { inputsIn } from "./inputs.ts";
  */
 export function below(claim: Id, graph: Graph, compiled: Compiled): ReadonlySet<Id> {
   const seen = new Set<Id>([claim]);
-  const { places, speakers } = indexOf(graph, compiled);
+  const speakers = speakersIn(graph, compiled);
   const inputs = inputsIn(graph);
   // What is visited while it is gone through is gone through in its turn.
   for (const at of seen) {
@@ -22,9 +22,9 @@ export function below(claim: Id, graph: Graph, compiled: Compiled): ReadonlySet<
       const { records, derivations } = inputs(at);
       for (const id of [...records, ...derivations]) seen.add(id);
     }
-    const place = places.get(at);
-    const argument = place === undefined ? undefined : compiled.arguments[place];
-    if (place === undefined || argument === undefined) continue;
+    const place = compiled.named.placeOf(at);
+    const argument = compiled.arguments[place];
+    if (argument === undefined) continue;
     for (const id of [...argument.because, argument.from]) seen.add(id);
     for (const attacker of compiled.attackers[place] ?? []) seen.add(compiled.arguments[attacker]?.id ?? at);
     // Whatever comes to speak of what it argues for or against may conflict with it.
@@ -34,15 +34,12 @@ export function below(claim: Id, graph: Graph, compiled: Compiled): ReadonlySet<
   return seen;
 }
 
-interface Index {
-  readonly places: ReadonlyMap<Id, number>;
-  /** Derivations that say something of a claim, and positions on it where these count. */
-  readonly speakers: ReadonlyMap<Id, readonly Id[]>;
-}
+type Speakers = ReadonlyMap<Id, readonly Id[]>;
 
-const known = new WeakMap<Compiled, Index>();
+const known = new WeakMap<Compiled, Speakers>();
 
-function indexOf(graph: Graph, compiled: Compiled): Index {
+/** Derivations that say something of each claim, and positions on it where these count. */
+function speakersIn(graph: Graph, compiled: Compiled): Speakers {
   const had = known.get(compiled);
   if (had) return had;
   const speakers = new Map<Id, Id[]>();
@@ -54,8 +51,6 @@ function indexOf(graph: Graph, compiled: Compiled): Index {
   for (const { id, values } of graph.list("derivations"))
     for (const entry of values["bears-on"] ?? []) speak(entry.claim, id);
   if (graph.settings.testimony) for (const { id, values } of graph.list("positions")) speak(values.claim, id);
-  const places = new Map(compiled.arguments.map((argument, place) => [argument.id, place]));
-  const made = { places, speakers };
-  known.set(compiled, made);
-  return made;
+  known.set(compiled, speakers);
+  return speakers;
 }

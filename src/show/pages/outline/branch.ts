@@ -13,15 +13,6 @@ export interface Branch {
   readonly under: readonly Branch[];
 }
 
-const places = new WeakMap<object, ReadonlyMap<Id, number>>();
-
-/** The places of the arguments by their ids: the same for each of many outlines. */
-function placesOf(compiled: Judgement["compiled"]): ReadonlyMap<Id, number> {
-  const known = places.get(compiled) ?? new Map(compiled.arguments.map((argument, at) => [argument.id, at]));
-  places.set(compiled, known);
-  return known;
-}
-
 /** What a claim, an argument or a piece of evidence rests on, and what is against it, down to the things themselves. */
 export function outlineOf(
   graph: Graph,
@@ -31,7 +22,6 @@ export function outlineOf(
 ): Branch {
   const { compiled, standings } = judgement;
   const withheld = withheldIn(graph);
-  const place = placesOf(compiled);
   const branch = (one: Id, as: Branch["role"], above: readonly Id[]): Branch => {
     const again = above.includes(one);
     const path = [...above, one];
@@ -46,8 +36,8 @@ export function outlineOf(
   const below = (one: Id): readonly (readonly [Id, Branch["role"]])[] => {
     const found: (readonly [Id, Branch["role"]])[] = [];
     const idAt = (at: number): Id => compiled.arguments[at]?.id ?? one;
-    const at = place.get(one);
-    if (at !== undefined) {
+    const at = compiled.named.placeOf(one);
+    if (at !== -1) {
       for (const premise of compiled.arguments[at]?.because ?? []) found.push([premise, "from"]);
     } else {
       for (const step of compiled.pro.get(one) ?? []) found.push([idAt(step), "for"]);
