@@ -5,7 +5,7 @@ import { join } from "node:path";
 import { createInterface } from "node:readline";
 import { fileURLToPath } from "node:url";
 import { median } from "../../src/base/numeric/sample.ts";
-import { randomFrom } from "../../src/base/random.ts";
+import { randomFrom } from "../../src/base/outcome/random.ts";
 import { derive } from "../../src/derive/derive.ts";
 import { judge } from "../../src/judge/judge.ts";
 import { reviser } from "../../src/judge/revise.ts";

@@ -3,7 +3,7 @@ import { fileURLToPath } from "node:url";
 import { plain } from "../../plugins/unit-fit/lengths.ts";
 import { scan } from "../../plugins/unit-fit/search/quantogram.ts";
 import { median } from "../../src/base/numeric/sample.ts";
-import { randomFrom } from "../../src/base/random.ts";
+import { randomFrom } from "../../src/base/outcome/random.ts";
 
 const LENGTHS = 200;
 const UNITS = 2000;

@@ -1,6 +1,6 @@
 import CSL from "citeproc";
 import { median } from "../../src/base/numeric/sample.ts";
-import { randomFrom } from "../../src/base/random.ts";
+import { randomFrom } from "../../src/base/outcome/random.ts";
 import type { CslItem } from "../../src/read/bibliography/csl.ts";
 import { localeIn, localesOf } from "../../src/write/references/locales/locales.ts";
 import american from "../../src/write/references/locales/locales-en-US.xml?raw";

@@ -3,8 +3,8 @@ import { searchIndex } from "../../src/app/worker/search/index.ts";
 import type { SearchIndex } from "../../src/app/worker/search/index.ts";
 import { tokenizer, unicodeTrimmer } from "../../src/app/worker/search/terms.ts";
 import { median } from "../../src/base/numeric/sample.ts";
-import { randomFrom } from "../../src/base/random.ts";
-import type { Random } from "../../src/base/random.ts";
+import { randomFrom } from "../../src/base/outcome/random.ts";
+import type { Random } from "../../src/base/outcome/random.ts";
 import type { SearchDocument } from "../../src/show/search/document.ts";
 
 /** One line of a bench: ours beside a peer's in the same run; no peer where the goal is a figure. */

@@ -1,4 +1,4 @@
-import { randomFrom } from "../../src/base/random.ts";
+import { randomFrom } from "../../src/base/outcome/random.ts";
 
 /** Choices from a seeded stream. */
 export interface Chance {

@@ -1,5 +1,5 @@
-import { randomFrom } from "../../src/base/random.ts";
-import type { Random } from "../../src/base/random.ts";
+import { randomFrom } from "../../src/base/outcome/random.ts";
+import type { Random } from "../../src/base/outcome/random.ts";
 import type { SourceFile } from "../../src/read/source-file.ts";
 import { filesOf, randomCase } from "./random-corpus.ts";
 import type { Case, CaseArgument, Strength } from "./random-corpus.ts";

@@ -1,5 +1,5 @@
-import { randomFrom } from "../../src/base/random.ts";
-import type { Random } from "../../src/base/random.ts";
+import { randomFrom } from "../../src/base/outcome/random.ts";
+import type { Random } from "../../src/base/outcome/random.ts";
 import type { Plugin } from "../../src/plugin.ts";
 import type { SourceFile } from "../../src/read/source-file.ts";
 import { casePlugins, filesOf, randomCase } from "./random-corpus.ts";

@@ -1,4 +1,4 @@
-import { randomFrom } from "../../src/base/random.ts";
+import { randomFrom } from "../../src/base/outcome/random.ts";
 import type { Computation, Plugin, Refusal } from "../../src/plugin.ts";
 import type { SourceFile } from "../../src/read/source-file.ts";
 

@@ -1,5 +1,5 @@
 import * as fc from "fast-check";
-import { randomFrom } from "../../src/base/random.ts";
+import { randomFrom } from "../../src/base/outcome/random.ts";
 import type { Attack, Box, Line, Look, Port, Rivals, Section, Setting } from "../../src/show/map/scene.ts";
 
 /** The shape of an invented section; shares are of one in a hundred. */

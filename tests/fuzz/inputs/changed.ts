@@ -1,4 +1,4 @@
-import type { Random } from "../../../src/base/random.ts";
+import type { Random } from "../../../src/base/outcome/random.ts";
 import { bytesChanged } from "./mutate/bytes.ts";
 import { changes } from "./mutate/lines.ts";
 import { signsOf } from "./mutate/signs.ts";

@@ -1,4 +1,4 @@
-import type { Random } from "../../../src/base/random.ts";
+import type { Random } from "../../../src/base/outcome/random.ts";
 import type { SourceFile } from "../../../src/read/source-file.ts";
 
 /** What an input is read as. */

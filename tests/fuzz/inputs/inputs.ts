@@ -1,4 +1,4 @@
-import { randomFrom } from "../../../src/base/random.ts";
+import { randomFrom } from "../../../src/base/outcome/random.ts";
 import { changedInput } from "./changed.ts";
 import type { Input } from "./input.ts";
 import { madeInput } from "./made/made.ts";

@@ -1,4 +1,4 @@
-import { randomFrom } from "../../../src/base/random.ts";
+import { randomFrom } from "../../../src/base/outcome/random.ts";
 import { clingoPartialStable } from "../../oracle/clingo.ts";
 import { naiveRegular } from "../../oracle/naive.ts";
 import type { Partial3 } from "../../oracle/naive.ts";

@@ -1,4 +1,4 @@
-import { randomFrom } from "../../../src/base/random.ts";
+import { randomFrom } from "../../../src/base/outcome/random.ts";
 import type { Model, SourceFile } from "../../../src/build.ts";
 import type { ClaimGraph } from "../../../src/judge/solver/claim-graph.ts";
 import type { Framework } from "../../../src/judge/solver/framework.ts";

@@ -2,7 +2,7 @@ import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
 import { inEnglish } from "../../../src/base/text/said/english.ts";
 import { plugins } from "../../../plugins/index.ts";
-import { randomFrom } from "../../../src/base/random.ts";
+import { randomFrom } from "../../../src/base/outcome/random.ts";
 import type { Lens, Model, SourceFile } from "../../../src/build.ts";
 import { readCorpusFolder } from "../../../src/host/corpus-folder.ts";
 import { emptyMemo } from "../../../src/host/evaluate.ts";

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { plugins } from "../../../plugins/index.ts";
-import { randomFrom } from "../../../src/base/random.ts";
+import { randomFrom } from "../../../src/base/outcome/random.ts";
 import { median, studentQuantile } from "../../../src/base/numeric/index.ts";
 import { declaredBy } from "../../../src/host/guest/guest.ts";
 import { answer } from "../../../src/host/guest/numerics.ts";

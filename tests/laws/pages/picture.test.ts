@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { randomFrom } from "../../../src/base/random.ts";
-import type { Random } from "../../../src/base/random.ts";
+import { randomFrom } from "../../../src/base/outcome/random.ts";
+import type { Random } from "../../../src/base/outcome/random.ts";
 import { parseQuantity } from "../../../src/base/quantity/quantity-text.ts";
 import { unitTable } from "../../../src/base/unit/unit-table.ts";
 import { pointed } from "../../../src/show/artefacts/picture/pointing.ts";

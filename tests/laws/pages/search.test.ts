@@ -6,7 +6,7 @@ import { plugins } from "../../../plugins/index.ts";
 import { searchIndex } from "../../../src/app/worker/search/index.ts";
 import type { SearchIndex } from "../../../src/app/worker/search/index.ts";
 import { matchesIn, shardOf } from "../../../src/app/worker/search/shard.ts";
-import { randomFrom } from "../../../src/base/random.ts";
+import { randomFrom } from "../../../src/base/outcome/random.ts";
 import { build } from "../../../src/build.ts";
 import type { Model, SourceFile } from "../../../src/build.ts";
 import { readCorpusFolder } from "../../../src/host/corpus-folder.ts";

@@ -1,4 +1,4 @@
-import { randomFrom } from "../../../src/base/random.ts";
+import { randomFrom } from "../../../src/base/outcome/random.ts";
 import { build, compute } from "../../../src/build.ts";
 import type { Checked, Lens, Memo, Model, Reach, SourceFile } from "../../../src/build.ts";
 import type { Plan } from "../../../src/plan/plan.ts";

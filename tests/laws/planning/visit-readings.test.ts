@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { inEnglish } from "../../../src/base/text/said/english.ts";
-import { randomFrom } from "../../../src/base/random.ts";
+import { randomFrom } from "../../../src/base/outcome/random.ts";
 import { unitTable } from "../../../src/base/unit/unit-table.ts";
 import { repeated } from "../../../src/show/desk/visit/repeat.ts";
 import { readingsTold } from "../../../src/show/desk/visit/filled/readings.ts";

@@ -1,6 +1,6 @@
 import { isDeepStrictEqual } from "node:util";
-import { randomFrom } from "../../../src/base/random.ts";
-import type { Random } from "../../../src/base/random.ts";
+import { randomFrom } from "../../../src/base/outcome/random.ts";
+import type { Random } from "../../../src/base/outcome/random.ts";
 import { plainTree } from "../../../src/read/yaml/plain/scan.ts";
 import { readAnyYaml } from "../../../src/read/yaml/text.ts";
 

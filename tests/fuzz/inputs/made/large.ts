@@ -1,4 +1,4 @@
-import type { Random } from "../../../../src/base/random.ts";
+import type { Random } from "../../../../src/base/outcome/random.ts";
 import { oneOf, times } from "../input.ts";
 import type { Made } from "./made.ts";
 

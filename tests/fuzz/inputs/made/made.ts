@@ -1,4 +1,4 @@
-import type { Random } from "../../../../src/base/random.ts";
+import type { Random } from "../../../../src/base/outcome/random.ts";
 import { bytesOf, few, oneOf, times } from "../input.ts";
 import type { Format, Input } from "../input.ts";
 import { oddPaths } from "../mutate/signs.ts";

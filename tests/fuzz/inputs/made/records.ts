@@ -1,4 +1,4 @@
-import type { Random } from "../../../../src/base/random.ts";
+import type { Random } from "../../../../src/base/outcome/random.ts";
 import type { Field, Fields, ListName } from "../../../../src/read/grammar/field.ts";
 import { kindOf, listNames } from "../../../../src/read/grammar/kinds.ts";
 import { few, oneOf, times } from "../input.ts";

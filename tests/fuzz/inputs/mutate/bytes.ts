@@ -1,4 +1,4 @@
-import type { Random } from "../../../../src/base/random.ts";
+import type { Random } from "../../../../src/base/outcome/random.ts";
 import { few, oneOf } from "../input.ts";
 
 /** What no text in UTF-8 has: lone and overlong bytes, halves of pairs, and the marks of other encodings. */

@@ -1,4 +1,4 @@
-import type { Random } from "../../../../src/base/random.ts";
+import type { Random } from "../../../../src/base/outcome/random.ts";
 import { few, oneOf, times } from "../input.ts";
 import { oddNames, oddNumbers, oddPaths, oddSigns } from "./signs.ts";
 
