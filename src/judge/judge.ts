@@ -1,4 +1,5 @@
 import type { Id } from "../base/finding.ts";
+import { wordsBy } from "../base/lists/numbered.ts";
 import type { Derivations } from "../derive/derive.ts";
 import { countsUnder } from "../derive/lens.ts";
 import type { Lens } from "../derive/lens.ts";
@@ -11,7 +12,9 @@ import type { Compiled } from "./compile.ts";
 import { FALSE, TRUE, UNDEFINED, leastWithoutAttacks, wellFounded } from "./solver/well-founded.ts";
 
 /** What follows from the record for a claim, an argument or a piece of evidence. */
-export type Standing = "stands" | "open" | "falls" | "unsupported";
+export type Standing = (typeof standingWords)[number];
+
+const standingWords = ["stands", "open", "falls", "unsupported"] as const;
 
 /** The standings of a corpus under a lens, and the program they come from. */
 export interface Judgement {
@@ -33,15 +36,17 @@ export function judge(graph: Graph, derivations: Derivations, lens: Lens): Judge
   const model = wellFounded(compiled.program);
   const unattacked = leastWithoutAttacks(compiled.program);
   const works = (id: Id): boolean => model[compiled.atoms.get(id) ?? -1] === TRUE;
-  const standings = new Map<Id, Standing>();
+  const { ids } = compiled;
+  const places = new Uint8Array(ids.length);
   const { from, before } = compiled.positions;
-  for (const [id, atom] of compiled.atoms) {
+  for (const [atom, id] of ids.entries()) {
     const isRanked = atom < compiled.seated ? atom < from || atom >= before : hasStanding(id, graph);
     if (!isRanked) continue;
     const value = model[atom] ?? FALSE;
     const disputed = (): boolean => isDisputed(id, compiled.dispute, works);
-    standings.set(id, standingFrom(value, unattacked[atom] === 1, disputed));
+    places[atom] = 1 + standingWords.indexOf(standingFrom(value, unattacked[atom] === 1, disputed));
   }
+  const standings = wordsBy({ keys: ids, numberOf: compiled.atoms }, standingWords, places);
   return { standings, compiled, counts, listed: (claim) => named === null || named.has(claim) };
 }
 
