@@ -1,4 +1,5 @@
 import type { Id } from "../base/finding.ts";
+import { listsBy } from "../base/lists/gathered.ts";
 import type { Derivations } from "../derive/derive.ts";
 import type { Graph } from "../link/graph.ts";
 import type { Argument } from "./argument.ts";
@@ -74,14 +75,9 @@ export function compile(
   const seated = atoms.size;
   const named = namedBy(atoms, own, seated);
 
-  const pro = new Map<Id, number[]>();
-  const contra = new Map<Id, number[]>();
-  const places = new Map<Argument, number>();
-  argued.forEach((argument, place) => {
-    places.set(argument, place);
-    if (argument.therefore !== null) append(pro, argument.therefore, place);
-    for (const target of argument.against) append(contra, target, place);
-  });
+  const places = new Map<Argument, number>(argued.map((argument, place) => [argument, place]));
+  const pro = listsBy(argued.keys(), (place) => concludedBy(argued[place]));
+  const contra = listsBy(argued.keys(), (place) => argued[place]?.against ?? nothing);
   const [argumentsFor, argumentsAgainst] = [placedIn(pro, argued), placedIn(contra, argued)];
   const dispute = disputeOf(graph, derivations, { argumentsFor, argumentsAgainst });
   const attackers = argued.map((argument) => {
@@ -148,6 +144,9 @@ function rows({ start, items }: Rowing): Rows {
 
 const nothing: readonly never[] = [];
 
+const concludedBy = (argument: Argument | undefined): readonly Id[] =>
+  argument === undefined || argument.therefore === null ? nothing : [argument.therefore];
+
 /** Finds arguments by their places. */
 function placedIn(
   lists: ReadonlyMap<Id, readonly number[]>,
@@ -161,10 +160,4 @@ function placedIn(
     }
     return found;
   };
-}
-
-function append(lists: Map<Id, number[]>, key: Id, place: number): void {
-  const list = lists.get(key);
-  if (list) list.push(place);
-  else lists.set(key, [place]);
 }

@@ -1,5 +1,6 @@
 import { finding } from "../base/finding.ts";
 import type { Finding, Id } from "../base/finding.ts";
+import { gathered } from "../base/lists/gathered.ts";
 import { coded, row, say } from "../base/text/said/said.ts";
 import { spanOf } from "../read/record.ts";
 import type { ArtefactRecord } from "./graph.ts";
@@ -33,14 +34,13 @@ export function partsOf(artefacts: readonly ArtefactRecord[], findings: Finding[
     }
     for (const id of path) settled.add(id);
   }
-  const partsOfWhole = new Map<Id, Id[]>();
-  for (const [part, whole] of wholeOf) partsOfWhole.set(whole, [...(partsOfWhole.get(whole) ?? []), part]);
+  const partsIn = gathered(wholeOf.keys(), (part) => [wholeOf.get(part) ?? part]);
   const withParts = (id: Id): readonly Id[] => {
     const found: Id[] = [];
     const waiting = [id];
     for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
       found.push(next);
-      waiting.push(...[...(partsOfWhole.get(next) ?? [])].reverse());
+      waiting.push(...partsIn(next).toReversed());
     }
     return found;
   };

@@ -1,4 +1,5 @@
 import type { Id } from "../../base/finding.ts";
+import { listsBy } from "../../base/lists/gathered.ts";
 import { isList } from "../../base/json.ts";
 import type { Json } from "../../base/json.ts";
 import { remembered } from "../../base/text/remembered.ts";
@@ -147,22 +148,18 @@ interface Placed {
 const byThing = new WeakMap<Graph, ReadonlyMap<Id, readonly Placed[]>>();
 
 /** The measurements of some things, in the order of the corpus. */
-function measuredOn(things: readonly Id[], graph: Graph): readonly Placed[] {
+export function measuredOn(things: readonly Id[], graph: Graph): readonly Placed[] {
   const all = byThing.get(graph) ?? placedIn(graph);
   byThing.set(graph, all);
   return things.flatMap((thing) => all.get(thing) ?? []).sort((a, b) => a.place - b.place);
 }
 
 function placedIn(graph: Graph): ReadonlyMap<Id, readonly Placed[]> {
-  const all = new Map<Id, Placed[]>();
   const nameOf = remembered((written) => folded(graph.dimensionName(written)));
-  for (const [place, record] of graph.list("measurements").entries()) {
-    const name = nameOf(record.values.dimension);
-    const those = all.get(record.values.of);
-    if (those) those.push({ record, name, place });
-    else all.set(record.values.of, [{ record, name, place }]);
-  }
-  return all;
+  const all = graph
+    .list("measurements")
+    .map((record, place) => ({ record, name: nameOf(record.values.dimension), place }));
+  return listsBy(all, ({ record }) => [record.values.of]);
 }
 
 /** What comes first among several readings: single ones, sources another choice names, sources the selection names. */

@@ -1,4 +1,5 @@
 import type { Id } from "../../base/finding.ts";
+import { listsBy } from "../../base/lists/gathered.ts";
 import { remembered } from "../../base/text/remembered.ts";
 import { folded } from "../../link/dimension.ts";
 import type { Graph, ObservationRecord } from "../../link/graph.ts";
@@ -40,18 +41,13 @@ export function seenOf(
 
 function seenIn(graph: Graph): SeenIn {
   const nameOf = remembered((written) => folded(graph.featureName(written)));
-  const [ofThing, ofFeature] = [new Map<Id, Seen[]>(), new Map<string, Seen[]>()];
-  const put = (map: Map<string, Seen[]>, key: string, one: Seen): void => {
-    const those = map.get(key);
-    if (those) those.push(one);
-    else map.set(key, [one]);
-  };
   const all = graph.list("observations").map((record, place): Seen => {
-    const { of, feature } = record.values;
-    const one = { record, feature: feature === undefined ? null : nameOf(feature), place };
-    for (const thing of of) put(ofThing, thing, one);
-    if (one.feature !== null) put(ofFeature, one.feature, one);
-    return one;
+    const { feature } = record.values;
+    return { record, feature: feature === undefined ? null : nameOf(feature), place };
   });
-  return { all, ofThing, ofFeature };
+  return {
+    all,
+    ofThing: listsBy(all, ({ record }) => record.values.of),
+    ofFeature: listsBy(all, ({ feature }) => (feature === null ? [] : [feature])),
+  };
 }

@@ -1,11 +1,11 @@
 import type { Id } from "../../base/finding.ts";
+import { gathered } from "../../base/lists/gathered.ts";
 import type { Derived } from "../../derive/derived/derived.ts";
 import type { Graph } from "../../link/graph.ts";
 import { argumentsOfNumber, argumentsOfStance, latestOf, stances } from "../argument.ts";
 import type { Argument, Stance, Strength } from "../argument.ts";
 import type { Compiled } from "../compile.ts";
 import type { Difference } from "./dispute.ts";
-import { gathered } from "./gathered.ts";
 
 /** A small change to what was judged; nothing that it does not name is another than it was. */
 export interface Change {

@@ -1,11 +1,11 @@
 import type { Id } from "../../base/finding.ts";
+import { gathered } from "../../base/lists/gathered.ts";
 import type { Derivations } from "../../derive/derive.ts";
 import type { Derived } from "../../derive/derived/derived.ts";
 import type { Graph } from "../../link/graph.ts";
 import type { Argument } from "../argument.ts";
 import { silenceOn } from "./clauses.ts";
 import type { Dispute } from "./clauses.ts";
-import { gathered } from "./gathered.ts";
 
 const conclusions = ({ therefore }: Argument): readonly Id[] => (therefore === null ? [] : [therefore]);
 const targets = ({ against }: Argument): readonly Id[] => against;

@@ -30,7 +30,8 @@ export function authorship(scholars: readonly Linked<"scholars">[]): (source: So
       if (id === undefined) unlisted.push(written);
       else if (!found.includes(id)) found.push(id);
     }
-    return { scholars: found, unlisted };
+    // A list that grew has room for over sixteen more.
+    return { scholars: found.slice(), unlisted };
   };
 }
 

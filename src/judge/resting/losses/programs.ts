@@ -1,8 +1,8 @@
 import type { Id } from "../../../base/finding.ts";
+import { gathered } from "../../../base/lists/gathered.ts";
 import type { Derived } from "../../../derive/derived/derived.ts";
 import type { Graph } from "../../../link/graph.ts";
 import { argumentsIn } from "../../argument.ts";
-import { gathered } from "../../clauses/gathered.ts";
 import { compile } from "../../compile.ts";
 import type { Judged } from "../judged.ts";
 import { among } from "../reach/among.ts";
@@ -88,15 +88,7 @@ function narrowed(graph: Graph, cone: ReadonlySet<Id>): Graph {
 }
 
 function takers(losses: readonly Loss[]): (record: Id) => readonly number[] {
-  const places = new Map<Id, number[]>();
-  losses.forEach(({ records }, place) => {
-    for (const id of records) {
-      const list = places.get(id);
-      if (list) list.push(place);
-      else places.set(id, [place]);
-    }
-  });
-  return (record) => places.get(record) ?? [];
+  return gathered(losses.keys(), (place) => losses[place]?.records ?? []);
 }
 
 /** Losses that take a position whose scholar has another on the same claim. */

@@ -1,4 +1,5 @@
 import type { Id } from "../../../base/finding.ts";
+import { gathered } from "../../../base/lists/gathered.ts";
 import type { Graph } from "../../../link/graph.ts";
 import type { Compiled } from "../../compile.ts";
 import { inputsIn } from "./inputs.ts";
@@ -17,7 +18,8 @@ export function below(claim: Id, graph: Graph, compiled: Compiled): ReadonlySet<
       seen.add(compiled.arguments[one]?.id ?? at);
     const record = graph.records.get(at);
     if (record?.list === "claims") {
-      for (const id of [...(speakers.get(at) ?? []), ...graph.rivalsOf(at)]) seen.add(id);
+      for (const { id } of speakers(at)) seen.add(id);
+      for (const id of graph.rivalsOf(at)) seen.add(id);
     } else if (record?.list === "derivations") {
       const { records, derivations } = inputs(at);
       for (const id of [...records, ...derivations]) seen.add(id);
@@ -34,7 +36,7 @@ export function below(claim: Id, graph: Graph, compiled: Compiled): ReadonlySet<
   return seen;
 }
 
-type Speakers = ReadonlyMap<Id, readonly Id[]>;
+type Speakers = (claim: Id) => readonly { readonly id: Id }[];
 
 const known = new WeakMap<Compiled, Speakers>();
 
@@ -42,15 +44,10 @@ const known = new WeakMap<Compiled, Speakers>();
 function speakersIn(graph: Graph, compiled: Compiled): Speakers {
   const had = known.get(compiled);
   if (had) return had;
-  const speakers = new Map<Id, Id[]>();
-  const speak = (claim: Id, id: Id): void => {
-    const list = speakers.get(claim);
-    if (list) list.push(id);
-    else speakers.set(claim, [id]);
-  };
-  for (const { id, values } of graph.list("derivations"))
-    for (const entry of values["bears-on"] ?? []) speak(entry.claim, id);
-  if (graph.settings.testimony) for (const { id, values } of graph.list("positions")) speak(values.claim, id);
+  const positions = graph.settings.testimony ? graph.list("positions") : [];
+  const speakers = gathered([...graph.list("derivations"), ...positions], (one) =>
+    one.list === "positions" ? [one.values.claim] : (one.values["bears-on"] ?? []).map(({ claim }) => claim),
+  );
   known.set(compiled, speakers);
   return speakers;
 }

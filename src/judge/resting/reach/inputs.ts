@@ -1,11 +1,13 @@
 import type { Id } from "../../../base/finding.ts";
+import { gathered } from "../../../base/lists/gathered.ts";
 import { isList } from "../../../base/json.ts";
 import type { Json } from "../../../base/json.ts";
 import { remembered } from "../../../base/text/remembered.ts";
-import { texts } from "../../../derive/prepare/select.ts";
+import { measuredOn, texts } from "../../../derive/prepare/select.ts";
 import { asMap } from "../../../derive/prepare/settings.ts";
+import { seenOf } from "../../../derive/recorded/seen.ts";
 import { folded } from "../../../link/dimension.ts";
-import type { DerivationRecord, Graph } from "../../../link/graph.ts";
+import type { DerivationRecord, Graph, Linked } from "../../../link/graph.ts";
 import { derivationOf } from "../../../link/inputs.ts";
 
 /** All that a derivation could use under any losses: never too little. */
@@ -23,40 +25,26 @@ const known = new WeakMap<Graph, (derivation: Id) => Inputs>();
 export function inputsIn(graph: Graph): (derivation: Id) => Inputs {
   const had = known.get(graph);
   if (had) return had;
-  const about = aboutIn(graph);
+  const dated = datedIn(graph);
   const made = remembered((id) => {
     const record = graph.records.get(id);
     return record?.list === "derivations"
-      ? inputsOf(record, graph, about)
+      ? inputsOf(record, graph, dated)
       : { records: [], derivations: [], units: new Map() };
   });
   known.set(graph, made);
   return made;
 }
 
-/** What is measured, seen or dated of each artefact. */
-interface About {
-  readonly measured: (thing: Id) => readonly { readonly id: Id; readonly dimension: string }[];
-  readonly others: (thing: Id) => readonly Id[];
-}
+/** What dates each artefact against others. */
+type Dated = (thing: Id) => readonly Linked<"relations">[];
 
-function aboutIn(graph: Graph): About {
-  const nameOf = remembered((written) => folded(graph.dimensionName(written)));
-  const measured = new Map<Id, { readonly id: Id; readonly dimension: string }[]>();
-  const others = new Map<Id, Id[]>();
-  for (const { id, values } of graph.list("measurements")) {
-    const one = { id, dimension: nameOf(values.dimension) };
-    measured.set(values.of, [...(measured.get(values.of) ?? []), one]);
-  }
-  for (const { id, values } of graph.list("observations"))
-    for (const thing of values.of) others.set(thing, [...(others.get(thing) ?? []), id]);
-  for (const { id, values } of graph.list("relations"))
-    for (const end of [values.earlier, values.later, ...(values["same-time"] ?? [])])
-      if (end !== undefined) others.set(end, [...(others.get(end) ?? []), id]);
-  return { measured: (thing) => measured.get(thing) ?? [], others: (thing) => others.get(thing) ?? [] };
-}
+const datedIn = (graph: Graph): Dated =>
+  gathered(graph.list("relations"), ({ values }) =>
+    [values.earlier, values.later, ...(values["same-time"] ?? [])].filter((end) => end !== undefined),
+  );
 
-function inputsOf({ values }: DerivationRecord, graph: Graph, about: About): Inputs {
+function inputsOf({ values }: DerivationRecord, graph: Graph, dated: Dated): Inputs {
   const records = new Set<Id>();
   const derivations = new Set<Id>();
   const settings = Object.values(asMap(values.parameters));
@@ -85,13 +73,14 @@ function inputsOf({ values }: DerivationRecord, graph: Graph, about: About): Inp
     if (wholes.length === 0 && asked.length === 0) take(graph.list("observations").map(({ id }) => id));
     for (const whole of wholes) {
       for (const thing of graph.withParts(whole)) {
-        if (asked.length === 0 || "feature" in selection) take(about.others(thing));
-        const fitting = about.measured(thing);
-        take(
-          fitting
-            .filter((one) => asked.length === 0 || dimensions.includes(one.dimension))
-            .map(({ id }) => id),
+        if (asked.length === 0 || "feature" in selection) {
+          take(seenOf(graph, { things: [thing], features: null }).map(({ record }) => record.id));
+          take(dated(thing).map(({ id }) => id));
+        }
+        const fitting = measuredOn([thing], graph).filter(
+          ({ name }) => asked.length === 0 || dimensions.includes(name),
         );
+        take(fitting.map(({ record }) => record.id));
       }
     }
   }
