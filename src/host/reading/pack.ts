@@ -105,14 +105,14 @@ function filesIn(rest: Buffer, [ofNumbers, ofNodes, ofTable]: Head["parts"]): re
   let at = ofNumbers + ofNodes;
   const table = rest.toString("utf8", at, (at += ofTable));
   const [manners, rows, strings, shapes] = JSON.parse(table) as Table;
-  const valueAt = unpacking({ strings, shapes, numbers, nodes });
+  const tables = unpacking({ strings, shapes, numbers, nodes });
   // Apart from the tables, which are done with sooner than the texts.
   const texts = Buffer.from(rest.subarray(at));
   at = 0;
   return rows.map(([path, stamp, length, manner, place]) => {
     const file = textOf(path, texts.subarray(at, (at += length)));
     const said =
-      place < 0 ? null : { manner: manners[manner] ?? "", read: unpackedRead(place, valueAt, file) };
+      place < 0 ? null : { manner: manners[manner] ?? "", read: unpackedRead(place, tables, file) };
     return { file, stamp, said };
   });
 }

@@ -228,7 +228,7 @@ test("any plain value comes back from the tables as it was, and what says the sa
     fc.property(fc.array(plain, { maxLength: 4 }), (values) => {
       const tables = packing();
       const places = values.map(tables.put);
-      const valueAt = unpacking(throughJson(tables.tables()));
+      const { valueAt } = unpacking(throughJson(tables.tables()));
       for (const [at, value] of values.entries()) {
         expect(valueAt(places[at] ?? 0)).toStrictEqual(value);
         expect(sameOrigins(value, valueAt(places[at] ?? 0))).toBe(true);

@@ -6,6 +6,7 @@ import type { AnyRecord, FileRecords, Saying } from "../../record.ts";
 import type { SourceFile } from "../../source-file.ts";
 import { treesIn } from "../../yaml/trees.ts";
 import type { Packing } from "./packing.ts";
+import type { Unpacked } from "./unpacking.ts";
 
 /** What a bibliography says. */
 export interface FileSources {
@@ -25,27 +26,27 @@ export function canBeKept(path: string, read: FileRead): read is FileRecords | F
 }
 
 /** Puts what a file says into tables: its place there. */
-export function packedRead(read: FileRecords | FileSources, { put, putApart, putList }: Packing): number {
-  if ("sources" in read) return putApart({ sources: read.sources, findings: read.findings });
+export function packedRead(read: FileRecords | FileSources, { put, putApart, putRow }: Packing): number {
+  if ("sources" in read) return putRow([putApart({ sources: read.sources, findings: read.findings })]);
   // What a record says is its own, though another says the same.
-  return putList(read.records.flatMap(({ list, values }) => [put(list), putApart(values)]));
+  return putRow(read.records.flatMap(({ list, values }) => [put(list), putApart(values)]));
 }
 
 /** What was put there, of a file with the same text. */
 export function unpackedRead(
-  place: number,
-  valueAt: (place: number) => unknown,
+  row: number,
+  { valueAt, lengthOf, placeIn }: Unpacked,
   file: SourceFile,
 ): FileRecords | FileSources {
-  const packed = valueAt(place) as readonly unknown[] | FileSources;
-  if (!Array.isArray(packed)) return packed as FileSources;
+  const length = lengthOf(row);
+  if (length === 1) return valueAt(placeIn(row, 0)) as FileSources;
   const trees = treesIn(file);
   const records: AnyRecord[] = [];
-  for (let at = 0; at < packed.length; at += 2) {
-    const [list, values] = [packed[at], packed[at + 1] as { readonly id?: string }];
+  for (let at = 0; at < length; at += 2) {
+    const list = valueAt(placeIn(row, at));
+    const values = valueAt(placeIn(row, at + 1)) as { readonly id?: string };
     const id = values.id ?? null;
-    const saying = { list, id, named: id !== null, values, file: file.path } as Saying;
-    records.push(placed(saying, trees, at / 2));
+    records.push(placed({ list, id, named: id !== null, values, file: file.path } as Saying, trees, at / 2));
   }
   return { records: records.slice(), spoilt: [], findings: [] };
 }

@@ -7,8 +7,8 @@ export interface Packing {
   readonly put: (value: unknown) => number;
   /** The place of a value that is no other one's, whatever they say. */
   readonly putApart: (value: object) => number;
-  /** The place of a list of what stands at some places. */
-  readonly putList: (places: readonly number[]) => number;
+  /** The place of a row of places. */
+  readonly putRow: (places: readonly number[]) => number;
   readonly tables: () => Tables;
 }
 
@@ -57,7 +57,7 @@ export function packing(): Packing {
   return {
     put,
     putApart: (value) => append(nodeOf(value)),
-    putList: (those) => append([headed(headOf.list, those.length), ...those]),
+    putRow: (those) => append([headed(headOf.row, those.length), ...those]),
     tables: () => ({
       strings: strings.all,
       numbers: Float64Array.from(numbers.all),

@@ -24,8 +24,11 @@ export const constants: readonly unknown[] = [null, false, true, undefined];
 /** What the two lowest bits of a place tell: in which table it lies. */
 export const tableOf = { constants: 0, strings: 1, numbers: 2, nodes: 3 } as const;
 
-/** What the two lowest bits of a head tell; the others are how many things it holds, or the place of its shape. */
-export const headOf = { list: 0, map: 1, object: 2 } as const;
+/**
+ * What the two lowest bits of a head tell; the others are how many things it holds, or the place of its shape. A row is a
+ * list of places, of which no value is made.
+ */
+export const headOf = { list: 0, map: 1, object: 2, row: 3 } as const;
 
 /** Bits that tell a kind, below a place or a number. */
 export const kindBits = 2;
