@@ -56,10 +56,10 @@ export function keptReading(folder: string, given: Partial<Place> = {}): KeptRea
   let now: readonly SourceFile[] = [];
   let isKept = false;
   const earlier = (path: string, about: Stats): SourceFile | null => {
-    const stamp = known.get(path)?.stamp ?? null;
-    const isKnown = stamp !== null && isAsItWas(stamp, about);
-    stamps.set(path, isKnown ? stamp : stampOf(about, place.now()));
-    return isKnown ? (known.get(path)?.file ?? null) : null;
+    const one = known.get(path);
+    const isKnown = one !== undefined && one.stamp !== null && isAsItWas(one.stamp, about);
+    stamps.set(path, isKnown ? one.stamp : stampOf(about, place.now()));
+    return isKnown ? one.file : null;
   };
   const kept = (): readonly PackedFile[] => {
     const manners = mannersIn(memo);
@@ -67,8 +67,7 @@ export function keptReading(folder: string, given: Partial<Place> = {}): KeptRea
       const stamp = stamps.get(file.path);
       if (stamp === undefined || file.problem !== undefined) return [];
       const manner = manners.get(file.path);
-      const said = manner === undefined ? null : saidOf(file, manner, memo);
-      return [{ file, stamp, said }];
+      return [{ file, stamp, said: manner === undefined ? null : saidOf(file, manner, memo) }];
     });
   };
   return {
@@ -148,7 +147,7 @@ function isSame(one: PackedFile, other: PackedFile | undefined): boolean {
   return (
     other !== undefined &&
     hasSameText(one.file, other.file) &&
-    JSON.stringify(one.stamp) === JSON.stringify(other.stamp) &&
+    (one.stamp === other.stamp || one.stamp?.every((part, at) => part === other.stamp?.[at]) === true) &&
     one.said?.manner === other.said?.manner
   );
 }

@@ -1,4 +1,3 @@
-import { createHash } from "node:crypto";
 import type { Stats } from "node:fs";
 import { packedRead, unpackedRead } from "../../read/decode/kept/kept.ts";
 import type { FileSources } from "../../read/decode/kept/kept.ts";
@@ -8,6 +7,8 @@ import { unpacking } from "../../read/decode/kept/unpacking.ts";
 import type { FileRecords } from "../../read/record.ts";
 import type { SourceFile } from "../../read/source-file.ts";
 import { textOf } from "../corpus-folder.ts";
+import { lettersOf, textsIn } from "./letters.ts";
+import { joined, numbersIn, parted, wholesIn } from "./parts.ts";
 
 /** By what a file is known again without being read: its size, when it was written and changed, and its place on the disk. */
 export type Stamp = readonly [size: number, written: number, changed: number, place: number];
@@ -35,88 +36,76 @@ export function isAsItWas([size, written, changed, place]: Stamp, about: Stats):
   return size === about.size && written === about.mtimeMs && changed === about.ctimeMs && place === about.ino;
 }
 
-/** What stands before all else: by whom the files were packed, the SHA-256 of what follows, and how long its parts are. */
-interface Head {
-  readonly edition: string;
-  readonly sha256: string;
-  /** Bytes of the numbers, of the nodes and of the table; the texts follow. */
-  readonly parts: readonly [numbers: number, nodes: number, table: number];
-}
+/** Numbers for each file: those of its stamp, and path, bytes of the text, manner and place of what it says. */
+const [perStamp, perRow] = [4, 4] as const;
 
-/** Path, stamp, bytes of the text, and the manner and the place of what it says; one place is below 0 where it is not kept. */
-type Row = readonly [path: string, stamp: Stamp | null, text: number, manner: number, place: number];
+/** In the place of a stamp that is null, and of a manner where nothing is kept. */
+const nothing = { stamp: [-1, 0, 0, 0], manner: 0 } as const;
 
-/** The rows of the files, with the tables that are no numbers. */
-type Table = readonly [readonly string[], readonly Row[], Tables["strings"], Tables["shapes"]];
+/** What of the tables is no number and no text; the manners are counted from one. */
+type Names = readonly [manners: readonly string[], shapes: Tables["shapes"]];
 
 /** Files as bytes; `edition` names the program, since another may read the same text otherwise. */
 export function packed(edition: string, files: readonly PackedFile[]): Uint8Array {
-  const manners: string[] = [];
-  const places = new Map<string, number>();
-  const mannerAt = (manner: string): number => {
-    const place = places.get(manner) ?? manners.push(manner) - 1;
-    places.set(manner, place);
-    return place;
-  };
   const tables = packing();
-  const texts: Buffer[] = [];
-  const rows = files.map(({ file, stamp, said }): Row => {
-    const bytes = Buffer.from(file.text, "utf8");
-    texts.push(bytes);
-    const place = said ? packedRead(said.read, tables) : -1;
-    return [file.path, stamp, bytes.length, said ? mannerAt(said.manner) : -1, place];
-  });
+  const manners = [...new Set(files.flatMap(({ said }) => said?.manner ?? []))];
+  const mannerAt = new Map(manners.map((manner, at) => [manner, at + 1]));
+  const texts = files.map(({ file }) => Buffer.from(file.text, "utf8"));
+  const rows = files.flatMap(({ file, said }, at) => [
+    tables.put(file.path),
+    texts[at]?.length ?? 0,
+    mannerAt.get(said?.manner ?? "") ?? nothing.manner,
+    said ? packedRead(said.read, tables) : 0,
+  ]);
   const { strings, shapes, numbers, nodes } = tables.tables();
-  const table: Table = [manners, rows, strings, shapes];
-  const parts = [bytesOf(numbers), bytesOf(nodes), Buffer.from(JSON.stringify(table), "utf8")] as const;
-  const rest = Buffer.concat([...parts, ...texts]);
-  const head: Head = {
-    edition,
-    sha256: sha256Of(rest),
-    parts: [parts[0].length, parts[1].length, parts[2].length],
-  };
-  return Buffer.concat([Buffer.from(`${JSON.stringify(head)}\n`, "utf8"), rest]);
+  const { sizes, narrow, wide } = lettersOf(strings);
+  const names: Names = [manners, shapes];
+  return joined(edition, [
+    numbers,
+    Float64Array.from(files.flatMap(({ stamp }) => stamp ?? nothing.stamp)),
+    nodes,
+    Uint32Array.from(rows),
+    sizes,
+    narrow,
+    wide,
+    Buffer.from(JSON.stringify(names), "utf8"),
+    Buffer.concat(texts),
+  ]);
 }
-
-const bytesOf = ({ buffer, byteOffset, byteLength }: ArrayBufferView): Buffer =>
-  Buffer.from(buffer as ArrayBuffer, byteOffset, byteLength);
 
 /** The files in what was packed; none where another edition of the program did it, null where it is spoilt. */
 export function unpacked(edition: string, bytes: Uint8Array): readonly PackedFile[] | null {
-  const all = Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   try {
-    const end = all.indexOf(10);
-    const head = JSON.parse(all.toString("utf8", 0, end)) as Partial<Head>;
-    if (typeof head.edition !== "string") return null;
-    if (head.edition !== edition) return [];
-    if (!head.parts) return null;
-    const rest = all.subarray(end + 1);
-    if (sha256Of(rest) !== head.sha256) return null;
-    return filesIn(rest, head.parts);
+    const parts = parted(edition, bytes);
+    return parts && filesIn(parts);
   } catch {
     return null;
   }
 }
 
-function filesIn(rest: Buffer, [ofNumbers, ofNodes, ofTable]: Head["parts"]): readonly PackedFile[] {
-  // Numbers lie on multiples of their length alone; a copy does.
-  const numbers = new Float64Array(Uint8Array.from(rest.subarray(0, ofNumbers)).buffer);
-  const nodes = new Uint32Array(Uint8Array.from(rest.subarray(ofNumbers, ofNumbers + ofNodes)).buffer);
-  let at = ofNumbers + ofNodes;
-  const table = rest.toString("utf8", at, (at += ofTable));
-  const [manners, rows, strings, shapes] = JSON.parse(table) as Table;
-  const tables = unpacking({ strings, shapes, numbers, nodes });
-  // Apart from the tables, which are done with sooner than the texts.
-  const texts = Buffer.from(rest.subarray(at));
-  at = 0;
-  return rows.map(([path, stamp, length, manner, place]) => {
-    const file = textOf(path, texts.subarray(at, (at += length)));
-    const said =
-      place < 0 ? null : { manner: manners[manner] ?? "", read: unpackedRead(place, tables, file) };
-    return { file, stamp, said };
-  });
-}
-
-function sha256Of(bytes: Uint8Array): string {
-  return createHash("sha256").update(bytes).digest("hex");
+function filesIn(parts: readonly Buffer[]): readonly PackedFile[] {
+  const [numbers, stamps, nodes, rows, sizes, narrow, wide, named, texts] = parts;
+  if (!numbers || !stamps || !nodes || !rows || !sizes || !narrow || !wide || !named || !texts) return [];
+  const [manners, shapes] = JSON.parse(named.toString("utf8")) as Names;
+  const strings = textsIn({ sizes: wholesIn(sizes), narrow, wide });
+  const tables = unpacking({ strings, shapes, numbers: numbersIn(numbers), nodes: wholesIn(nodes) });
+  const [stampAt, rowAt] = [numbersIn(stamps), wholesIn(rows)];
+  // Apart from the tables, which are done with sooner.
+  const own = new Uint8Array(texts);
+  const files: PackedFile[] = [];
+  for (let row = 0, text = 0; row < rowAt.length; row += perRow) {
+    const stamp = perStamp * files.length;
+    const size = stampAt[stamp] ?? 0;
+    const path = tables.valueAt(rowAt[row] ?? 0) as string;
+    const file = textOf(path, own.subarray(text, (text += rowAt[row + 1] ?? 0)));
+    const manner = manners[(rowAt[row + 2] ?? 0) - 1];
+    const read = manner === undefined ? null : unpackedRead(rowAt[row + 3] ?? 0, tables, file);
+    files.push({
+      file,
+      stamp:
+        size < 0 ? null : [size, stampAt[stamp + 1] ?? 0, stampAt[stamp + 2] ?? 0, stampAt[stamp + 3] ?? 0],
+      said: read && { manner: manner ?? "", read },
+    });
+  }
+  return files;
 }
