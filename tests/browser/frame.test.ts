@@ -120,15 +120,47 @@ walk("keeps what is looked at in the address: back, forward and reload lead to i
   });
 });
 
+/** Goes to a page, and presses a key the moment it stands there, before anything else is done; gives its title and what has the focus. */
+const goAndPress = (page: Page, to: string, key: string): Promise<readonly string[]> =>
+  page.evaluate(
+    ([path, pressed]) =>
+      new Promise<readonly string[]>((done) => {
+        new MutationObserver((_, watch) => {
+          const main = document.querySelector<HTMLElement>("main");
+          const { activeElement } = document;
+          if (main?.dataset["shown"] !== path || !main.querySelector("h1") || !activeElement) return;
+          watch.disconnect();
+          const event = new KeyboardEvent("keydown", { key: pressed, bubbles: true, cancelable: true });
+          activeElement.dispatchEvent(event);
+          done([document.title, activeElement.id]);
+        }).observe(document, { attributes: true, childList: true, subtree: true });
+        history.pushState(null, "", path);
+      }),
+    [to, key] as const,
+  );
+
+walk("has its title, its focus and its keys from the moment a page can be seen", async (page) => {
+  await through(page, copyOf("demo-corpus"), async () => {
+    // Once before, since the code of some pages is fetched when they are first gone to.
+    for (const path of ["/search", "/edit/ring-a-roofed", "/"]) await visit(page, path);
+    const [title, focus] = await goAndPress(page, "/search", "Tab");
+    expect(title).toMatch(/^Search · /);
+    expect(focus).toBe("search-field");
+    await visit(page, "/");
+    await goAndPress(page, "/record/ring-a-roofed", "c");
+    await page.locator("main[data-shown='/edit/ring-a-roofed'] form.form").waitFor();
+  });
+});
+
 walk("prints without what only a screen can do", async (page) => {
   await through(page, copyOf("demo-corpus"), async () => {
     await page.emulateMedia({ media: "print", colorScheme: "dark" });
     await visit(page, "/question/what-was-it");
     await page.locator("table.answers").waitFor();
-    expect(await page.locator("nav").isVisible()).toBe(false);
-    expect(await page.locator("table.answers").isVisible()).toBe(true);
-    expect(await page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor)).toBe(
-      "rgb(255, 255, 255)",
-    );
+    await expect.poll(() => page.locator("nav").isVisible()).toBe(false);
+    await expect.poll(() => page.locator("table.answers").isVisible()).toBe(true);
+    await expect
+      .poll(() => page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor))
+      .toBe("rgb(255, 255, 255)");
   });
 });

@@ -1,4 +1,4 @@
-import { createContext, useCallback, useContext, useEffect, useMemo, useRef, useState } from "react";
+import { createContext, useCallback, useContext, useLayoutEffect, useMemo, useRef, useState } from "react";
 import type { FileChange } from "../../base/text/edit.ts";
 import type { Action } from "../../link/edit/action.ts";
 import type { DeskNow } from "../model/corpus.ts";
@@ -118,7 +118,7 @@ export function useDeskOf(state: DeskNow | null, ways: Ways): readonly [Desk, Sa
 
 /** Control (or Command) with Z takes back, with Shift or with Y does again; while typing, the field keeps its own. */
 function useDeskKeys(undo: () => void, redo: () => void): void {
-  useEffect(() => {
+  useLayoutEffect(() => {
     const onKey = (event: KeyboardEvent): void => {
       if (!(event.ctrlKey || event.metaKey) || event.altKey || isTyping(event.target)) return;
       if (event.defaultPrevented || document.querySelector("dialog[open]") !== null) return;

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useSyncExternalStore } from "react";
+import { useLayoutEffect, useRef, useSyncExternalStore } from "react";
 
 /** Something that can be done on a page: what it is called, the key that does it, and the doing. */
 export interface Action {
@@ -27,10 +27,10 @@ const seats = new Set<Seat>();
 /** Declares the actions of a page or a part of one, under a heading, as long as it is shown. */
 export function useActions(title: string, actions: Actions, reach: Reach = "page"): void {
   const latest = useRef(actions);
-  useEffect(() => {
+  useLayoutEffect(() => {
     latest.current = actions;
   });
-  useEffect(() => {
+  useLayoutEffect(() => {
     const seat: Seat = {
       title,
       reach,
@@ -95,7 +95,7 @@ export function isTyping(target: EventTarget | null): boolean {
 
 /** Hears the keys of all declared actions, all over the app; the frame calls it once. */
 export function useActionKeys(): void {
-  useEffect(() => {
+  useLayoutEffect(() => {
     const onKey = (event: KeyboardEvent): void => {
       if (event.defaultPrevented || event.ctrlKey || event.metaKey || event.altKey || event.isComposing)
         return;

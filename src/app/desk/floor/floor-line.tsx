@@ -1,4 +1,4 @@
-import { useEffect, useId, useRef, useState } from "react";
+import { useId, useLayoutEffect, useRef, useState } from "react";
 import { flushSync } from "react-dom";
 import type { Id } from "../../../base/finding.ts";
 import { useNames } from "../../map/arguing/asking.ts";
@@ -53,7 +53,7 @@ function Line({ about, onShut }: { readonly about: Id | null; readonly onShut: (
   const help = useId();
   const names = useNames(about === null ? [] : [about]);
   const label = about === null ? undefined : names?.[about]?.label;
-  useEffect(() => {
+  useLayoutEffect(() => {
     const own = dialog.current;
     if (!own?.open) own?.showModal();
     // Shut before it is taken away: only so does the focus return.

@@ -1,4 +1,4 @@
-import { useEffect } from "react";
+import { useLayoutEffect } from "react";
 import { flushSync } from "react-dom";
 import type { Id } from "../../../base/finding.ts";
 import type { ListName } from "../../../read/grammar/field.ts";
@@ -115,7 +115,7 @@ export function lookedAt(): About | null {
 
 /** Declares what can be done with the record that is looked at, by keys and in the list of commands. */
 export function useArguingKeys(about: () => About | null): void {
-  useEffect(() => {
+  useLayoutEffect(() => {
     looking = about;
     return () => void (looking = null);
   });

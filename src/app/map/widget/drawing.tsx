@@ -1,4 +1,4 @@
-import { useEffect, useId, useLayoutEffect, useMemo, useRef, useState } from "react";
+import { useId, useLayoutEffect, useMemo, useRef, useState } from "react";
 import type { KeyboardEvent, ReactNode, RefObject } from "react";
 import type { Id } from "../../../base/finding.ts";
 import type { MapPage, PlacedBox } from "../../../show/map/scene.ts";
@@ -77,7 +77,7 @@ export function Drawing({ page, frame, at, asOf, name, stageRef, does, children 
   };
 
   const latest = useRef({ tap, open });
-  useEffect(() => {
+  useLayoutEffect(() => {
     latest.current = { tap, open };
   });
   const taken = useRef(current);

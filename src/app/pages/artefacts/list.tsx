@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from "react";
+import { useLayoutEffect, useRef, useState } from "react";
 import { Link } from "wouter";
 import type { ArtefactsPage as Artefacts } from "../../../show/artefacts/artefacts.ts";
 import { fitting } from "../../../show/artefacts/tree.ts";
@@ -28,7 +28,7 @@ export function ArtefactsPage({ page, draw, unit, asOf, toLook }: Props) {
   const drawn = draw.join(",");
   const arrived = useRef(drawn);
   // The address changes before the drawing is there.
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (arrived.current === drawn || page.drawing === null) return;
     arrived.current = drawn;
     comparison.current?.focus();

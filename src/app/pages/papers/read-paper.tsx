@@ -1,4 +1,4 @@
-import { useEffect, useRef } from "react";
+import { useLayoutEffect, useRef } from "react";
 import type { ReactNode } from "react";
 import type { PaperData } from "../../../show/desk/papers/page.ts";
 import type { useAddress } from "../../address.ts";
@@ -36,7 +36,7 @@ export function ReadPaper({ data, paper, papers, address, children }: Props) {
   const canTake = useDesk().state.readOnly === null;
   const toRegion = (): void => mark(part === null ? { page, region: middle } : null);
   const toPaper = (): void => seat.current?.focus({ preventScroll: true });
-  useEffect(() => {
+  useLayoutEffect(() => {
     // What had the focus may have gone while the paper was opened, as the place where it was brought in.
     if (document.activeElement === document.body) seat.current?.focus({ preventScroll: true });
   }, []);

@@ -1,4 +1,4 @@
-import { useDeferredValue, useEffect, useMemo, useRef, useState } from "react";
+import { useDeferredValue, useLayoutEffect, useMemo, useRef, useState } from "react";
 import type { RefObject } from "react";
 import { mostHits, searching } from "../../../show/desk/papers/searching.ts";
 import type { Hit } from "../../../show/desk/papers/searching.ts";
@@ -30,11 +30,11 @@ export function usePaperSearch(
   const gone = useRef("");
   const looked = useRef(page);
   const reached = useRef(reach);
-  useEffect(() => {
+  useLayoutEffect(() => {
     looked.current = page;
     reached.current = reach;
   });
-  useEffect(() => {
+  useLayoutEffect(() => {
     const first = hits.find((one) => one.page >= looked.current) ?? hits[0];
     if (gone.current === sought || (!first && sought !== "")) return;
     gone.current = sought;

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from "react";
+import { useLayoutEffect, useRef, useState } from "react";
 import type { KeyboardEvent } from "react";
 import type { StockKind } from "../../../show/pages/contents.ts";
 import type { Found } from "../../../show/search/found.ts";
@@ -32,7 +32,7 @@ export function SearchPage({ index, address }: Props) {
   const told = useFound(text, kind === null ? few : many, kind);
   const found = told?.found.text === text ? told.found : null;
 
-  useEffect(() => field.current?.focus(), []);
+  useLayoutEffect(() => field.current?.focus(), []);
   // Back, forward and links change the address under the field.
   if (given !== before) {
     setBefore(given);

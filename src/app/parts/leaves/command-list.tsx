@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from "react";
+import { useLayoutEffect, useRef, useState } from "react";
 import type { KeyboardEvent } from "react";
 import { folded, tokensOf } from "../../../show/search/fold.ts";
 import { keyWords, searchWords as words } from "../../words/search.ts";
@@ -23,7 +23,7 @@ export function CommandList({ onShut, choose }: Props) {
   const [filter, setFilter] = useState("");
   const form = useRef<HTMLFormElement>(null);
   const field = useRef<HTMLInputElement>(null);
-  useEffect(() => field.current?.focus(), []);
+  useLayoutEffect(() => field.current?.focus(), []);
 
   const wanted = tokensOf(filter).map((token) => token.folded);
   const shown = groups

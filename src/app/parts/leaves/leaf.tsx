@@ -1,4 +1,4 @@
-import { useEffect, useId, useRef } from "react";
+import { useId, useLayoutEffect, useRef } from "react";
 import type { ReactNode } from "react";
 import { searchWords as words } from "../../words/search.ts";
 
@@ -13,7 +13,7 @@ interface Props {
 export function Leaf({ title, onShut, children }: Props) {
   const leaf = useRef<HTMLDialogElement>(null);
   const name = useId();
-  useEffect(() => {
+  useLayoutEffect(() => {
     const dialog = leaf.current;
     if (!dialog?.open) dialog?.showModal();
     // Shut before it is taken away: only so does the focus return.

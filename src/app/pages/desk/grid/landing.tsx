@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from "react";
+import { useLayoutEffect, useRef, useState } from "react";
 import type { Meaning } from "../../../../show/desk/grid/columns/meaning.ts";
 import type { Coming, Landing } from "../../../../show/desk/grid/landing.ts";
 import { gridWords as words } from "../../../words/recording/grid.ts";
@@ -26,10 +26,10 @@ export function LandingPart({ landing, fields, onChange, onHead, onPut, onLeave 
   const undecided = commas.length > 0 && decimal === null;
   const [asked, setAsked] = useState(false);
   const leave = useRef(onLeave);
-  useEffect(() => {
+  useLayoutEffect(() => {
     leave.current = onLeave;
   });
-  useEffect(() => {
+  useLayoutEffect(() => {
     const { current } = own;
     current?.querySelector<HTMLElement>("input, select, button")?.focus();
     current?.scrollIntoView({ block: "nearest" });

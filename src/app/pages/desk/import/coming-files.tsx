@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from "react";
+import { useLayoutEffect, useRef, useState } from "react";
 import { DropFiles } from "../../../parts/leaves/drop-files.tsx";
 import { importWords as words } from "../../../words/desk/import.ts";
 import { filesRead } from "./files.ts";
@@ -22,7 +22,7 @@ export function ComingFiles({ read, told, onRead }: Props) {
     const names = new Set(fresh.map((one) => one.name));
     onRead([...read.filter((one) => !names.has(one.name)), ...fresh]);
   };
-  useEffect(() => {
+  useLayoutEffect(() => {
     // The button that was pressed is gone: the focus goes on to what has come, or back to where more is chosen.
     if (leaves.current) (list.current ?? choose.current)?.focus();
     leaves.current = false;

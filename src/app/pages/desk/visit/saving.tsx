@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from "react";
+import { useLayoutEffect, useRef, useState } from "react";
 import type { Returned } from "../../../../show/desk/visit/returned.ts";
 import type { VisitTold } from "../../../../show/desk/visit/filled/told.ts";
 import { useDesk } from "../../../desk/desk.tsx";
@@ -72,7 +72,7 @@ export function Saving({ sheet, told, kept, onSaved, clear }: Props) {
 /** Saves by Ctrl and Enter from wherever one is on the sheet. */
 function useSaveKey(save: () => void): void {
   useActions(words.title, [{ name: words.saveKey, key: "Ctrl+Enter", run: save, own: true }]);
-  useEffect(() => {
+  useLayoutEffect(() => {
     const sheet = document.querySelector(".visit-page");
     const page = sheet?.closest("main");
     const onKey = (event: Event): void => {

@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useState } from "react";
+import { useCallback, useEffect, useLayoutEffect, useState } from "react";
 import { fieldsIn } from "../../../../show/desk/forms/layout.ts";
 import { enteredAt } from "../../../../show/desk/forms/filled/entered.ts";
 import type { EnteredMap } from "../../../../show/desk/forms/filled/entered.ts";
@@ -139,7 +139,7 @@ function OneTaken({ one, place, taking }: OneProps) {
 
 /** Takes the focus to the first field of what was just added. */
 function useFirstField(name: string, field: string): void {
-  useEffect(() => {
+  useLayoutEffect(() => {
     const place = document.getElementById(`at-${name}.${field}`);
     place?.focus();
   }, [name, field]);

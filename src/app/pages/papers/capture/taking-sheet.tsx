@@ -1,4 +1,4 @@
-import { useEffect, useRef } from "react";
+import { useLayoutEffect, useRef } from "react";
 import type { PaperData } from "../../../../show/desk/papers/page.ts";
 import { useActions } from "../../../parts/actions.tsx";
 import { captureWords as words } from "../../../words/reading/capture.ts";
@@ -22,7 +22,7 @@ export function TakingSheet({ source, begun: opened, title, onDone }: Props) {
   const taking = useTaking(source, opened, onDone);
   const own = useRef<HTMLFormElement>(null);
   const isNew = opened.passage === null;
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (isNew) own.current?.querySelector<HTMLElement>("input, textarea")?.focus();
   }, [isNew]);
   useFirstTrouble(own, taking.state);
@@ -78,7 +78,7 @@ export function TakingSheet({ source, begun: opened, title, onDone }: Props) {
 
 /** Enter saves from any field, Escape leaves; a list that is open within a field hears them first. */
 function useKeys(form: { readonly current: HTMLElement | null }, save: () => void, leave: () => void): void {
-  useEffect(() => {
+  useLayoutEffect(() => {
     const onKey = (event: KeyboardEvent): void => {
       const { target, key } = event;
       if (event.defaultPrevented || event.isComposing || event.altKey) return;
@@ -109,7 +109,7 @@ function stateTold(state: Taking["state"]): string {
 
 /** Takes the focus to the first field that something is wrong with, once it says so. */
 function useFirstTrouble(form: { readonly current: HTMLElement | null }, state: Taking["state"]): void {
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (typeof state === "string" || "problem" in state) return;
     const troubles = form.current?.querySelectorAll(".field .troubles") ?? [];
     const field = [...troubles].find((one) => one.childElementCount > 0)?.closest(".field");

@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useLayoutEffect, useRef, useState } from "react";
+import { useCallback, useLayoutEffect, useRef, useState } from "react";
 import type { RefObject } from "react";
 import type { Shape } from "../reader/paper.ts";
 
@@ -76,7 +76,7 @@ export function useLooked(
     [seat, look],
   );
 
-  useEffect(() => {
+  useLayoutEffect(() => {
     const { current } = seat;
     if (!current) return;
     let frame = 0;

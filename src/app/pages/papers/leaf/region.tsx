@@ -1,4 +1,4 @@
-import { useEffect, useRef } from "react";
+import { useLayoutEffect, useRef } from "react";
 import type { Region } from "../../../../show/desk/papers/selector.ts";
 import { paperWords as words } from "../../../words/reading/papers.ts";
 
@@ -19,7 +19,7 @@ export function RegionLayer({ region, isAsked, onRegion, onTake }: Props) {
   const part = useRef<HTMLButtonElement>(null);
   const from = useRef<{ readonly x: number; readonly y: number } | null>(null);
   const isThere = region !== null;
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (isThere && from.current === null) part.current?.focus({ preventScroll: true });
   }, [isThere]);
   return (

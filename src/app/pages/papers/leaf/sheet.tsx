@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from "react";
+import { useEffect, useLayoutEffect, useRef, useState } from "react";
 import type { ReactNode } from "react";
 import type { OpenPaper, Piece, Shape } from "../reader/paper.ts";
 import type { Layers } from "./layers.ts";
@@ -91,7 +91,7 @@ function Laid({
 }) {
   const seat = useRef<HTMLDivElement>(null);
   const told = useRef(onPieces);
-  useEffect(() => {
+  useLayoutEffect(() => {
     told.current = onPieces;
   });
   useEffect(() => {

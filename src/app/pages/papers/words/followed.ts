@@ -1,4 +1,4 @@
-import { useEffect, useRef } from "react";
+import { useEffect, useLayoutEffect, useRef } from "react";
 import type { Id } from "../../../../base/finding.ts";
 import type { useAddress } from "../../../address.ts";
 import type { Marked, PageMark } from "./marked.ts";
@@ -37,11 +37,11 @@ export function useFollowed({ address, page, marked, isRead, reach, go }: Given)
   }, [passage, mark, reach]);
   const asked = pageIn(query);
   const latest = useRef(toLook);
-  useEffect(() => {
+  useLayoutEffect(() => {
     latest.current = toLook;
   });
   const looked = useRef(page);
-  useEffect(() => {
+  useLayoutEffect(() => {
     looked.current = page;
   });
   useEffect(() => {

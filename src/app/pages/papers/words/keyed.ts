@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from "react";
+import { useLayoutEffect, useRef, useState } from "react";
 import { isTyping } from "../../../parts/actions.tsx";
 import { movedBy, wordsIn } from "./by-words.ts";
 import type { Span } from "./by-words.ts";
@@ -45,11 +45,11 @@ export function useKeyed(texts: readonly string[], show: (words: KeyedWords | nu
     event.preventDefault();
   };
   const hearing = useRef(hear);
-  useEffect(() => {
+  useLayoutEffect(() => {
     hearing.current = hear;
   });
   const isOn = state !== null;
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (!isOn) return undefined;
     const onKey = (event: KeyboardEvent): void => hearing.current(event);
     document.addEventListener("keydown", onKey);

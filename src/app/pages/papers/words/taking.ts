@@ -1,4 +1,4 @@
-import { useEffect, useState } from "react";
+import { useLayoutEffect, useState } from "react";
 import type { RefObject } from "react";
 import type { Region } from "../../../../show/desk/papers/selector.ts";
 import { takenRegion, takenWords } from "../../../../show/desk/papers/taken.ts";
@@ -37,7 +37,7 @@ export function useTaking(
   const [taken, setTaken] = useState<Taken | null>(null);
   const [part, mark] = useState<MarkedPart | null>(null);
   const [isSelected, setSelected] = useState(false);
-  useEffect(() => {
+  useLayoutEffect(() => {
     const look = (): void => setSelected(seat.current !== null && selectedIn(layers, seat.current) !== null);
     document.addEventListener("selectionchange", look);
     return () => document.removeEventListener("selectionchange", look);

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from "react";
+import { useLayoutEffect, useRef, useState } from "react";
 import type { WrittenMap } from "../../../../read/edit/written.ts";
 import { isList } from "../../../../read/edit/written.ts";
 import type { Written } from "../../../../read/edit/written.ts";
@@ -21,7 +21,7 @@ interface Props {
 /** Fields that somebody else changed while the form was open: both versions, and a choice for each. */
 export function Clashes({ filled, fields, now, onSettled }: Props) {
   const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => heading.current?.focus(), []);
+  useLayoutEffect(() => heading.current?.focus(), []);
   const [kept, setKept] = useState<ReadonlyMap<string, "theirs" | "mine">>(new Map());
   const { form, checked, set } = filled;
   const { seen } = form;
@@ -90,7 +90,7 @@ export function Clashes({ filled, fields, now, onSettled }: Props) {
 
 function Gone({ filled, onSettled }: Pick<Props, "filled" | "onSettled">) {
   const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => heading.current?.focus(), []);
+  useLayoutEffect(() => heading.current?.focus(), []);
   const [anew, setAnew] = useState(false);
   return (
     <section className="differing" aria-labelledby="clashes">

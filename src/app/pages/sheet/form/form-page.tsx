@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from "react";
+import { useLayoutEffect, useRef, useState } from "react";
 import { Link } from "wouter";
 import type { Fields } from "../../../../read/grammar/field.ts";
 import { kindOf } from "../../../../read/grammar/kinds.ts";
@@ -49,7 +49,7 @@ function Form({ page, at }: { readonly page: Page; readonly at: string }) {
     { name: words.help, key: "Ctrl+Enter", run: () => own.current?.requestSubmit(), own: true },
     { name: words.move, key: "Alt+↑ Alt+↓", run: null, own: true },
   ]);
-  useEffect(() => {
+  useLayoutEffect(() => {
     const form = own.current;
     const page = form?.closest("main");
     const onKey = (event: KeyboardEvent): void => {

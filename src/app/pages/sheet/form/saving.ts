@@ -1,4 +1,4 @@
-import { useEffect, useState } from "react";
+import { useLayoutEffect, useState } from "react";
 import { useLocation } from "wouter";
 import { recordPath } from "../../../address.ts";
 import { useDesk } from "../../../desk/desk.tsx";
@@ -33,7 +33,7 @@ export function useSaving(
   const [, go] = useLocation();
   const [state, setState] = useState<State>({ is: "still" });
   // Only once the troubles are shown is there a place to go to.
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (state.is === "troubled") toFirstTrouble();
   }, [state]);
 

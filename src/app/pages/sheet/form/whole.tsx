@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from "react";
+import { useEffect, useLayoutEffect, useRef, useState } from "react";
 import { useLocation } from "wouter";
 import type { FormAsked } from "../../../../show/desk/forms/filled/asked.ts";
 import type { Referring } from "../../../../show/desk/forms/offered/referring.ts";
@@ -94,7 +94,7 @@ function TakeOut({ page, form, id, at, onShut }: OneProps) {
   const [, go] = useLocation();
   const [problem, setProblem] = useState<string | null>(null);
   const first = useRef<HTMLButtonElement>(null);
-  useEffect(() => first.current?.focus(), []);
+  useLayoutEffect(() => first.current?.focus(), []);
   const referring = useReferring(id);
   const { records, settings } = referring ?? { records: [], settings: false };
   const take = async (): Promise<void> => {
@@ -149,7 +149,7 @@ function Rename({ id, at, onShut }: Omit<OneProps, "page" | "form">) {
   const [to, setTo] = useState(id);
   const [trouble, setTrouble] = useState<string | null>(null);
   const field = useRef<HTMLInputElement>(null);
-  useEffect(() => field.current?.select(), []);
+  useLayoutEffect(() => field.current?.select(), []);
   const rename = async (): Promise<void> => {
     const name = to.trim();
     const against = await askModel("rename", { id, to: name });

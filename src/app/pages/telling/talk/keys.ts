@@ -1,4 +1,4 @@
-import { useEffect, useRef } from "react";
+import { useLayoutEffect, useRef } from "react";
 import { singleKeysWork, useActions } from "../../../parts/actions.tsx";
 import { alongLines } from "../../../words/reader/language.ts";
 import { talkWords as words } from "../../../words/telling/talk.ts";
@@ -18,10 +18,10 @@ export interface Presenting {
 /** The keys of presenting (those that clickers send are common practice: Page up and Page down, b or a full stop for a dark screen). */
 export function usePresentingKeys(presenting: Presenting): void {
   const latest = useRef(presenting);
-  useEffect(() => {
+  useLayoutEffect(() => {
     latest.current = presenting;
   });
-  useEffect(() => {
+  useLayoutEffect(() => {
     const onKey = (event: KeyboardEvent): void => {
       if (event.ctrlKey || event.metaKey || event.altKey || event.defaultPrevented) return;
       const { target } = event;

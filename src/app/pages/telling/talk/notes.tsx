@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from "react";
+import { useEffect, useLayoutEffect, useRef, useState } from "react";
 import type { Leaf } from "../../../../show/telling/talk/layout/leaf.ts";
 import type { Shape } from "../../../../show/telling/talk/layout/room.ts";
 import { talkWords as words } from "../../../words/telling/talk.ts";
@@ -22,7 +22,7 @@ export function NotesWindow({ leaves, shape, minutes, showing, change }: Props) 
   const count = leaves.length;
   const [leaf, next] = [leaves[Math.min(at, count - 1)], leaves[at + 1]];
   const go = (to: number): void => change(toSlide(to, count));
-  useEffect(() => {
+  useLayoutEffect(() => {
     const open = dialog.current;
     open?.showModal();
     open?.focus();

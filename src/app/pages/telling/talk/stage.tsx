@@ -1,4 +1,4 @@
-import { useEffect, useRef } from "react";
+import { useLayoutEffect, useRef } from "react";
 import type { Leaf } from "../../../../show/telling/talk/layout/leaf.ts";
 import type { Shape } from "../../../../show/telling/talk/layout/room.ts";
 import { talkWords as words } from "../../../words/telling/talk.ts";
@@ -29,7 +29,7 @@ export function Stage({ leaves, shape, showing, change, openNotes, end }: Props)
     // A window that may not fill the screen shows the slides all the same.
     done?.catch(() => undefined);
   };
-  useEffect(() => {
+  useLayoutEffect(() => {
     const open = dialog.current;
     open?.showModal();
     stage.current?.focus();

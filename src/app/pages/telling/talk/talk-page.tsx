@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useRef, useState } from "react";
+import { useLayoutEffect, useMemo, useRef, useState } from "react";
 import { Link } from "wouter";
 import { leavesOf } from "../../../../show/telling/talk/layout/layout.ts";
 import type { Leaf } from "../../../../show/telling/talk/layout/leaf.ts";
@@ -55,7 +55,7 @@ function Talk({
     () => leavesOf(slides, { shape, told: inReadersWords, fonts: "bundled", mirrored }),
     [slides, shape],
   );
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (!presents) pressed.current?.focus();
   }, [presents]);
   const openNotes = (): void => {

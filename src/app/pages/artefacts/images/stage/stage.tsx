@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useRef, useState } from "react";
+import { useCallback, useLayoutEffect, useRef, useState } from "react";
 import type { KeyboardEvent, PointerEvent, ReactNode } from "react";
 import type { Point } from "../../../../../show/artefacts/picture/points.ts";
 import { useActions } from "../../../../parts/actions.tsx";
@@ -201,7 +201,7 @@ function Cross({ at }: { readonly at: Point }) {
 /** The size of the frame, as the window leaves it. */
 function useFrame(seat: { readonly current: HTMLDivElement | null }): Size | null {
   const [frame, setFrame] = useState<Size | null>(null);
-  useEffect(() => {
+  useLayoutEffect(() => {
     const one = seat.current;
     if (!one) return;
     const look = (): void => setFrame({ width: one.clientWidth, height: one.clientHeight });
@@ -218,10 +218,10 @@ function useWheel(
   onZoom: (client: Point, by: number) => void,
 ): void {
   const latest = useRef(onZoom);
-  useEffect(() => {
+  useLayoutEffect(() => {
     latest.current = onZoom;
   });
-  useEffect(() => {
+  useLayoutEffect(() => {
     const one = seat.current;
     const onWheel = (event: WheelEvent): void => {
       if (!event.ctrlKey) return;
