@@ -3,7 +3,7 @@ import { expect } from "vitest";
 import { words } from "../../src/app/words/index.ts";
 import { complaintsOf } from "./axe.ts";
 import { walk } from "./chromium.ts";
-import { copyOf, through, visit } from "./through.ts";
+import { copyOf, focused, tabTo, through, visit } from "./through.ts";
 
 /** Every page of the app, by an address of the demo. */
 const pages = [
@@ -151,6 +151,27 @@ walk("has its title, its focus and its keys from the moment a page can be seen",
     await page.locator("main[data-shown='/edit/ring-a-roofed'] form.form").waitFor();
   });
 });
+
+walk(
+  "leads back to the link that was followed, also where the page behind it had not come yet",
+  async (page) => {
+    let come = (): void => undefined;
+    const coming = new Promise<void>((resolve) => (come = resolve));
+    await page.route(/\/map-page-[^/]*\.js$/, async (route) => {
+      await coming;
+      await route.continue();
+    });
+    await through(page, copyOf("tests/corpora/walk"), async () => {
+      await visit(page, "/question/what-for");
+      await tabTo(page, "The ditch was dug for defence.");
+      await page.keyboard.press("2");
+      await expect.poll(() => page.locator("main").getAttribute("aria-busy")).toBe("true");
+      await page.goBack();
+      await expect.poll(() => focused(page)).toContain("The ditch was dug for defence.");
+      come();
+    });
+  },
+);
 
 walk("prints without what only a screen can do", async (page) => {
   await through(page, copyOf("demo-corpus"), async () => {

@@ -1,4 +1,4 @@
-import { useEffect, useLayoutEffect, useRef } from "react";
+import { useLayoutEffect, useRef } from "react";
 import type { RefObject } from "react";
 
 /** Where one was on a page: how far down, in px, and what had the focus, told so that it is found when the page is made anew. */
@@ -8,19 +8,22 @@ interface Place {
 }
 
 /** How long to wait for what comes late to a page, in ms. */
-const patience = 3000;
+const patience = 15_000;
 
 /** Takes the focus to each page that is arrived at; back and forward lead to the link that was followed from there. */
 export function useArrival(main: RefObject<HTMLElement | null>, path: string, waiting: boolean): void {
   const places = useRef(new Map<string, Place>());
   const shown = useRef(path);
   const gone = useRef(path);
+  /** Another page was asked for since one was last arrived at. */
+  const away = useRef(false);
   /** What on the page had the focus last. */
   const last = useRef<HTMLElement | null>(null);
   /** The address that back or forward led to. */
   const returned = useRef<string | null>(null);
 
-  useEffect(() => {
+  // Before the router listens, which shows a page that is still there as soon as it hears of the way back.
+  useLayoutEffect(() => {
     const keep = (change: Partial<Place>): void => {
       // Between two pages neither focus nor scroll is of the one or the other.
       if (gone.current !== shown.current) return;
@@ -51,11 +54,13 @@ export function useArrival(main: RefObject<HTMLElement | null>, path: string, wa
   useLayoutEffect(() => {
     if (gone.current === path) return;
     gone.current = path;
+    away.current = true;
     main.current?.focus({ preventScroll: true });
   }, [main, path]);
 
   useLayoutEffect(() => {
-    if (waiting || shown.current === path) return undefined;
+    if (waiting || !away.current) return undefined;
+    away.current = false;
     shown.current = path;
     const back = returned.current === window.location.href;
     returned.current = null;
@@ -89,7 +94,7 @@ function restore(main: HTMLElement, { down, stop }: Place): () => void {
     if (found()) end();
   });
   const late = setTimeout(() => end(), patience);
-  const ends = ["keydown", "pointerdown"] as const;
+  const ends = ["keydown", "pointerdown", "wheel"] as const;
   function end(): void {
     watch.disconnect();
     clearTimeout(late);
