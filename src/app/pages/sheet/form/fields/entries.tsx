@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from "react";
+import { useLayoutEffect, useRef, useState } from "react";
 import type { ReactNode, RefObject } from "react";
 import type { Field } from "../../../../../read/grammar/field.ts";
 import type { Step } from "../../../../../read/yaml/tree.ts";
@@ -77,7 +77,7 @@ function useMoveKeys(
   list: RefObject<HTMLOListElement | null>,
   move: (place: number, to: number) => void,
 ): void {
-  useEffect(() => {
+  useLayoutEffect(() => {
     const all = list.current;
     const onKey = (event: KeyboardEvent): void => {
       if (!event.altKey || (event.key !== "ArrowUp" && event.key !== "ArrowDown")) return;
@@ -176,8 +176,9 @@ export function Chosen({
             const again = values.some((one) => keyOf(one) === choice.id);
             if (again && !cited) return;
             all([...values, choice.id]);
-            // Of a field of one, nothing is left to type into: what was chosen has the focus.
-            toPlace(cited || !several ? [...path, values.length] : path);
+            // Of a field of one, nothing is left to type into: what was chosen has the focus, unless one has gone on.
+            if (document.activeElement?.id === id)
+              toPlace(cited || !several ? [...path, values.length] : path);
           }}
           told={{
             id,

@@ -1,4 +1,4 @@
-import { useEffect, useId, useState } from "react";
+import { useEffect, useId, useLayoutEffect, useRef, useState } from "react";
 import type { KeyboardEvent } from "react";
 import type { Help } from "../../../../../show/desk/forms/layout.ts";
 import type { Choice, Choices } from "../../../../../show/desk/forms/offered/choices.ts";
@@ -21,11 +21,26 @@ interface Props {
   readonly told: Readonly<Record<string, string | boolean>>;
 }
 
-/** A field that searches while one types: arrow keys go through what fits, Enter takes it, Escape shuts the list. What is not recorded yet can be. */
+/**
+ * A field that searches while one types: arrow keys go through what fits, Enter takes the first that fits what was typed, as
+ * soon as that is known, Escape shuts the list. What is not recorded yet can be.
+ */
 export function Search({ from, text, onType, onChoose, free, told }: Props) {
   const [open, setOpen] = useState(false);
   const [at, setAt] = useState(-1);
-  const found = useChoices(from, text, open);
+  /** Enter was pressed before it was known what fits; the field may have been left since. */
+  const due = useRef<"here" | "left" | null>(null);
+  const take = (choice: Choice): void => {
+    setOpen(false);
+    setAt(-1);
+    due.current = null;
+    onChoose(choice);
+  };
+  const [found, isOfText] = useChoices(from, text, open, ({ first: [best] }) => {
+    if (due.current && best) return take(best);
+    if (due.current === "left") setOpen(false);
+    due.current = null;
+  });
   const listId = useId();
   const first = found?.first ?? [];
   const making = useMaking(from);
@@ -36,15 +51,10 @@ export function Search({ from, text, onType, onChoose, free, told }: Props) {
   const shown = open && found !== null && (first.length > 0 || !free);
 
   const option = shown && active >= 0 ? `${listId}-${active}` : undefined;
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (option !== undefined) document.getElementById(option)?.scrollIntoView({ block: "nearest" });
   }, [option]);
 
-  const take = (choice: Choice): void => {
-    setOpen(false);
-    setAt(-1);
-    onChoose(choice);
-  };
   const make = async (): Promise<void> => {
     const made = await making?.make(text);
     if (made && "id" in made) take(made);
@@ -61,11 +71,13 @@ export function Search({ from, text, onType, onChoose, free, told }: Props) {
       event.preventDefault();
       event.stopPropagation();
       setOpen(false);
+      due.current = null;
     } else if (event.key === "Enter" && (shown || !free)) {
       // What is typed here is looked for: Enter never saves the form.
       event.preventDefault();
       const choice = shown ? first[active] : undefined;
-      if (choice) take(choice);
+      if (open && !isOfText && at < 0 && !free && text !== "") due.current = "here";
+      else if (choice) take(choice);
       else if (shown && makes && active === first.length) void make();
       else if (!shown) setOpen(true);
     }
@@ -88,11 +100,15 @@ export function Search({ from, text, onType, onChoose, free, told }: Props) {
         onChange={(event) => {
           setOpen(true);
           setAt(-1);
+          due.current = null;
           setTrouble("");
           onType(event.target.value);
         }}
         onKeyDown={onKey}
-        onBlur={() => setOpen(false)}
+        onBlur={() => {
+          if (due.current) due.current = "left";
+          else setOpen(false);
+        }}
       />
       <div className={shown ? "choices" : "unseen"}>
         {shown && (
@@ -152,20 +168,31 @@ export function Named({ choice }: { readonly choice: Choice }) {
   );
 }
 
-/** What fits some words; an earlier answer stays in sight until the next is there. */
-function useChoices(from: Help, text: string, open: boolean): Choices | null {
-  const [found, setFound] = useState<Choices | null>(null);
+/** What fits some words, and whether these are they; an earlier answer stays in sight until the next is there, which is told. */
+function useChoices(
+  from: Help,
+  text: string,
+  open: boolean,
+  onFound: (found: Choices) => void,
+): readonly [Choices | null, boolean] {
+  const [found, setFound] = useState<{ readonly of: string; readonly told: Choices | null } | null>(null);
   const asking = JSON.stringify(from);
+  const telling = useRef(onFound);
+  useLayoutEffect(() => {
+    telling.current = onFound;
+  });
   useEffect(() => {
     if (!open) return undefined;
     let stale = false;
     const given = { from: JSON.parse(asking) as Help, text, most };
     void askModel("choose", given).then((told) => {
-      if (!stale) setFound(told);
+      if (stale) return;
+      setFound({ of: text, told });
+      if (told) telling.current(told);
     });
     return () => {
       stale = true;
     };
   }, [asking, text, open]);
-  return open ? found : null;
+  return open && found !== null ? [found.told, found.of === text] : [null, false];
 }
