@@ -185,7 +185,13 @@ export async function send(
   const headers = { "x-variorum-token": token(), "content-type": "application/json" };
   const sent = body === undefined ? {} : { body: JSON.stringify(body) };
   try {
-    const answer = await fetch(`/corpus/${path}`, { method, headers, ...sent });
+    // What is taken away stays so, also where the window is shut at once.
+    const answer = await fetch(`/corpus/${path}`, {
+      method,
+      headers,
+      keepalive: method === "DELETE",
+      ...sent,
+    });
     return { status: answer.status, text: await answer.text() };
   } catch {
     return { status: 0, text: deskWords.ended };
