@@ -6,6 +6,7 @@ import type { Said, Text } from "../../base/text/said/said.ts";
 import type { Field, Fields } from "../grammar/field.ts";
 import { bare } from "./bare.ts";
 import { collector } from "./collector.ts";
+import { fieldedFrom } from "./fielded.ts";
 import { likenessIn, nearOrAny, requiredIn, shapeWords } from "./named.ts";
 import { choiceOf, leavesIn } from "./leaf.ts";
 import { listOfOne } from "./met.ts";
@@ -27,6 +28,9 @@ export interface Decoder {
   /** How often anything was told. */
   readonly told: () => number;
 }
+
+/** What records say inherits from nothing. */
+const valuesOf = fieldedFrom(bare);
 
 /** What else a map may hold, and what decides that it is no loss to lose an entry. */
 interface Open {
@@ -238,7 +242,11 @@ export function decoderFor(
 
   const map = (node: MapNode, fields: Fields, open: Open = {}): Record<string, unknown> | null => {
     const leaves = leavesFor(node);
-    const values = Object.create(bare) as Record<string, unknown>;
+    const [names, values]: [string[], unknown[]] = [[], []];
+    const put = (name: string, read: unknown): void => {
+      names.push(name);
+      values.push(read);
+    };
     let whole = true;
     for (const entry of node.entries) {
       const field = Object.hasOwn(fields, entry.key) ? fields[entry.key] : undefined;
@@ -259,15 +267,15 @@ export function decoderFor(
       }
       if (read === null || (nothingLeft && field.required)) {
         if (field.required || costly) whole = false;
-        if (field.inDoubt !== undefined) values[entry.key] = field.inDoubt;
-      } else values[entry.key] = read;
+        if (field.inDoubt !== undefined) put(entry.key, field.inDoubt);
+      } else put(entry.key, read);
     }
     const missing = requiredIn(fields).filter((name) => !hasValue(node, name));
     if (missing.length > 0) {
-      const names = row(missing.map(coded), "comma");
-      tell(say`Missing ${names}, expected in every such record`, ...beginning(node));
+      const those = row(missing.map(coded), "comma");
+      tell(say`Missing ${those}, expected in every such record`, ...beginning(node));
     }
-    return whole && missing.length === 0 ? values : null;
+    return whole && missing.length === 0 ? valuesOf(names, values) : null;
   };
 
   return {
