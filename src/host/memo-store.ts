@@ -69,17 +69,24 @@ export interface Keeping {
   readonly tell: (told: Said) => void;
 }
 
-const usual: Keeping = {
+/** How a store of outcomes is kept. */
+interface MemoKeeping extends Keeping {
+  /** So many UTF-16 units of JSON are kept: more than a text may have cannot be written at all. */
+  readonly most: number;
+}
+
+const usual: MemoKeeping = {
   disk: nodeDisk,
   tell: (told) => void process.stderr.write(`${inEnglish(told)}\n`),
+  most: 384 * 1024 * 1024,
 };
 
 /**
  * A store in a file. What cannot be read is set aside and told: the numbers are computed again. Of an earlier version of
  * the program nothing is taken.
  */
-export function memoStoreIn(file: string, given: Partial<Keeping> = {}): MemoStore {
-  const { disk, tell } = { ...usual, ...given };
+export function memoStoreIn(file: string, given: Partial<MemoKeeping> = {}): MemoStore {
+  const { disk, tell, most } = { ...usual, ...given };
   return {
     load: () => {
       try {
@@ -102,9 +109,8 @@ export function memoStoreIn(file: string, given: Partial<Keeping> = {}): MemoSto
     save: (outcomes) => {
       try {
         makeFolders(disk, dirname(file));
-        const compute = Object.fromEntries(lasting(outcomes));
         // For its owner alone: numbers and figures may be of what the corpus withholds.
-        replaceSoon(disk, file, sealed(JSON.stringify(compute)), "own");
+        replaceSoon(disk, file, sealed(tableOf(lasting(outcomes), most)), "own");
       } catch (error) {
         if (!isOfDisk(error)) throw error;
       }
@@ -153,6 +159,19 @@ function closedToOthers(disk: Disk, file: string, found: Seen): void {
 /** The outcomes that another try would give again. */
 function lasting(outcomes: ReadonlyMap<string, Outcome>): readonly (readonly [string, Outcome])[] {
   return [...outcomes].filter(([, outcome]) => outcome.status !== "failed" || outcome.passing !== true);
+}
+
+/** A table of outcomes in JSON; where they are too many, those that have been kept longest are left out. */
+function tableOf(outcomes: readonly (readonly [string, Outcome])[], most: number): string {
+  const rows: string[] = [];
+  let size = 2;
+  for (const [key, outcome] of outcomes.toReversed()) {
+    const row = `${JSON.stringify(key)}:${JSON.stringify(outcome)}`;
+    size += row.length + 1;
+    if (size > most) break;
+    rows.push(row);
+  }
+  return `{${rows.reverse().join(",")}}`;
 }
 
 /** The outcomes in a table of them, as far as they can be some. */

@@ -6,7 +6,7 @@ import { plugins } from "../../../plugins/index.ts";
 import { compute, groundOf, stand } from "../../../src/build.ts";
 import type { Outcome } from "../../../src/derive/run.ts";
 import { computingHere, emptyMemo, evaluate } from "../../../src/host/evaluate.ts";
-import { memoStoreFor, memoStoreWithLosses } from "../../../src/host/memo-store.ts";
+import { memoStoreFor, memoStoreIn, memoStoreWithLosses, together } from "../../../src/host/memo-store.ts";
 import { corpusOf } from "../../make-corpus/corpus.ts";
 
 const key = (letter: string): string => letter.repeat(64);
@@ -105,4 +105,23 @@ test("what is no memo of this version is as if there were none", () => {
     writeFileSync(join(folder, file), text);
     expect([...store.load()]).toEqual([]);
   }
+});
+
+test("where outcomes are more than can be kept, those kept longest go first", () => {
+  const file = join(cache, "memo.json");
+  const store = memoStoreIn(file, { most: 1000 });
+  const keys = [..."0123456789abcdef"].map(key);
+  const all = new Map(keys.map((one, at) => [one, outcome(at)]));
+  store.save(all);
+  const kept = [...store.load()];
+  expect(kept).toEqual([...all].slice(-kept.length));
+  expect(kept.length).toBeGreaterThan(0);
+  expect(kept.length).toBeLessThan(keys.length);
+  const table = JSON.stringify(Object.fromEntries(kept));
+  expect(table.length).toBeLessThanOrEqual(1000);
+  // One more would have been too many, and what is computed again is the latest.
+  const [, next = key("0")] = [...keys].reverse().slice(kept.length - 1);
+  expect(table.length + JSON.stringify([next, all.get(next)]).length).toBeGreaterThan(1000);
+  store.save(together(store.load(), new Map([[key("0"), outcome(0)]])));
+  expect([...store.load().keys()].at(-1)).toBe(key("0"));
 });
