@@ -2,7 +2,8 @@ import type { Id } from "../../base/finding.ts";
 import type { Json } from "../../base/json.ts";
 import { coded, say } from "../../base/text/said/said.ts";
 import type { Said, Text } from "../../base/text/said/said.ts";
-import { wordMet } from "../decode/met.ts";
+import { fielded } from "../decode/fielded.ts";
+import { plainMet, wordMet } from "../decode/met.ts";
 import { dateOfEdtf, dateOfYear } from "./date.ts";
 import type { CslDate } from "./date.ts";
 
@@ -84,19 +85,19 @@ export function isObject(value: unknown): value is Raw {
 /** An item of clean CSL-JSON from data of any shape, with what had to be left out of it. */
 export function cslItem(raw: Raw, id: Id): { readonly csl: CslItem; readonly problems: readonly Problem[] } {
   const problems: Problem[] = [];
-  const pairs: (readonly [string, Json])[] = [];
+  const [names, values]: [string[], Json[]] = [[], []];
   for (const [name, value] of Object.entries(raw)) {
     if (name.startsWith("_") || name === "id" || name === "type" || name === "citation-key") continue;
     if (value === undefined || value === null || value === "") continue;
     const field = name === "event" ? "event-title" : name;
     const read = fieldValue(field, value);
-    if (read !== null) pairs.push([field, read]);
-    else
-      problems.push({
-        field: name,
-        level: "error",
-        message: say`Unreadable value of \`${name}\`, expected ${wanted(field)}`,
-      });
+    if (read === null) {
+      const message = say`Unreadable value of \`${name}\`, expected ${wanted(field)}`;
+      problems.push({ field: name, level: "error", message });
+      continue;
+    }
+    names.push(field);
+    values.push(read);
   }
   const said = typeof raw["type"] === "string" ? raw["type"] : "";
   if (!cslTypes.has(said))
@@ -106,7 +107,8 @@ export function cslItem(raw: Raw, id: Id): { readonly csl: CslItem; readonly pro
       message: say`Unknown type \`${said}\`, read as a document`,
     });
   const type = cslTypes.has(said) ? wordMet(said) : "document";
-  return { csl: { ...Object.fromEntries(pairs), id: wordMet(id), type }, problems };
+  const csl = fielded([...names, "id", "type"], [...values, wordMet(id), type]) as CslItem;
+  return { csl, problems };
 }
 
 /** The text without the markup that CSL allows in titles. */
@@ -120,8 +122,8 @@ function wanted(field: string): Said {
 }
 
 function fieldValue(field: string, value: unknown): Json {
-  if (nameFields.has(field)) return nameList(value);
-  if (dateFields.has(field)) return cslDate(value);
+  if (nameFields.has(field)) return metWhere(nameList(value));
+  if (dateFields.has(field)) return metWhere(cslDate(value));
   if (dataFields.has(field)) return jsonOf(value);
   if (typeof value === "string") return wordMet(value);
   if (typeof value === "number") return `${value}`;
@@ -134,6 +136,9 @@ const knownText: ReadonlySet<string> = new Set(
   "title title-short container-title publisher publisher-place page volume issue DOI URL language".split(" "),
 );
 
+/** Dates, and who wrote or edited something, are mostly those of another work, too. */
+const metWhere = <T extends Json>(read: T | null): T | null => (read === null ? null : plainMet(read));
+
 function nameList(value: unknown): readonly CslName[] | null {
   if (!Array.isArray(value)) return null;
   const names = value.map(cslName);
@@ -143,11 +148,15 @@ function nameList(value: unknown): readonly CslName[] | null {
 function cslName(value: unknown): CslName {
   if (typeof value === "string") return value.trim() === "" ? {} : { literal: value.trim() };
   if (!isObject(value)) return {};
-  const parts = nameParts.flatMap((part) => {
-    const said = value[part];
-    return typeof said === "string" && said.trim() !== "" ? [[part, wordMet(said.trim())] as const] : [];
-  });
-  const name: CslName = Object.fromEntries(parts);
+  const said = (part: string): string => {
+    const written = value[part];
+    return typeof written === "string" ? written.trim() : "";
+  };
+  const parts = nameParts.filter((part) => said(part) !== "");
+  const name: CslName = fielded(
+    parts,
+    parts.map((part) => wordMet(said(part))),
+  );
   return (name.family ?? name.given ?? name.literal) ? name : {};
 }
 

@@ -41,10 +41,10 @@ export function sourceOf(reading: Reading): Source {
   const { span, keySpan, andOthers = false } = reading;
   const csl = keyedWhole(reading.csl);
   const named = csl.author?.length ? csl.author : (csl.editor ?? []);
-  const names = named.map((name, place) => {
-    const orcid = reading.orcids?.[place] ?? null;
-    return orcid === null ? name : { ...name, orcid };
-  });
+  const { orcids } = reading;
+  const names = orcids?.some((orcid) => orcid !== null)
+    ? named.map((name, place) => withOrcid(name, orcids[place] ?? null))
+    : named;
   const year = yearOf(csl["original-date"]) ?? yearOf(csl.issued);
   return {
     key: csl.id,
@@ -55,9 +55,13 @@ export function sourceOf(reading: Reading): Source {
     andOthers,
     year,
     label: wordMet(label(csl, names, andOthers)),
-    members: [],
+    members: none,
   };
 }
+
+const withOrcid = (name: CslName, orcid: string | null): Name => (orcid === null ? name : { ...name, orcid });
+
+const none: readonly Id[] = [];
 
 /** An entry whose key has its letters whole, as one that names it is read: a file may write them in parts (Unicode NFD). */
 function keyedWhole(csl: CslItem): CslItem {

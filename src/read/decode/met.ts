@@ -1,3 +1,4 @@
+import type { Json } from "../../base/json.ts";
 import type { Quantity } from "../../base/quantity.ts";
 import type { QuantityContext } from "../../base/quantity/quantity-text.ts";
 import { apart } from "../../base/text/apart.ts";
@@ -10,6 +11,7 @@ import type { Citation } from "../grammar/field.ts";
 const words = new Map<string, string>();
 const citations = new Map<string, Citation>();
 const alone = new Map<unknown, readonly unknown[]>();
+const plain = new Map<string, unknown>();
 let quantities = new WeakMap<QuantityContext, Map<string, Quantity>>();
 
 /** More is not kept in mind at once: who reads files one by one need not say when the last was read. */
@@ -23,6 +25,7 @@ export function forgetMet(): void {
   words.clear();
   citations.clear();
   alone.clear();
+  plain.clear();
   quantities = new WeakMap();
 }
 
@@ -52,6 +55,12 @@ export function keptAsMet(context: QuantityContext, text: string, quantity: Quan
 /** A list of one thing, the same list each time. */
 export function listOfOne(one: unknown): readonly unknown[] {
   return met(alone, one, () => [one]);
+}
+
+/** A value of JSON, as it was met before where one says the same. */
+export function plainMet<T extends Json>(value: T): T {
+  // What is written alike has the same fields in the same order.
+  return met(plain as Map<string, T>, JSON.stringify(value), () => value);
 }
 
 function met<K, V, N extends V | null>(known: Map<K, V>, key: K, read: (key: K) => N): V | N {
