@@ -12,6 +12,12 @@ export interface Beside {
   readonly guests: (files: readonly SourceFile[]) => Promise<readonly Declared[]>;
 }
 
+/** Whom to tell that the files are others by now, and when every later change of them is seen. */
+export interface Watching {
+  readonly changed: () => void;
+  readonly begun: Promise<void>;
+}
+
 /** Where the files are told in lines: what is said before them. */
 export interface Head extends Omit<FilesTold, "files"> {
   readonly guests: readonly Declared[];
@@ -29,9 +35,9 @@ const lineful = 256 * 1024;
 /**
  * The address at which the files of a corpus are told: as one document, or with `in=lines` as lines of JSON, a head and then
  * lists of files, of which those with the questions come first. Who has none yet is told in lines at once what was read
- * last; the folder is looked at again behind the answer, and `changed` is called where it was of the past.
+ * last; the folder is looked at again behind the answer, not before it is watched, and `changed` is called where it was of the past.
  */
-export function filesRoutes(hono: Hono, reading: Reading, beside: Beside, changed: () => void): void {
+export function filesRoutes(hono: Hono, reading: Reading, beside: Beside, watching: Watching): void {
   hono.get("/corpus/files", async (context) => {
     const have = context.req.query("have");
     const inLines = context.req.query("in") === "lines";
@@ -42,7 +48,11 @@ export function filesRoutes(hono: Hono, reading: Reading, beside: Beside, change
       const desk = beside.desk();
       const guests = await beside.guests(files);
       if (!inLines) return context.json({ ...told, guests, desk });
-      if (known !== null) setTimeout(() => lookAgain(reading, told.version, changed), afterwards);
+      if (known !== null)
+        setTimeout(
+          () => void watching.begun.then(() => lookAgain(reading, told.version, watching.changed)),
+          afterwards,
+        );
       const { files: some, ...rest } = told;
       const parted = rest.whole ? firstOf(some) : { first: [], rest: some };
       const size = some.reduce((sum, { text }) => sum + text.length, 0);

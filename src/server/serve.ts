@@ -74,7 +74,7 @@ export async function serve(
   hono.use("/corpus/*", withToken(token));
   const guests = (files: readonly SourceFile[]): Promise<readonly Declared[]> =>
     declaredInThreads(worker, allowedGuests(folder, files, plugins), asked);
-  filesRoutes(hono, reading, { desk: () => desk.state(), guests }, tell);
+  filesRoutes(hono, reading, { desk: () => desk.state(), guests }, { changed: tell, begun: watcher.begun });
   hono.post("/corpus/allow", bodyLimit({ maxSize: 64 * 1024 }), async (context) => {
     const refused = await allowing(folder, context.req);
     if (refused !== null) return context.json({ message: refused }, 409);

@@ -3,6 +3,8 @@ import { watch } from "chokidar";
 /** Tells when something in a folder changed on disk; several changes at once are told once. */
 export interface Watcher {
   readonly onChange: (tell: () => void) => () => void;
+  /** When the folder is watched: what changed before is told by nobody. */
+  readonly begun: Promise<void>;
   /** Tells of a change that is none of a file that is read. */
   readonly tell: () => void;
   /** Watches these folders besides, and no others that it watched before. */
@@ -39,6 +41,7 @@ export function watchFolder(folder: string): Watcher {
       listeners.add(tell);
       return () => void listeners.delete(tell);
     },
+    begun: new Promise((resolve) => watcher.once("ready", resolve)),
     tell: tellAll,
     also: (folders) => {
       const gone = others.filter((one) => !folders.includes(one));

@@ -1,11 +1,14 @@
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
-import { afterEach, beforeEach, expect, test } from "vitest";
+import { Hono } from "hono";
+import { afterEach, beforeEach, expect, test, vi } from "vitest";
 import { filesIn, headOf, inLines } from "../../../src/app/model/lines.ts";
 import { memoStoreIn } from "../../../src/host/memo-store.ts";
 import type { SourceFile } from "../../../src/read/source-file.ts";
+import { filesRoutes } from "../../../src/server/files.ts";
 import type { Head } from "../../../src/server/files.ts";
+import { readingOf } from "../../../src/server/reading.ts";
 import { serve } from "../../../src/server/serve.ts";
 import type { Served } from "../../../src/server/serve.ts";
 import { firstOf } from "../../../src/show/pages/incipit/first.ts";
@@ -73,6 +76,32 @@ test("what was changed before anybody asked is told behind the first answer at t
       return later.find(({ path }) => path === "searches.yaml")?.text ?? known;
     })
     .toBe("searches: []\n");
+});
+
+test("the folder is looked at again behind the first answer, not before every later change of it is seen", async () => {
+  const folder = join(place, "corpus");
+  const reading = readingOf(folder, "session");
+  reading.again();
+  let begin = (): void => undefined;
+  const begun = new Promise<void>((resolve) => (begin = resolve));
+  let changes = 0;
+  const hono = new Hono();
+  const beside = {
+    desk: () => ({ readOnly: null, undo: null, redo: null }),
+    guests: () => Promise.resolve([]),
+  };
+  filesRoutes(hono, reading, beside, { changed: () => (changes += 1), begun });
+  vi.useFakeTimers({ toFake: ["setTimeout"] });
+  try {
+    await (await hono.request("/corpus/files?in=lines")).text();
+    vi.advanceTimersByTime(60_000);
+    writeFileSync(join(folder, "searches.yaml"), "searches: []\n");
+    begin();
+    await begun;
+    expect(changes).toBe(1);
+  } finally {
+    vi.useRealTimers();
+  }
 });
 
 test("of what was computed before, those outcomes are told that are asked for and kept", async () => {
