@@ -1,8 +1,8 @@
 import type { Finding } from "../../base/finding.ts";
 import type { Plan } from "../../base/text/edit.ts";
 import { inEnglish } from "../../base/text/said/english.ts";
-import { hunksIn } from "../../base/text/hunk.ts";
-import type { Hunk } from "../../base/text/hunk.ts";
+import { hunksIn } from "../../base/text/lines/hunk.ts";
+import type { Hunk } from "../../base/text/lines/hunk.ts";
 import { paint } from "./paint.ts";
 
 /** What is planned: the findings that are mended, those that wait for another change, and those that are a choice. */

@@ -1,8 +1,8 @@
 import type { Finding, Fix, Id, Level } from "../../base/finding.ts";
 import type { Graph } from "../../link/graph.ts";
 import { labelText } from "../../link/names/label.ts";
-import { hunksIn } from "../../base/text/hunk.ts";
-import type { Hunk } from "../../base/text/hunk.ts";
+import { hunksIn } from "../../base/text/lines/hunk.ts";
+import type { Hunk } from "../../base/text/lines/hunk.ts";
 import type { Text } from "../../base/text/said/said.ts";
 import { placesIn } from "../../base/text/lines/place.ts";
 import { ownerOfFile } from "../../read/settings/companions/files.ts";

@@ -8,7 +8,7 @@ import { plugins } from "../../../plugins/index.ts";
 import type { Edit, Finding } from "../../../src/base/finding.ts";
 import { edited, planned } from "../../../src/base/text/edit.ts";
 import { hashOf } from "../../../src/base/text/hash.ts";
-import { hunksIn } from "../../../src/base/text/hunk.ts";
+import { hunksIn } from "../../../src/base/text/lines/hunk.ts";
 import type { Checked, Model, SourceFile } from "../../../src/build.ts";
 import { readCorpusFolder } from "../../../src/host/corpus-folder.ts";
 import { findingLines } from "../../../src/show/pages/findings.ts";

@@ -1,6 +1,6 @@
-import type { Edit } from "../finding.ts";
-import { edited, inPlace } from "./edit.ts";
-import { linesIn } from "./lines/lines.ts";
+import type { Edit } from "../../finding.ts";
+import { edited, inPlace } from "../edit.ts";
+import { linesIn } from "./lines.ts";
 
 /** Lines of a file as they are and as edits would leave them; line ends are left out. */
 export interface Hunk {
