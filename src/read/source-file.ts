@@ -1,6 +1,8 @@
 import { byText } from "../base/order.ts";
 import { hashOf } from "../base/text/hash.ts";
 import type { Text } from "../base/text/said/said.ts";
+import { lookedUp } from "../base/text/texts.ts";
+import type { Texts } from "../base/text/texts.ts";
 
 /** A file of the corpus as the host found it; `problem` says why its text could not be had. */
 export interface SourceFile {
@@ -37,30 +39,9 @@ export function hasSameText(one: SourceFile, other: SourceFile): boolean {
 }
 
 /** The texts of files by their paths, each asked of its file when it is looked up. */
-export function textsOf(files: Iterable<SourceFile>): ReadonlyMap<string, string> {
-  const byPath = new Map<string, SourceFile>();
-  for (const file of files) byPath.set(file.path, file);
-  function* entries(): Generator<[string, string], undefined> {
-    for (const [path, { text }] of byPath) yield [path, text];
-    return undefined;
-  }
-  function* values(): Generator<string, undefined> {
-    for (const { text } of byPath.values()) yield text;
-    return undefined;
-  }
-  const texts: ReadonlyMap<string, string> = {
-    size: byPath.size,
-    get: (path) => byPath.get(path)?.text,
-    has: (path) => byPath.has(path),
-    keys: () => byPath.keys(),
-    values,
-    entries,
-    [Symbol.iterator]: entries,
-    forEach: (each) => {
-      for (const [path, text] of entries()) each(text, path, texts);
-    },
-  };
-  return texts;
+export function textsOf(files: readonly SourceFile[]): Texts {
+  const byPath = new Map(files.map((file) => [file.path, file]));
+  return lookedUp(byPath.keys(), (path) => byPath.get(path)?.text ?? "");
 }
 
 /** Order by path: the same on every disk, whether it writes an accented letter whole or in parts (Unicode NFC or NFD). */

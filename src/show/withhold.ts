@@ -1,7 +1,10 @@
 import type { Finding, Id, Span } from "../base/finding.ts";
+import { listsBy } from "../base/lists/gathered.ts";
 import { inEnglish } from "../base/text/said/english.ts";
 import { say } from "../base/text/said/said.ts";
 import type { Text } from "../base/text/said/said.ts";
+import { someTexts, textsWith } from "../base/text/texts.ts";
+import type { Texts } from "../base/text/texts.ts";
 import type { Lens } from "../derive/lens.ts";
 import type { Judgement } from "../judge/judge.ts";
 import type { AnyLinked, Graph } from "../link/graph.ts";
@@ -98,11 +101,11 @@ function masked({ rule, level }: Finding): Finding {
  */
 export function shownTexts(
   graph: Graph,
-  texts: ReadonlyMap<string, string>,
+  texts: Texts,
   quoted: ReadonlySet<string> = new Set(texts.keys()),
-): ReadonlyMap<string, string> {
-  const withPlaces = [...texts].filter(
-    ([file, text]) => quoted.has(file) && /coordinates|found-at/u.test(text),
+): Texts {
+  const withPlaces = [...someTexts(texts, (file) => quoted.has(file))].filter(([, text]) =>
+    /coordinates|found-at/u.test(text),
   );
   const spans = [
     ...[...graph.records.values()].flatMap((record) => hiddenSpans(graph, record)),
@@ -111,18 +114,12 @@ export function shownTexts(
     ...closedSpans(graph, texts, quoted),
     ...prosePlaces(graph),
   ];
-  const files = new Set(spans.map((span) => span.file));
-  return new Map(
-    [...texts].map(([file, text]) => [
-      file,
-      files.has(file)
-        ? dotted(
-            text,
-            spans.filter((span) => span.file === file),
-          )
-        : text,
-    ]),
-  );
+  const byFile = listsBy(spans, (span) => [span.file]);
+  const closed = [...byFile].flatMap(([file, some]): readonly (readonly [string, string])[] => {
+    const text = texts.get(file);
+    return text === undefined ? [] : [[file, dotted(text, some)]];
+  });
+  return textsWith(texts, new Map(closed));
 }
 
 function dotted(text: string, spans: readonly Span[]): string {

@@ -2,9 +2,9 @@ import { changeTo, edited } from "../../base/text/edit.ts";
 import type { Edit, Id } from "../../base/finding.ts";
 import { byText } from "../../base/order.ts";
 import { say } from "../../base/text/said/said.ts";
-import type { Text } from "../../base/text/said/said.ts";
-import { textEdits } from "../../read/edit/text-edits.ts";
-import type { TextChange } from "../../read/edit/text-change.ts";
+import { changing } from "../../base/text/texts.ts";
+import type { Changing } from "../../base/text/texts.ts";
+import { changeText } from "../../read/edit/text-edits.ts";
 import { ownWritten } from "../../read/edit/head.ts";
 import { saysSame } from "../../read/edit/written.ts";
 import type { Written, WrittenMap } from "../../read/edit/written.ts";
@@ -33,21 +33,20 @@ export function prepared(given: Ground, action: Action): Prepared {
   const refused = refusedAsTheirs(given.graph, action);
   if (refused) return refused;
   const ground = { ...given, files: ownTexts(given.graph, given.files) };
-  const texts = new Map(ground.files);
+  const texts = changing(ground.files);
   const done = doneIn(ground, texts, action);
   if (!("made" in done)) return done;
-  const changes = [...texts]
-    .filter(([file, text]) => ground.files.get(file) !== text)
+  const changes = texts
+    .changed()
     .toSorted(([a], [b]) => byText(a, b))
     .map(([file, text]) => changeTo(file, ground.files.get(file) ?? null, text, ground.hashes?.get(file)));
   return { changes, step: stepOf(ground.graph, action), made: done.made };
 }
 
-type Texts = Map<string, string>;
 type Refused = Exclude<Prepared, { readonly changes: unknown }>;
 type Done = { readonly made: readonly Id[] } | Refused;
 
-function doneIn(ground: Ground, texts: Texts, action: Action): Done {
+function doneIn(ground: Ground, texts: Changing, action: Action): Done {
   switch (action.do) {
     case "add":
       return added(ground, texts, action);
@@ -61,22 +60,13 @@ function doneIn(ground: Ground, texts: Texts, action: Action): Done {
       return together(ground, texts, action);
     case "setting": {
       const { path, value } = action;
-      return put(texts, ground.graph.settings.file, { is: "setting", path, value }) ?? { made: [] };
+      return changeText(texts, ground.graph.settings.file, { is: "setting", path, value }) ?? { made: [] };
     }
   }
 }
 
-/** Makes a change in one of the texts; why it cannot be made, or null. */
-function put(texts: Texts, file: string, change: TextChange, head = ""): { readonly problem: Text } | null {
-  const text = texts.get(file) ?? "";
-  const edits = textEdits({ path: file, text }, change);
-  if ("problem" in edits) return edits;
-  texts.set(file, `${texts.has(file) ? "" : head}${edited(text, edits)}`);
-  return null;
-}
-
 /** Several actions on the same texts: what is changed or goes from the end of a file, then what is new. */
-function together(ground: Ground, texts: Texts, { actions }: Extract<Action, { do: "together" }>): Done {
+function together(ground: Ground, texts: Changing, { actions }: Extract<Action, { do: "together" }>): Done {
   const startOf = (action: Action): number => {
     if (action.do === "add") return -1;
     const id = action.do === "change" ? action.id : action.do === "take" ? action.ids[0] : undefined;
@@ -99,7 +89,7 @@ function together(ground: Ground, texts: Texts, { actions }: Extract<Action, { d
 /** Adds records; `sources` are those of passages that the same step has made. */
 function added(
   { graph, files }: Ground,
-  texts: Texts,
+  texts: Changing,
   action: Extract<Action, { do: "add" }>,
   sources: ReadonlyMap<Id, Written> = new Map(),
 ): Done {
@@ -124,7 +114,7 @@ function added(
   }
   // A file is written once, however many of the records go into it.
   for (const [file, { head, records }] of byFile) {
-    const trouble = put(texts, file, { is: "add", list, records }, head);
+    const trouble = changeText(texts, file, { is: "add", list, records }, head);
     if (trouble) return trouble;
   }
   return { made };
@@ -155,7 +145,7 @@ function recordSeen(graph: Graph, id: Id, seen: WrittenMap): ReturnType<typeof w
   return namesakes.find(says) ?? record;
 }
 
-function changed({ graph }: Ground, texts: Texts, action: Extract<Action, { do: "change" }>): Done {
+function changed({ graph }: Ground, texts: Changing, action: Extract<Action, { do: "change" }>): Done {
   const { seen, values } = action;
   const record = recordSeen(graph, action.id, seen);
   if (!record) return { clashes: [], gone: true };
@@ -171,7 +161,7 @@ function changed({ graph }: Ground, texts: Texts, action: Extract<Action, { do: 
   if (clashes.length > 0) return { clashes, gone: false };
   for (const { path, value } of wanted) {
     const change = { is: "field", record: record.node.start, path, value } as const;
-    const trouble = put(texts, record.file, change);
+    const trouble = changeText(texts, record.file, change);
     if (trouble) return trouble;
   }
   return { made: [action.id] };
@@ -195,7 +185,7 @@ function clashesIn(
   });
 }
 
-function taken({ graph }: Ground, texts: Texts, { ids, seen }: Extract<Action, { do: "take" }>): Done {
+function taken({ graph }: Ground, texts: Changing, { ids, seen }: Extract<Action, { do: "take" }>): Done {
   const records = ids.flatMap((id) => (seen ? recordSeen(graph, id, seen) : writtenRecord(graph, id)) ?? []);
   if (records.length < ids.length) return { clashes: [], gone: true };
   const clashes = seen
@@ -204,7 +194,7 @@ function taken({ graph }: Ground, texts: Texts, { ids, seen }: Extract<Action, {
   if (clashes.length > 0) return { clashes, gone: false };
   // From the end of a file, so that places before stay what they are.
   for (const { file, node } of records.toSorted((a, b) => b.node.start - a.node.start)) {
-    const trouble = put(texts, file, { is: "take", record: node.start });
+    const trouble = changeText(texts, file, { is: "take", record: node.start });
     if (trouble) return trouble;
   }
   return { made: [] };
@@ -214,7 +204,7 @@ function fieldsOf(record: { readonly node: MapNode }, seen: WrittenMap): Readonl
   return new Set(Object.keys({ ...seen, ...ownWritten(record) }));
 }
 
-function renamed({ graph, files }: Ground, texts: Texts, action: Extract<Action, { do: "rename" }>): Done {
+function renamed({ graph, files }: Ground, texts: Changing, action: Extract<Action, { do: "rename" }>): Done {
   const found = renaming(graph, files, action.id, action.to);
   if ("problem" in found) return found;
   const byFile = new Map<string, Edit[]>();

@@ -1,6 +1,7 @@
 import type { Id } from "../../base/finding.ts";
 import { say } from "../../base/text/said/said.ts";
 import type { Text } from "../../base/text/said/said.ts";
+import { someTexts } from "../../base/text/texts.ts";
 import type { Companion } from "../../read/settings/companions/corpus.ts";
 import { ownerOfFile } from "../../read/settings/companions/files.ts";
 import type { Graph } from "../graph.ts";
@@ -53,7 +54,7 @@ export function ownTexts(graph: Graph, texts: ReadonlyMap<string, string>): Read
   if (graph.companions.length === 0) return texts;
   const before = known.get(texts);
   if (before?.companions === graph.companions) return before.own;
-  const own = new Map([...texts].filter(([file]) => ownerOfFile(graph.companions, file) === null));
+  const own = someTexts(texts, (file) => ownerOfFile(graph.companions, file) === null);
   known.set(texts, { companions: graph.companions, own });
   return own;
 }

@@ -2,6 +2,7 @@ import type { Edit } from "../../base/finding.ts";
 import { edited, inPlace } from "../../base/text/edit.ts";
 import { say } from "../../base/text/said/said.ts";
 import type { Text } from "../../base/text/said/said.ts";
+import type { Changing } from "../../base/text/texts.ts";
 import { listNames } from "../grammar/kinds.ts";
 import { settingsFields } from "../grammar/settings.ts";
 import type { ListName } from "../grammar/field.ts";
@@ -213,4 +214,18 @@ function withoutEmptyLists(file: Written): Written {
   if (typeof file === "string" || isList(file)) return file;
   const lists = Object.entries(file).filter(([, value]) => !(isList(value) && value.length === 0));
   return Object.assign(Object.create(null), Object.fromEntries(lists)) as WrittenMap;
+}
+
+/** Makes a change in one of some texts, a new one of which begins with `head`; why it cannot be made, or null. */
+export function changeText(
+  texts: Changing,
+  file: string,
+  change: TextChange,
+  head = "",
+): { readonly problem: Text } | null {
+  const text = texts.get(file) ?? "";
+  const edits = textEdits({ path: file, text }, change);
+  if ("problem" in edits) return edits;
+  texts.set(file, `${texts.has(file) ? "" : head}${edited(text, edits)}`);
+  return null;
 }

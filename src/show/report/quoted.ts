@@ -1,12 +1,12 @@
 import type { Finding, Id, Span } from "../../base/finding.ts";
+import { someTexts } from "../../base/text/texts.ts";
+import type { Texts } from "../../base/text/texts.ts";
 import type { AnyLinked, Graph } from "../../link/graph.ts";
 import { placeWithheld, unread, unreadSpans, withheldIn } from "../../link/withheld.ts";
 import { spanOf } from "../../read/record.ts";
 import { ownerOfFile } from "../../read/settings/companions/files.ts";
 import { prosePath } from "../../read/source-file.ts";
 import { plainOf, valueAt } from "../../read/yaml/tree.ts";
-
-type Texts = ReadonlyMap<string, string>;
 
 /** The files that findings, and what would mend them, quote. */
 export function quotedBy(findings: readonly Finding[]): ReadonlySet<string> {
@@ -26,10 +26,10 @@ export function quotedBy(findings: readonly Finding[]): ReadonlySet<string> {
 export function closedSpans(graph: Graph, texts: Texts, quoted: ReadonlySet<string>): readonly Span[] {
   const isStrict = (file: string): boolean =>
     graph.settings.withhold.length > 0 || ownerOfFile(graph.companions, file) !== null;
-  const files = [...texts].filter(([file]) => quoted.has(file) && !prosePath.test(file) && isStrict(file));
-  if (files.length === 0) return [];
-  const open = openIn(graph, new Set(files.map(([file]) => file)));
-  return files.flatMap(([file, text]) => {
+  const files = someTexts(texts, (file) => quoted.has(file) && !prosePath.test(file) && isStrict(file));
+  if (files.size === 0) return [];
+  const open = openIn(graph, new Set(files.keys()));
+  return [...files].flatMap(([file, text]) => {
     const spans = file === graph.settings.file ? whole(file, text) : (open.get(file) ?? []);
     const head = file.endsWith(".csv") ? [{ file, start: 0, end: lineEnd(text, 0) }] : [];
     return [...between(file, text, [...head, ...spans]), ...namesIn(graph, file, text)];

@@ -34,26 +34,10 @@ describe("a file that is held as bytes", () => {
   });
 });
 
-test("texts by their paths are what a map of them would be", () => {
-  const pairs = fc.uniqueArray(fc.tuple(fc.string({ unit: "grapheme" }), fc.string({ unit: "grapheme" })), {
-    selector: ([path]) => path,
-    maxLength: 6,
-  });
-  const alike = fc.property(pairs, (pairs) => {
-    const texts = textsOf(pairs.map(([path, text]) => found(path, text)));
-    const whole = new Map(pairs.map(([path, text]) => [path, text] as const));
-    expect([...texts]).toEqual([...whole]);
-    expect([...texts.entries()]).toEqual([...whole.entries()]);
-    expect([...texts.values()]).toEqual([...whole.values()]);
-    expect([...texts.keys()]).toEqual([...whole.keys()]);
-    expect(texts.size).toBe(whole.size);
-    const each: [string, string][] = [];
-    texts.forEach((text, path) => each.push([path, text]));
-    expect(each).toEqual([...whole]);
-    for (const path of [...whole.keys(), "no/such"])
-      expect([texts.get(path), texts.has(path)]).toEqual([whole.get(path), whole.has(path)]);
-  });
-  fc.assert(alike);
+test("texts by their paths are asked of their files", () => {
+  const files = [found("a.yaml", "one"), found("b.yaml", "two – three")];
+  expect([...textsOf(files)]).toEqual(files.map(({ path, text }) => [path, text]));
+  expect(textsOf(files).get("c.yaml")).toBeUndefined();
 });
 
 test("a text set apart is the same text, half letters too", () => {

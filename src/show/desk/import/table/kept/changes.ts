@@ -2,11 +2,12 @@ import type { FileChange } from "../../../../../base/text/edit.ts";
 import { changeTo, edited } from "../../../../../base/text/edit.ts";
 import { byText } from "../../../../../base/order.ts";
 import type { Text } from "../../../../../base/text/said/said.ts";
+import { changing } from "../../../../../base/text/texts.ts";
+import type { Changing, Texts } from "../../../../../base/text/texts.ts";
 import { placeOf } from "../../../../../link/edit/place.ts";
 import { prepared } from "../../../../../link/edit/prepare.ts";
 import { ownWritten } from "../../../../../read/edit/head.ts";
-import { textEdits } from "../../../../../read/edit/text-edits.ts";
-import type { TextChange } from "../../../../../read/edit/text-change.ts";
+import { changeText } from "../../../../../read/edit/text-edits.ts";
 import type { WrittenMap } from "../../../../../read/edit/written.ts";
 import { portable } from "../../../../../read/source-file.ts";
 import type { Asked } from "../asked.ts";
@@ -27,7 +28,7 @@ export function tableChanges(
   outcome: TableOutcome,
   files: ReadonlyMap<string, string>,
 ): TableChanges {
-  const texts = new Map(files);
+  const texts = changing(files);
   const { graph } = asked;
   const merging = outcome.twins.filter(({ choice }) => choice.do === "merge");
   const actions = merging.map(
@@ -44,22 +45,21 @@ export function tableChanges(
   const put = asked.as === "table" ? tableIn(asked, outcome, texts) : recordsIn(asked, outcome, texts);
   if ("problem" in put) return put;
   return {
-    changes: [...texts]
-      .filter(([file, text]) => files.get(file) !== text)
+    changes: texts
+      .changed()
       .toSorted(([a], [b]) => byText(a, b))
       .map(([file, text]) => changeTo(file, files.get(file) ?? null, text)),
     files: put.files.map((one) => ({ ...one, isNew: !files.has(one.file) })),
   };
 }
 
-type Texts = Map<string, string>;
 type Put =
   | { readonly files: readonly { readonly file: string; readonly records: number }[] }
   | { readonly problem: Text };
 
 /** New records go where a person would put them, all of one file at once. */
-function recordsIn({ graph, list }: Asked, { fresh }: TableOutcome, texts: Texts): Put {
-  const before = new Map(texts);
+function recordsIn({ graph, list }: Asked, { fresh }: TableOutcome, texts: Changing): Put {
+  const before = texts.now();
   const places = new Map<string, ReturnType<typeof placeOf>>();
   const byFile = new Map<string, { readonly head: string; readonly records: WrittenMap[] }>();
   for (const { values } of fresh) {
@@ -74,21 +74,21 @@ function recordsIn({ graph, list }: Asked, { fresh }: TableOutcome, texts: Texts
     byFile.set(place.file, group);
   }
   for (const [file, { head, records }] of byFile) {
-    const trouble = changed(texts, file, { is: "add", list, records }, head);
+    const trouble = changeText(texts, file, { is: "add", list, records }, head);
     if (trouble) return trouble;
   }
   return { files: [...byFile].map(([file, { records }]) => ({ file, records: records.length })) };
 }
 
 /** A table goes into a file of its own, which `corpus.yaml` then names. */
-function tableIn(asked: Asked, { fresh }: TableOutcome, texts: Texts): Put {
+function tableIn(asked: Asked, { fresh }: TableOutcome, texts: Changing): Put {
   if (fresh.length === 0) return { files: [] };
   const { settings } = asked.graph;
-  const file = freeName(asked.coming.file.path, texts);
+  const file = freeName(asked.coming.file.path, texts.now());
   texts.set(file, tableText(asked, fresh));
   const named = asked.list === "measurements" ? settings.measurementTables : settings.artefactTables;
   const path = [asked.list === "measurements" ? "measurement-tables" : "artefact-tables"];
-  const trouble = changed(texts, settings.file, { is: "setting", path, value: [...named, file] });
+  const trouble = changeText(texts, settings.file, { is: "setting", path, value: [...named, file] });
   return trouble ?? { files: [{ file, records: fresh.length }] };
 }
 
@@ -104,17 +104,4 @@ function freeName(path: string, texts: Texts): string {
     const name = `${own === "" ? "table" : portable(own)}${n === 1 ? "" : `-${n}`}.csv`;
     if (![...texts.keys()].some((one) => one.toLowerCase() === name.toLowerCase())) return name;
   }
-}
-
-function changed(
-  texts: Texts,
-  file: string,
-  change: TextChange,
-  head = "",
-): { readonly problem: Text } | null {
-  const text = texts.get(file) ?? "";
-  const edits = textEdits({ path: file, text }, change);
-  if ("problem" in edits) return edits;
-  texts.set(file, `${texts.has(file) ? "" : head}${edited(text, edits)}`);
-  return null;
 }
