@@ -1,6 +1,6 @@
 import { isUtf8 } from "node:buffer";
 import { lstatSync, readFileSync, readdirSync, realpathSync } from "node:fs";
-import type { Stats } from "node:fs";
+import type { Dirent, Stats } from "node:fs";
 import { join } from "node:path";
 import { inEnglish } from "../base/text/said/english.ts";
 import { say } from "../base/text/said/said.ts";
@@ -39,6 +39,8 @@ const smaller: ReadonlyMap<number, Said> = new Map([
 
 /** The most bytes that are read of a file with this path; null where it can say nothing about a corpus. */
 export function mostBytesOf(path: string): number | null {
+  // Nearly all are.
+  if (path.endsWith(".yaml")) return largestYaml;
   return readable.find(([pattern]) => pattern.test(path))?.[1] ?? null;
 }
 
@@ -137,25 +139,31 @@ function walk(folder: string, below: string, files: SourceFile[], how: Walk): vo
     return;
   }
   if (below !== "" && entries.some((entry) => entry.name === "corpus.yaml")) return;
-  for (const entry of entries) {
-    if (entry.name.startsWith(".") || entry.name === "node_modules") continue;
-    const path = below === "" ? entry.name : `${below}/${entry.name}`;
-    if (entry.isDirectory()) walk(folder, path, files, how);
-    else if (entry.isFile()) {
-      const limit = mostBytesOf(path);
-      if (limit !== null && how.wanted(path)) files.push(fileAt(folder, path, limit, how.earlier));
-    }
+  for (const entry of entries) take(entry, folder, below, files, how);
+}
+
+function take(entry: Dirent, folder: string, below: string, files: SourceFile[], how: Walk): void {
+  const { name } = entry;
+  if (name.startsWith(".") || name === "node_modules") return;
+  const path = below === "" ? name : `${below}/${name}`;
+  if (entry.isDirectory()) walk(folder, path, files, how);
+  else if (entry.isFile()) {
+    const limit = mostBytesOf(path);
+    if (limit !== null && how.wanted(path)) files.push(fileAt(folder, path, limit, how.earlier));
   }
 }
 
-/** One file's text, or what keeps it from being read; its size is looked at first. */
+/** One file as it is known, or as it is read. */
 function fileAt(folder: string, path: string, limit: number, earlier: Earlier = () => null): SourceFile {
   // Put together by hand: there are thousands of files, and nothing in their paths to be made shorter.
   const absolute = `${folder}/${path}`;
   const about = lookAt(absolute);
-  const known = about && earlier(path, about);
-  if (known) return known;
-  if ((about?.size ?? 0) > limit) {
+  return (about && earlier(path, about)) ?? fileRead(path, limit, absolute, about?.size ?? 0);
+}
+
+/** One file's text, or what keeps it from being read; its size is looked at first. */
+function fileRead(path: string, limit: number, absolute: string, size: number): SourceFile {
+  if (size > limit) {
     const [most, other] = [sizeText(limit), smaller.get(limit)];
     const problem = other
       ? say`Unexpected size of more than ${most}, expected ${other}`

@@ -52,19 +52,21 @@ export function keptReading(folder: string, given: Partial<Place> = {}): KeptRea
   const known = new Map(loaded(place).map((one) => [one.file.path, one]));
   const memo: ReadMemo = new Map();
   for (const one of known.values()) remember(one, memo);
+  /** Of the files that are read now. */
   let stamps = new Map<string, Stamp | null>();
   let now: readonly SourceFile[] = [];
   let isKept = false;
   const earlier = (path: string, about: Stats): SourceFile | null => {
     const one = known.get(path);
-    const isKnown = one !== undefined && one.stamp !== null && isAsItWas(one.stamp, about);
-    stamps.set(path, isKnown ? one.stamp : stampOf(about, place.now()));
-    return isKnown ? one.file : null;
+    if (one?.stamp && isAsItWas(one.stamp, about)) return one.file;
+    stamps.set(path, stampOf(about, place.now()));
+    return null;
   };
   const kept = (): readonly PackedFile[] => {
     const manners = mannersIn(memo);
     return now.flatMap((file) => {
-      const stamp = stamps.get(file.path);
+      const one = known.get(file.path);
+      const stamp = one?.file === file ? one.stamp : stamps.get(file.path);
       if (stamp === undefined || file.problem !== undefined) return [];
       const manner = manners.get(file.path);
       return [{ file, stamp, said: manner === undefined ? null : saidOf(file, manner, memo) }];
