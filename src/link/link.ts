@@ -77,11 +77,13 @@ function tied(reading: Reading): Graph {
 
   const parts = partsOf(listIn("artefacts"), findings);
   const authors = authorship(listIn("scholars"));
-  const authorsKnown = new Map<Id, readonly Id[]>();
+  // Works of the same people have the same list of their names.
+  const authorsKnown = new Map<Source["names"], readonly Id[]>();
   const authorsOf = (key: Id): readonly Id[] => {
     const source = sources.get(key);
-    const known = authorsKnown.get(key) ?? (source ? authors(source).scholars : []);
-    authorsKnown.set(key, known);
+    if (!source) return [];
+    const known = authorsKnown.get(source.names) ?? authors(source).scholars;
+    authorsKnown.set(source.names, known);
     return known;
   };
   const isLost = (id: Id): boolean => isInUnread(reading.companions ?? [], id);
@@ -172,6 +174,14 @@ function rivals(
   claims: readonly Linked<"claims">[],
   questions: readonly Linked<"questions">[],
 ): (claim: Id) => readonly Id[] {
+  const lists = new Map([...rivalSets(claims, questions)].map(([claim, others]) => [claim, [...others]]));
+  return (claim) => lists.get(claim) ?? [];
+}
+
+function rivalSets(
+  claims: readonly Linked<"claims">[],
+  questions: readonly Linked<"questions">[],
+): ReadonlyMap<Id, ReadonlySet<Id>> {
   const sets = new Map<Id, Set<Id>>();
   const both = (a: Id, b: Id): void => {
     sets.set(a, (sets.get(a) ?? new Set<Id>()).add(b));
@@ -183,6 +193,5 @@ function rivals(
     if (values.exclusive === false) continue;
     for (const a of values.answers) for (const b of values.answers) if (a !== b) both(a, b);
   }
-  const lists = new Map([...sets].map(([claim, others]) => [claim, [...others]] as const));
-  return (claim) => lists.get(claim) ?? [];
+  return sets;
 }

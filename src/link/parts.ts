@@ -49,8 +49,8 @@ export function partsOf(artefacts: readonly ArtefactRecord[], findings: Finding[
 
 function nearestWhole(id: Id, known: ReadonlyMap<Id, ArtefactRecord>): Id | undefined {
   for (let slash = id.lastIndexOf("/"); slash > 0; slash = id.lastIndexOf("/", slash - 1)) {
-    const whole = id.slice(0, slash);
-    if (known.has(whole)) return whole;
+    const whole = known.get(id.slice(0, slash));
+    if (whole) return whole.id;
   }
   return undefined;
 }

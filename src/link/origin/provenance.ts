@@ -41,6 +41,11 @@ export function provenanceOf(
     return fresh;
   };
 
+  const sharedWhere = (keys: readonly Id[]): readonly Id[] => {
+    const [first] = keys;
+    return first !== undefined && keys.length === 1 ? ofSource(first).sources : keys;
+  };
+
   const yearOf = (keys: readonly Id[]): number | null => {
     const years = keys.flatMap((key) => sources.get(key)?.year ?? []);
     return years.length > 0 ? Math.max(...years) : null;
@@ -61,18 +66,12 @@ export function provenanceOf(
     const unique = [...new Set(keys)];
     const scholars = fields.who ?? fields.by ?? [...new Set(unique.flatMap(authorsOf))];
     const year = unique.length > 0 ? (yearOf(unique) ?? fields.year ?? null) : (fields.year ?? null);
-    return { sources: unique, via: [...new Set(via)], scholars, year };
-  };
-
-  // Others that were said in the same place by the same people share what is kept as well.
-  const alike = new Map<string, Provenance>();
-  const kept = (fresh: Provenance): Provenance => {
-    const { sources: from, via, scholars, year } = fresh;
-    const key = [from.join(" "), via.join(" "), scholars.join(" "), year].join("\n");
-    const had = alike.get(key);
-    if (had) return had;
-    alike.set(key, fresh);
-    return fresh;
+    return {
+      sources: sharedWhere(unique),
+      via: via.length === 0 ? nothing : [...new Set(via)],
+      scholars,
+      year,
+    };
   };
 
   const keyBehind = (key: Id): Id => {
@@ -102,7 +101,7 @@ export function provenanceOf(
     if (had) return had;
     // Set first, so that passages that cite one another end somewhere.
     known.set(id, none);
-    const result = kept(found(record));
+    const result = found(record);
     known.set(id, result);
     return result;
   };
