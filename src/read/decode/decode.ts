@@ -4,9 +4,8 @@ import type { QuantityContext } from "../../base/quantity/quantity-text.ts";
 import { coded, count, row, say } from "../../base/text/said/said.ts";
 import type { Said, Text } from "../../base/text/said/said.ts";
 import type { Field, Fields } from "../grammar/field.ts";
-import { bare } from "./bare.ts";
 import { collector } from "./collector.ts";
-import { fieldedFrom } from "./fielded.ts";
+import { bareFields } from "./fielded.ts";
 import { likenessIn, nearOrAny, requiredIn, shapeWords } from "./named.ts";
 import { choiceOf, leavesIn } from "./leaf.ts";
 import { listOfOne } from "./met.ts";
@@ -28,9 +27,6 @@ export interface Decoder {
   /** How often anything was told. */
   readonly told: () => number;
 }
-
-/** What records say inherits from nothing. */
-const valuesOf = fieldedFrom(bare);
 
 /** What else a map may hold, and what decides that it is no loss to lose an entry. */
 interface Open {
@@ -152,7 +148,8 @@ export function decoderFor(
       if (entry.is === "text" && field.short) return map(standingFor(entry, field.short), field.fields);
       return wrong(entry, say`a map with ${row(Object.keys(field.fields), "comma")}`);
     });
-    return good.filter((value) => value !== null);
+    // What is filtered has room for seventeen.
+    return good.filter((value) => value !== null).slice();
   };
 
   const namedOf = (field: Field & { type: "named" }, node: Node): ReadonlyMap<string, unknown> | null => {
@@ -275,7 +272,7 @@ export function decoderFor(
       const those = row(missing.map(coded), "comma");
       tell(say`Missing ${those}, expected in every such record`, ...beginning(node));
     }
-    return whole && missing.length === 0 ? valuesOf(names, values) : null;
+    return whole && missing.length === 0 ? bareFields(names, values) : null;
   };
 
   return {

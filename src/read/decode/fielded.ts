@@ -1,3 +1,5 @@
+import { bare } from "./bare.ts";
+
 /** Makes an object of fields by their names; a name that stands twice has the last value. */
 export type Fielding = (names: readonly string[], values: readonly unknown[]) => Record<string, unknown>;
 
@@ -20,6 +22,9 @@ function makerOf(origin: object): new () => Record<string, unknown> {
   Fielded.prototype = origin;
   return Fielded as unknown as new () => Record<string, unknown>;
 }
+
+/** What records say inherits from nothing. */
+export const bareFields: Fielding = fieldedFrom(bare);
 
 /** Plain objects of fields; `__proto__` is no name of one. */
 export const fielded: Fielding = fieldedFrom(Object.prototype);

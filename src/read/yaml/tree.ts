@@ -1,4 +1,5 @@
 import { apart } from "../../base/text/apart.ts";
+import { bareFields } from "../decode/fielded.ts";
 
 /** A YAML value as text with places: scalars keep what was written, whatever they look like. */
 export type Node = TextNode | ListNode | MapNode;
@@ -68,11 +69,11 @@ function into(node: Node, step: Step): Node | null {
 export function plainOf(node: Node): unknown {
   if (node.is === "text") return apart(node.text);
   if (node.is === "list") return node.items.map(plainOf);
-  const object = Object.create(null) as Record<string, unknown>;
-  for (const entry of node.entries) {
-    if (!isEmpty(entry.value)) object[entry.key] = plainOf(entry.value);
-  }
-  return object;
+  const said = node.entries.filter(({ value }) => !isEmpty(value));
+  return bareFields(
+    said.map(({ key }) => key),
+    said.map(({ value }) => plainOf(value)),
+  );
 }
 
 /** Tells a value that was left empty (`key:` and nothing after it). */
