@@ -2,8 +2,10 @@ import type { Id } from "../../../base/finding.ts";
 import { gathered } from "../../../base/lists/gathered.ts";
 import type { Derived } from "../../../derive/derived/derived.ts";
 import type { Graph } from "../../../link/graph.ts";
+import type { ListName } from "../../../read/grammar/field.ts";
 import { argumentsIn } from "../../argument.ts";
 import { compile } from "../../compile.ts";
+import type { Compiled } from "../../compile.ts";
 import type { Judged } from "../judged.ts";
 import { among } from "../reach/among.ts";
 import type { Loss } from "../reach/origins.ts";
@@ -28,7 +30,7 @@ export function programsBelow(
   losses: readonly Loss[],
 ): Programs {
   const { testimony } = graph.settings;
-  const near = narrowed(graph, cone);
+  const near = narrowed(graph, cone, judgement.compiled);
   const takenBy = takers(losses);
   const derivations = near
     .list("derivations")
@@ -76,11 +78,11 @@ function states(): (derived: Derived | undefined) => number {
 }
 
 /** The same graph with only what bears on a claim in its lists. */
-function narrowed(graph: Graph, cone: ReadonlySet<Id>): Graph {
-  const lists = new Map<string, readonly { readonly id: Id }[]>();
+function narrowed(graph: Graph, cone: ReadonlySet<Id>, compiled: Compiled): Graph {
+  const lists = new Map<ListName, readonly { readonly id: Id }[]>();
   const idsIn = gathered([...cone], (id) => [graph.records.get(id)?.list ?? ""]);
-  const list = ((name) => {
-    const kept = lists.get(name) ?? among(graph.list(name), idsIn(name));
+  const list = ((name: ListName) => {
+    const kept = lists.get(name) ?? among(name, idsIn(name), graph, compiled);
     lists.set(name, kept);
     return kept;
   }) as Graph["list"];

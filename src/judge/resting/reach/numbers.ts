@@ -35,7 +35,7 @@ export interface Feeding {
 }
 
 /** The numbers of what is judged, under any losses besides those of its lens. */
-export function numbersOf({ graph, plugins, memo, lens, derivations }: Judged): Numbers {
+export function numbersOf({ graph, plugins, memo, lens, derivations, judgement }: Judged): Numbers {
   const inputs = inputsIn(graph);
   const fed = new Map<Id, Feeding>();
   const found = new Map<string, Derived | undefined>();
@@ -120,7 +120,7 @@ export function numbersOf({ graph, plugins, memo, lens, derivations }: Judged): 
     const had = narrowed.get(derivation);
     if (had) return had;
     const { records, measured } = feeding(derivation);
-    const kept = among(graph.list("measurements"), records);
+    const kept = among("measurements", records, graph, judgement.compiled);
     const list = ((name) => (name === "measurements" ? kept : graph.list(name))) as Graph["list"];
     const made = measured ? { ...graph, list } : graph;
     narrowed.set(derivation, made);
