@@ -1,4 +1,5 @@
 import { useEffect, useId, useLayoutEffect, useRef, useState } from "react";
+import { flushSync } from "react-dom";
 import type { KeyboardEvent } from "react";
 import type { Help } from "../../../../../show/desk/forms/layout.ts";
 import type { Choice, Choices } from "../../../../../show/desk/forms/offered/choices.ts";
@@ -187,7 +188,8 @@ function useChoices(
     const given = { from: JSON.parse(asking) as Help, text, most };
     void askModel("choose", given).then((told) => {
       if (stale) return;
-      setFound({ of: text, told });
+      // At once: an Enter in between would wait for an answer that is there.
+      flushSync(() => setFound({ of: text, told }));
       if (told) telling.current(told);
     });
     return () => {
