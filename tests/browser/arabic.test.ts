@@ -55,8 +55,8 @@ for (const width of [1280, 390])
   halves.forEach((half, nth) => {
     walk(`runs from right to left and fits, ${width} px wide, half ${nth + 1} of the rooms`, async (page) => {
       const look = async (): Promise<void> => {
-        expect(await page.locator("html").getAttribute("lang")).toBe("ar");
-        expect(await page.locator("html").getAttribute("dir")).toBe("rtl");
+        await expect.poll(() => page.locator("html").getAttribute("lang")).toBe("ar");
+        await expect.poll(() => page.locator("html").getAttribute("dir")).toBe("rtl");
         await expect.poll(() => page.locator("nav a").first().innerText()).toBe("المسائل");
         expect(await across(page, "header.side")).toBeGreaterThan(await across(page, "main"));
         await page.setViewportSize({ width, height: 800 });
@@ -165,6 +165,6 @@ walk("a language is chosen at its own name, and the place and the choice are kep
     await expect.poll(() => page.locator("html").getAttribute("lang")).toBe("en");
     await page.getByRole("heading", { level: 1, name: "Scholars" }).waitFor();
     expect(new URL(page.url()).pathname).toBe("/scholars");
-    expect(await page.locator("html").getAttribute("dir")).toBe("ltr");
+    await expect.poll(() => page.locator("html").getAttribute("dir")).toBe("ltr");
   });
 });

@@ -118,7 +118,7 @@ walk("argues on the map by keys and by hand, and keeps a question from the floor
     await visit(page, "/");
     await expect.poll(() => page.locator(".floor-list").allInnerTexts()).toHaveLength(2);
     await page.getByRole("button", { name: "Take in hand: 1 premise: It stood open" }).click();
-    expect(await focused(page)).toContain("Argument in hand");
+    await expect.poll(() => focused(page)).toContain("Argument in hand");
     await page.keyboard.press("Escape");
     await page.getByRole("button", { name: "Work in as a note on it: Was it burnt?" }).click();
     await expect.poll(() => JSON.stringify(file("ring.yaml"))).toContain("Was it burnt?");

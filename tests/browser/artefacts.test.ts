@@ -43,15 +43,17 @@ walk("goes from the things to a drawing, saves it, and back, by keys alone", asy
   await through(page, corpus, async () => {
     await tabTo(page, "Artefacts");
     await page.keyboard.press("Enter");
-    await page.getByRole("heading", { name: "Artefacts" }).waitFor();
+    await page.getByRole("heading", { name: "Artefacts", level: 1 }).waitFor();
     await tabTo(page, "Draw The inner ring");
     await page.keyboard.press("Tab");
     await page.keyboard.press("Enter");
-    await page.getByRole("heading", { name: "The inner ring", exact: true }).waitFor();
+    await page.getByRole("heading", { name: "The inner ring", exact: true, level: 1 }).waitFor();
     await drawing(page).waitFor();
-    expect(await drawing(page).getAttribute("role")).toBe("img");
-    expect(await drawing(page).locator("title").first().textContent()).toContain("The inner ring");
-    expect(await drawing(page).locator("desc").textContent()).toContain("depth 0.9 m, broken there");
+    await expect.poll(() => drawing(page).getAttribute("role")).toBe("img");
+    await expect.poll(() => drawing(page).locator("title").first().textContent()).toContain("The inner ring");
+    await expect
+      .poll(() => drawing(page).locator("desc").textContent())
+      .toContain("depth 0.9 m, broken there");
 
     // 7.6 m at 1:50 are 152 mm on paper; a CSS inch is 96 px.
     const across = await drawing(page)
@@ -81,7 +83,7 @@ walk("marks two things and draws them at one scale, by keys alone", async (page)
   await through(page, corpus, async () => {
     await tabTo(page, "Artefacts");
     await page.keyboard.press("Enter");
-    await page.getByRole("heading", { name: "Artefacts" }).waitFor();
+    await page.getByRole("heading", { name: "Artefacts", level: 1 }).waitFor();
     await tabTo(page, "Draw The inner ring");
     await page.keyboard.press("Space");
     await tabTo(page, "Draw The outer ring");
@@ -111,14 +113,17 @@ walk("shows readings in conflict, and nothing hangs over at 390 px", async (page
     await page.setViewportSize({ width: 390, height: 800 });
     await visit(page, "/artefact/outer");
     await page.locator("table.dimensions").waitFor();
-    expect(await page.locator("tr.clashing").count()).toBe(2);
-    expect(await page.locator(".clash").textContent()).toMatch(/differ by 3\.1 m, \d\.\d times/);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(
-      0,
-    );
-    const least = await drawing(page)
-      .locator("text")
-      .evaluateAll((all) => Math.min(...all.map((one) => one.getBoundingClientRect().height)));
-    expect(least).toBeGreaterThanOrEqual(11);
+    await expect.poll(() => page.locator("tr.clashing").count()).toBe(2);
+    await expect.poll(() => page.locator(".clash").textContent()).toMatch(/differ by 3\.1 m, \d\.\d times/);
+    await expect
+      .poll(() => page.evaluate(() => document.documentElement.scrollWidth - innerWidth))
+      .toBeLessThanOrEqual(0);
+    await expect
+      .poll(() =>
+        drawing(page)
+          .locator("text")
+          .evaluateAll((all) => Math.min(...all.map((one) => one.getBoundingClientRect().height))),
+      )
+      .toBeGreaterThanOrEqual(11);
   });
 });

@@ -73,12 +73,14 @@ describe.runIf(hasGit())("beside a repository", () => {
         edit(folder, "ring.yaml", "carried a roof.", "carried a roof of turf.");
         edit(folder, "people.yaml", "name: The garden", "name: The walled garden");
         await change(page, "The ring carried a roof of turf").waitFor();
-        expect(await change(page, "roof of turf").textContent()).toContain("wasThe ring carried a roof.");
+        await expect
+          .poll(() => change(page, "roof of turf").textContent())
+          .toContain("wasThe ring carried a roof.");
         expect(await page.locator("main").textContent()).not.toContain("garden");
 
         edit(folder, "ring.yaml", "  - { id: deep-so-roofed, because: deep, therefore: roofed }\n", "  []\n");
         await page.getByText("Standings that changed").waitFor();
-        expect(await change(page, "was stands, is unsupported").count()).toBe(1);
+        await expect.poll(() => change(page, "was stands, is unsupported").count()).toBe(1);
         await page.getByRole("heading", { name: "Taken out 1" }).waitFor();
         expect(await complaintsOf(page)).toEqual([]);
 
@@ -122,7 +124,7 @@ describe.runIf(hasGit())("beside a repository", () => {
       expect(await page.locator("main").textContent()).not.toContain("garden");
       expect(await complaintsOf(page)).toEqual([]);
       await page.setViewportSize({ width: 390, height: 800 });
-      expect(await overflow(page)).toBe(0);
+      await expect.poll(() => overflow(page)).toBe(0);
       await page.setViewportSize({ width: 1280, height: 800 });
 
       const count = await page.locator(".versions > li").count();
@@ -218,7 +220,7 @@ walk("goes back in the steps that were made, to before what another program did"
       .waitFor();
     await page.keyboard.press("Control+z");
     await expect.poll(text).toContain("hardly in the chalk");
-    expect(await overflow(page)).toBe(0);
+    await expect.poll(() => overflow(page)).toBe(0);
   });
 });
 

@@ -21,13 +21,14 @@ function textsIn(folder: string): Readonly<Record<string, string>> {
   return Object.fromEntries(files.map((name) => [name, readFileSync(join(folder, name), "utf8")]));
 }
 
-/** Presses a key of the desk so many times, each once the step before is on disk; the texts after each. */
+/** Presses a key of the desk so many times, each once the step before is on disk, all of it; the texts after each. */
 async function steps(page: Page, folder: string, key: string, n: number) {
   const seen = [textsIn(folder)];
   for (let step = 0; step < n; step++) {
-    const before = seen.at(-1);
+    const answered = page.waitForResponse(/\/corpus\/(?:undo|redo)/);
     await page.keyboard.press(key);
-    await expect.poll(() => textsIn(folder)).not.toEqual(before);
+    await answered;
+    expect(textsIn(folder)).not.toEqual(seen.at(-1));
     seen.push(textsIn(folder));
   }
   return seen;
@@ -50,7 +51,9 @@ walk(
       await page.keyboard.press("Control+A");
       await page.keyboard.insertText("The inner ring carried a roof of thatch.");
       await save(page);
-      await page.getByRole("heading", { name: "The inner ring carried a roof of thatch." }).waitFor();
+      await page
+        .getByRole("heading", { name: "The inner ring carried a roof of thatch.", level: 1 })
+        .waitFor();
 
       await rename(page, "roofed");
       await page.waitForURL(/record\/roofed$/);

@@ -14,8 +14,6 @@ import { measurePicture } from "./picture-walk.ts";
 import { copyOf, focused, frames, tabTo, through } from "./through.ts";
 
 const question = "Was the inner ring a roofed house or an open ring?";
-/** The corpus is read, and its numbers are computed, in the meantime. */
-const patient = { timeout: 30_000 };
 
 /** Where something on the page lies once it lies still; a screenshot, which would tell it too, has Firefox's page styled by Playwright. */
 async function restingPlace(
@@ -35,18 +33,18 @@ walkInFirefox(
   async (page) => {
     await through(page, copyOf("demo-corpus"), async ({ folder }) => {
       const heading = (name: string): Promise<void> =>
-        page.getByRole("heading", { name, level: 1 }).waitFor(patient);
+        page.getByRole("heading", { name, level: 1 }).waitFor();
       await tabTo(page, question);
       await page.keyboard.press("Enter");
       await heading(question);
       await tabTo(page, "slider");
       await page.keyboard.press("ArrowLeft");
-      await expect.poll(() => shown(page).get("as-of"), patient).not.toBeNull();
+      await expect.poll(() => shown(page).get("as-of")).not.toBeNull();
       await page.keyboard.press("ArrowRight");
-      await expect.poll(() => shown(page).get("as-of"), patient).toBeNull();
+      await expect.poll(() => shown(page).get("as-of")).toBeNull();
 
       await page.keyboard.press("2");
-      await widget(page).waitFor(patient);
+      await widget(page).waitFor();
       await page.keyboard.press("m");
       await expect.poll(() => focused(page)).toContain("application");
       expect(await press(page, "ArrowDown")).toMatch(/^Answer: /);
@@ -60,30 +58,30 @@ walkInFirefox(
       const panel = await restingPlace(page, ".map-panel");
       await page.keyboard.press("Escape");
       await page.mouse.dblclick(panel.x + 40, panel.y + 24);
-      await expect.poll(() => new URL(page.url()).pathname, patient).toMatch(/^\/record\//);
+      await expect.poll(() => new URL(page.url()).pathname).toMatch(/^\/record\//);
       await page.goBack();
-      await expect.poll(() => focused(page), patient).toContain("application");
+      await expect.poll(() => focused(page)).toContain("application");
       if (!(await said(page)).startsWith("Answer: ")) await press(page, "ArrowDown");
 
       for (let step = 0; step < 12 && !(await said(page)).startsWith("Thing: "); step++)
         await press(page, "ArrowDown");
       await page.keyboard.press("Enter");
-      await expect.poll(() => page.title(), patient).toMatch(/^inner ring · Record sheet/);
+      await expect.poll(() => page.title()).toMatch(/^inner ring · Record sheet/);
       await page.goBack();
-      await expect.poll(() => focused(page), patient).toContain("application");
+      await expect.poll(() => focused(page)).toContain("application");
 
       await page.keyboard.press("/");
       await page.keyboard.type("forty walkers");
       await page.keyboard.press("Enter");
-      await page.locator('a.hit[href="/record/forty-paces"]').waitFor(patient);
+      await page.locator('a.hit[href="/record/forty-paces"]').waitFor();
       await tabTo(page, /of forty walkers/);
       await page.keyboard.press("Enter");
-      await page.locator("article.sheet").waitFor(patient);
+      await page.locator("article.sheet").waitFor();
 
       const file = join(folder, "readings", "vane-1968.yaml");
       const before = readFileSync(file, "utf8");
       await page.keyboard.press("c");
-      await page.locator("form.form").waitFor(patient);
+      await page.locator("form.form").waitFor();
       await toField(page, "value");
       await page.keyboard.press("Control+A");
       await page.keyboard.type("0.62 to 0.90 m");
@@ -91,7 +89,7 @@ walkInFirefox(
       expect(readFileSync(file, "utf8")).toBe(before.replace("0.62–0.88 m", "0.62 to 0.90 m"));
       await page.keyboard.press("Control+z");
       await expect.poll(() => readFileSync(file, "utf8")).toBe(before);
-      expect(await overflow(page)).toBeLessThanOrEqual(0);
+      await expect.poll(() => overflow(page)).toBeLessThanOrEqual(0);
     });
   },
 );
@@ -112,15 +110,15 @@ walkInFirefox(
       const mark = open.locator(".why .m b").first();
       await open.locator(`a[href="#r-one-set"]`).first().press("Enter");
       await expect.poll(() => open.getAttribute("id")).toBe("r-one-set");
-      expect(await mark.textContent()).toBe("open");
+      await expect.poll(() => mark.textContent()).toBe("open");
       await page.getByLabel("Year", { exact: true }).selectOption("1900");
-      expect(await mark.textContent()).toBe("stands");
+      await expect.poll(() => mark.textContent()).toBe("stands");
       for (let step = 0; step < 2; step++)
         await page.getByRole("button", { name: "Later year" }).press("Enter");
       await expect.poll(() => page.locator("#notice").textContent()).toContain("As of 1990.");
       await page.getByLabel("Search").fill("ην δυο");
       await page.locator(`#found a[href="#r-two-sets"]`).waitFor();
-      expect(await overflow(page)).toBeLessThanOrEqual(0);
+      await expect.poll(() => overflow(page)).toBeLessThanOrEqual(0);
       expect(await page.evaluate(() => Object.hasOwn(window, "hostile"))).toBe(false);
       expect(trouble).toEqual([]);
     } finally {

@@ -1,5 +1,5 @@
 import { firefox } from "playwright-core";
-import { walksIn } from "./walking.ts";
+import { patience, walksIn } from "./walking.ts";
 
 interface Message {
   readonly id: number;
@@ -61,5 +61,10 @@ const quiet = {
 /** A walk in an unchanged Firefox. */
 export const walkInFirefox = walksIn("firefox", (path) => {
   teach();
-  return firefox.launch({ channel: "moz-firefox", executablePath: path, firefoxUserPrefs: quiet });
+  return firefox.launch({
+    channel: "moz-firefox",
+    executablePath: path,
+    firefoxUserPrefs: quiet,
+    timeout: patience,
+  });
 });

@@ -1,14 +1,12 @@
 import type { Page } from "playwright-core";
 import { expect } from "vitest";
-import { tabTo } from "./through.ts";
+import { pressUntil, tabTo } from "./through.ts";
 
 /** Presses Tab until a field of the form has the focus. */
 export async function toField(page: Page, field: string, key: "Tab" | "Shift+Tab" = "Tab"): Promise<void> {
-  for (let step = 0; step < 160; step++) {
-    if ((await page.evaluate(() => document.activeElement?.id)) === `at-${field}`) return;
-    await page.keyboard.press(key);
-  }
-  throw new Error(`The keyboard does not reach the field ${field}`);
+  const isThere = async (): Promise<boolean> =>
+    (await page.evaluate(() => document.activeElement?.id)) === `at-${field}`;
+  if (!(await isThere())) await pressUntil(page, key, isThere, field);
 }
 
 /** Types into a field. */
@@ -23,13 +21,25 @@ export async function choose(page: Page, field: string, text: string): Promise<v
   await page.keyboard.type(text);
   await page.locator("[role=option][aria-selected=true]").waitFor();
   await page.keyboard.press("Enter");
-  await page.locator("[role=option]").waitFor({ state: "detached" });
+  await expect.poll(() => page.locator("[role=option]").count()).toBe(0);
 }
 
 /** Chooses one of the words of a field by typing it. */
 export async function pick(page: Page, field: string, word: string): Promise<void> {
   await toField(page, field);
-  await page.keyboard.type(word);
+  await pickByTyping(page, word);
+}
+
+/** Types what a choice begins with where a list of them has the focus: anew, a while after, where a pause parted the letters. */
+export async function pickByTyping(page: Page, words: string): Promise<void> {
+  const picked = async (): Promise<string> => {
+    await page.keyboard.type(words);
+    return page.evaluate(() => {
+      const one = document.activeElement;
+      return one instanceof HTMLSelectElement ? (one.selectedOptions[0]?.label ?? "") : "";
+    });
+  };
+  await expect.poll(picked, { interval: 1500 }).toMatch(new RegExp(`^${words}`, "i"));
 }
 
 /** Opens the form of a new record from the page of records, by the list of what can be done. */

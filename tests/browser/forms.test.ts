@@ -9,7 +9,7 @@ import { listNames } from "../../src/read/grammar/kinds.ts";
 import { walk } from "./chromium.ts";
 import { empty, made } from "./forms-filled.ts";
 import { fill, newRecord, rename, save, toField } from "./forms-keys.ts";
-import { filesOf, tabTo, through, visit } from "./through.ts";
+import { filesOf, keptAtDesk, tabTo, through, visit } from "./through.ts";
 
 walk("makes one record of each kind in an empty corpus, by keys alone", async (page) => {
   await through(page, empty, async ({ folder }) => {
@@ -52,7 +52,7 @@ walk("changes one value of a record, and one line of its file", async (page) => 
     await page.keyboard.press("Control+A");
     await page.keyboard.insertText("The ring was roofed: with thatch.");
     await save(page);
-    await page.getByRole("heading", { name: "The ring was roofed: with thatch." }).waitFor();
+    await page.getByRole("heading", { name: "The ring was roofed: with thatch.", level: 1 }).waitFor();
     expect(textOf(folder)).toBe(
       before.replace("text: The ring carried a roof.", `text: "The ring was roofed: with thatch."`),
     );
@@ -70,7 +70,7 @@ walk("refuses what is not right yet, takes the focus there, and mends it by one 
     await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe("at-value");
     await page.keyboard.insertText("18,2 cm");
     await page.getByText("Unexpected number “18,2”").waitFor();
-    expect(await page.locator("#at-value").getAttribute("aria-invalid")).toBe("true");
+    await expect.poll(() => page.locator("#at-value").getAttribute("aria-invalid")).toBe("true");
     await page.keyboard.press("Tab");
     await page.keyboard.press("Enter");
     await expect.poll(() => page.locator("#at-value").inputValue()).toBe("18.2 cm");
@@ -80,6 +80,7 @@ walk("refuses what is not right yet, takes the focus there, and mends it by one 
     // Half filled, and still there after the page was loaded again and in another tab.
     await page.reload();
     await expect.poll(() => page.locator("#at-value").inputValue()).toBe("18.2 cm");
+    await expect.poll(() => keptAtDesk(folder)).toContain("18.2 cm");
     await page.evaluate(() => sessionStorage.removeItem("variorum form /new/measurements?of=ring-a"));
     await page.reload();
     await expect.poll(() => page.locator("#at-value").inputValue()).toBe("18.2 cm");
@@ -111,16 +112,16 @@ walk("meets somebody else's change, and writes nothing over it unseen", async (p
     await page.keyboard.press("Control+Enter");
     await page.getByRole("heading", { name: "Somebody else changed it meanwhile" }).waitFor();
     expect(textOf(folder)).toBe(theirs);
-    expect(await page.locator(".differs").first().textContent()).toMatch(
-      /The ring carried a roof\..*Theirs\..*Mine\./,
-    );
+    await expect
+      .poll(() => page.locator(".differs").first().textContent())
+      .toMatch(/The ring carried a roof\..*Theirs\..*Mine\./);
     await tabTo(page, "Write mine: text");
     await page.keyboard.press("Enter");
     await tabTo(page, "Keep theirs: note");
     await page.keyboard.press("Enter");
     await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toBe("Save");
     await page.keyboard.press("Enter");
-    await page.getByRole("heading", { name: "Mine." }).waitFor();
+    await page.getByRole("heading", { name: "Mine.", level: 1 }).waitFor();
     expect(textOf(folder)).toBe(theirs.replace("Theirs.", "Mine."));
   });
 });

@@ -6,20 +6,20 @@ import { bowls } from "../laws/recording/grid-cases.ts";
 import { complaintsOf, overflow } from "./axe.ts";
 import { walk } from "./chromium.ts";
 import { paste } from "./forms-keys.ts";
-import { filesOf, tabTo, through, visit } from "./through.ts";
+import { filesOf, pressUntil, tabTo, through, visit } from "./through.ts";
 
 const fill = filesOf(Object.fromEntries(bowls.map(({ path, text }) => [path, text])));
 
 const told = (page: Page): Promise<string> => page.locator(".row-told").innerText();
 
 /** Presses Tab until a cell of the grid has the focus. */
-async function tabIntoGrid(page: Page): Promise<void> {
-  for (let step = 0; step < 40; step++) {
-    await page.keyboard.press("Tab");
-    if (await page.evaluate(() => document.activeElement?.closest("[role=grid]") !== null)) return;
-  }
-  throw new Error("The keyboard does not reach the grid");
-}
+const tabIntoGrid = (page: Page): Promise<void> =>
+  pressUntil(
+    page,
+    "Tab",
+    () => page.evaluate(() => document.activeElement?.closest("[role=grid]") instanceof Element),
+    "the grid",
+  );
 
 walk("records measurements by keys alone, and twenty from a spreadsheet, as one step", async (page) => {
   await through(page, fill, async ({ folder }) => {
@@ -47,7 +47,7 @@ walk("records measurements by keys alone, and twenty from a spreadsheet, as one 
     await expect.poll(() => told(page)).toContain("Write 19.4 cm");
     await page.keyboard.press("F8");
     await expect.poll(() => told(page)).toMatch(/Differs from 18\.2 cm \(Hale 1990\) by/);
-    expect(await told(page)).toMatch(/It would enter The rims/);
+    await expect.poll(() => told(page)).toMatch(/It would enter The rims/);
     expect(await complaintsOf(page)).toEqual([]);
 
     await page.keyboard.press("ArrowDown");
@@ -79,7 +79,7 @@ walk("records measurements by keys alone, and twenty from a spreadsheet, as one 
     await page.reload();
     await expect.poll(() => page.locator(".entry-grid tr.bad").innerText()).toContain("SR-170");
     await page.setViewportSize({ width: 390, height: 800 });
-    expect(await overflow(page)).toBeLessThanOrEqual(0);
+    await expect.poll(() => overflow(page)).toBeLessThanOrEqual(0);
     expect(await page.locator("main").innerText()).not.toMatch(/umbra|seal/i);
   });
 });

@@ -6,7 +6,7 @@ import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect } from "vitest";
 import { declaredBy, runGuest } from "../../src/host/guest/guest.ts";
 import { engine, evaluatedWith, filesWith, guestOf, guestText } from "../laws/numbers/guest-corpus.ts";
-import { complaintsOf } from "./axe.ts";
+import { complaintsOf, overflow } from "./axe.ts";
 import { walk } from "./chromium.ts";
 import { filesOf, tabTo, through, visit } from "./through.ts";
 import type { Fill } from "./through.ts";
@@ -35,15 +35,14 @@ walk(
     const text = guestText();
     await through(page, corpus(text), async ({ at }) => {
       await visit(page, "/numbers");
-      expect(await page.locator(".number-group").textContent()).toContain("not allowed to run");
+      await expect.poll(() => page.locator(".number-group").textContent()).toContain("not allowed to run");
       await visit(page, "/number/how-wide");
-      expect(await lead(page)).toContain("Not allowed to run");
-      expect(await page.locator(".allow .hash").textContent()).toBe(guestOf(text).hash);
-      expect(await page.locator(".allow textarea").inputValue()).toContain("export default {");
+      await expect.poll(() => lead(page)).toContain("Not allowed to run");
+      await expect.poll(() => page.locator(".allow .hash").textContent()).toBe(guestOf(text).hash);
+      await expect.poll(() => page.locator(".allow textarea").inputValue()).toContain("export default {");
       for (const width of [1280, 390]) {
         await page.setViewportSize({ width, height: 800 });
-        const over = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
-        expect(over, `${width} px`).toBeLessThanOrEqual(0);
+        await expect.poll(() => overflow(page), { message: `${width} px` }).toBeLessThanOrEqual(0);
       }
       expect(await complaintsOf(page)).toEqual([]);
 
@@ -70,11 +69,11 @@ walk(
 
       await tabTo(page, "Allow this plug-in");
       await page.keyboard.press("Enter");
-      await expect.poll(() => lead(page), { timeout: 20_000 }).toBe("The widest is The barn with 7.5 m.");
-      await expect.poll(() => page.locator(".plate svg[role=img]").count(), { timeout: 20_000 }).toBe(1);
-      expect(await page.locator(".bearing").textContent()).toContain("supports");
-      expect(await page.locator(".allow").count()).toBe(0);
-      expect(await page.locator(".method .hash").textContent()).toContain(hash);
+      await expect.poll(() => lead(page)).toBe("The widest is The barn with 7.5 m.");
+      await expect.poll(() => page.locator(".plate svg[role=img]").count()).toBe(1);
+      await expect.poll(() => page.locator(".bearing").textContent()).toContain("supports");
+      await expect.poll(() => page.locator(".allow").count()).toBe(0);
+      await expect.poll(() => page.locator(".method .hash").textContent()).toContain(hash);
       await visit(page, "/record/wide");
       await expect.poll(() => page.locator("main").textContent()).toContain("stands");
     });
@@ -114,13 +113,13 @@ walk("a plug-in that never ends leaves the app at work, and is told of", async (
     await visit(page, "/number/how-wide");
     await page.getByRole("button", { name: "Allow this plug-in" }).click();
     await expect.poll(() => lead(page)).toContain("still being computed");
-    const begun = Date.now();
+    // None of these pages waits for it.
     await visit(page, "/outline");
     await visit(page, "/findings");
-    expect(Date.now() - begun).toBeLessThan(5_000);
     await visit(page, "/number/how-wide");
-    await expect.poll(() => lead(page), { timeout: 30_000 }).toContain("it was stopped after 10 s");
+    expect(await lead(page)).toContain("still being computed");
+    await expect.poll(() => lead(page)).toContain("it was stopped after 10 s");
     await visit(page, "/findings");
-    expect(await page.locator("main").textContent()).toContain("it was stopped after 10 s");
+    await expect.poll(() => page.locator("main").textContent()).toContain("it was stopped after 10 s");
   });
 });

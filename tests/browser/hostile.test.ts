@@ -12,6 +12,7 @@ import { toldIn } from "../outputs/page-corpus.ts";
 import { walk } from "./chromium.ts";
 import { smallPdf } from "./small-pdf.ts";
 import { filesOf, through } from "./through.ts";
+import { patience } from "./walking.ts";
 
 const script = (text: string): string => `<< /S /JavaScript /JS (${text.replace(/[\\()]/g, "\\$&")}) >>`;
 
@@ -62,18 +63,21 @@ const look = (): Seen => {
 
 /** Goes to a page of the app, and waits until it is shown. */
 const go = (page: Page, path: string): Promise<void> =>
-  page.evaluate(async (to) => {
-    history.pushState(null, "", to);
-    const bare = location.pathname;
-    const isThere = (): boolean => {
-      const main = document.querySelector<HTMLElement>("main");
-      const shown = main?.dataset["shown"];
-      return (shown === bare || shown === decodeURI(bare)) && main?.querySelector("h1") instanceof Element;
-    };
-    const until = performance.now() + 20_000;
-    while (!isThere() && performance.now() < until) await new Promise(requestAnimationFrame);
-    if (!isThere()) throw new Error(`${to} is not shown`);
-  }, path);
+  page.evaluate(
+    async ([to, patience]) => {
+      history.pushState(null, "", to);
+      const until = performance.now() + patience;
+      const bare = location.pathname;
+      const isThere = (): boolean => {
+        const main = document.querySelector<HTMLElement>("main");
+        const shown = main?.dataset["shown"];
+        return (shown === bare || shown === decodeURI(bare)) && main?.querySelector("h1") instanceof Element;
+      };
+      while (!isThere() && performance.now() < until) await new Promise(requestAnimationFrame);
+      if (!isThere()) throw new Error(`${to} is not shown`);
+    },
+    [path, patience] as const,
+  );
 
 /** Which of many alike pages are gone to: those of records, and two of what is looked at in several ways. */
 function chosen(link: string, gone: Map<string, number>): boolean {

@@ -3,17 +3,15 @@ import { expect } from "vitest";
 import { numberWords } from "../../src/app/words/shown/numbers.ts";
 import { scholarWords } from "../../src/app/words/shown/scholars.ts";
 import { walk } from "./chromium.ts";
-import { places, press, said, shown, widget } from "./map-walk.ts";
+import { places, press, said, shown, widget, yearsFollowed } from "./map-walk.ts";
 import { atRest, copyOf, focused, frames, tabTo, through, visit } from "./through.ts";
 
 const demo = copyOf("demo-corpus");
 const question = "Was the inner ring a roofed house or an open ring?";
 const corpus = "The post-rings of Merrow Down";
-/** The corpus is read, and its numbers are computed, in the meantime. */
-const patient = { timeout: 20_000 };
 
 const titled = (page: Page, ...parts: readonly string[]): Promise<void> =>
-  expect.poll(() => page.title(), patient).toBe([...parts, corpus].join(" · "));
+  expect.poll(() => page.title()).toBe([...parts, corpus].join(" · "));
 const overflow = (page: Page): Promise<number> =>
   page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
 const inSight = (one: Locator): Promise<boolean> =>
@@ -60,8 +58,10 @@ walk("goes from the question over the map to a thing's drawing and back, by keys
     await titled(page, "Ring A, the inner ring", "Artefacts");
     await toHeading(page, "Drawn to scale");
     const drawing = page.locator("figure.drawing > svg");
-    expect(await drawing.getAttribute("role")).toBe("img");
-    expect(await drawing.evaluate((one) => one.getBoundingClientRect().top < window.innerHeight)).toBe(true);
+    await expect.poll(() => drawing.getAttribute("role")).toBe("img");
+    await expect
+      .poll(() => drawing.evaluate((one) => one.getBoundingClientRect().top < window.innerHeight))
+      .toBe(true);
 
     // Each step back leads to where one was, not to the top of the page.
     await page.goBack();
@@ -69,8 +69,8 @@ walk("goes from the question over the map to a thing's drawing and back, by keys
     await expect.poll(() => focused(page)).toContain("Dimensions, history and drawing");
     await page.goBack();
     await titled(page, question, "Map");
-    await expect.poll(() => focused(page), patient).toContain("application");
-    expect(await said(page)).toBe(thing);
+    await expect.poll(() => focused(page)).toContain("application");
+    await expect.poll(() => said(page)).toBe(thing);
     expect(await press(page, "ArrowUp")).not.toContain("Thing: ");
     await page.goBack();
     await titled(page, question);
@@ -92,7 +92,7 @@ walk(
       await page.keyboard.insertText("ΜΑΥΡΟΓΙΑΝΝΗ");
       await page.keyboard.press("Enter");
       await titled(page, "ΜΑΥΡΟΓΙΑΝΝΗ", "Search");
-      await expect.poll(() => page.locator("output.told").textContent(), patient).toContain("Found in");
+      await expect.poll(() => page.locator("output.told").textContent()).toContain("Found in");
       const focusedHref = (): Promise<string | null> =>
         page.evaluate(() => document.activeElement?.getAttribute("href") ?? null);
       await page.locator('a.hit[href="/record/mavrogianni"]').waitFor();
@@ -107,7 +107,7 @@ walk(
       await titled(page, "Ελένη Μαυρογιάννη", "Record sheet");
       await page.goBack();
       await titled(page, "ΜΑΥΡΟΓΙΑΝΝΗ", "Search");
-      await expect.poll(focusedHref, patient).toBe("/record/mavrogianni");
+      await expect.poll(focusedHref).toBe("/record/mavrogianni");
     });
   },
 );
@@ -121,10 +121,10 @@ walk("reads a number's cautions past its tables, by keys alone", async (page) =>
     await page.locator(".plate svg[role=img]").first().waitFor();
     await toHeading(page, numberWords.takeCare);
     const cautions = page.locator("section", { has: page.locator("h2:focus") }).locator("li");
-    expect(await cautions.count()).toBeGreaterThan(2);
-    expect(await inSight(cautions.first())).toBe(true);
+    await expect.poll(() => cautions.count()).toBeGreaterThan(2);
+    await expect.poll(() => inSight(cautions.first())).toBe(true);
     await page.keyboard.press("H");
-    expect((await focused(page)).trim()).not.toBe(numberWords.takeCare);
+    await expect.poll(async () => (await focused(page)).trim()).not.toBe(numberWords.takeCare);
   });
 });
 
@@ -140,16 +140,14 @@ walk("replays the years on the map with nothing moving but what is told of it", 
     await expect.poll(async () => (await places(page)).length).toBeGreaterThan(8);
     const before = await still();
     await tabTo(page, "replay");
+    const years = await yearsFollowed(page);
     await page.keyboard.press("Enter");
-    const years = new Set<string>();
-    for (let step = 0; step < 60 && years.size < 3; step++) {
-      const year = shown(page).get("as-of");
-      if (year !== null) years.add(year);
+    while ((await years()).length < 3) {
       expect(await still()).toEqual(before);
       await frames(page, 6);
     }
-    expect([...years].slice(0, 2)).toEqual(["1896", "1911"]);
-    expect(await focused(page)).toContain("stop");
+    expect((await years()).slice(0, 2)).toEqual(["1896", "1911"]);
+    await expect.poll(() => focused(page)).toContain("stop");
     await page.keyboard.press("Enter");
     const stopped = shown(page).get("as-of");
     await expect.poll(() => focused(page)).toContain("replay");
@@ -166,16 +164,16 @@ walk("keeps the focus when a year's button goes out of use", async (page) => {
     await tabTo(page, "Earlier year");
     await page.keyboard.press("Enter");
     await expect.poll(() => shown(page).get("as-of")).not.toBeNull();
-    expect(await focused(page)).toContain("Earlier year");
+    await expect.poll(() => focused(page)).toContain("Earlier year");
     await tabTo(page, "Later year");
     await page.keyboard.press("Enter");
     await expect.poll(() => shown(page).get("as-of")).toBeNull();
-    expect(await focused(page)).toContain("slider");
+    await expect.poll(() => focused(page)).toContain("slider");
     await page.keyboard.press("<");
     await tabTo(page, "Back to now");
     await page.keyboard.press("Enter");
     await expect.poll(() => shown(page).get("as-of")).toBeNull();
-    expect(await focused(page)).toContain("slider");
+    await expect.poll(() => focused(page)).toContain("slider");
   });
 });
 
@@ -190,18 +188,18 @@ walk("runs an action from the command list, and opens and shuts the keyboard map
     await page.keyboard.press("Enter");
     await expect.poll(() => leaf.count()).toBe(0);
     await expect.poll(() => said(page)).toMatch(/^Answer: /);
-    expect(await focused(page)).toContain("application");
+    await expect.poll(() => focused(page)).toContain("application");
 
     await page.keyboard.press("?");
     await leaf.getByRole("heading", { name: "Keys" }).waitFor();
     for (const name of ["To the map itself", "Last of the row", "Next heading of the page", "Findings"])
-      expect(await leaf.getByRole("definition").filter({ hasText: name }).count()).toBe(1);
+      await expect.poll(() => leaf.getByRole("definition").filter({ hasText: name }).count()).toBe(1);
     // Keys of the page do nothing under it.
     await page.keyboard.press("3");
     expect(new URL(page.url()).pathname).toBe("/map");
     await page.keyboard.press("Escape");
     await expect.poll(() => leaf.count()).toBe(0);
-    expect(await focused(page)).toContain("application");
+    await expect.poll(() => focused(page)).toContain("application");
   });
 });
 
@@ -218,11 +216,11 @@ walk("shows where one is on the map, and moves on from its panel", async (page) 
     await tabTo(page, "only this");
     const answer = await said(page);
     expect(await press(page, "ArrowDown")).not.toBe(answer);
-    expect(await focused(page)).toContain("application");
+    await expect.poll(() => focused(page)).toContain("application");
     await tabTo(page, "focus");
     await page.keyboard.press("Enter");
     await expect.poll(() => shown(page).get("focus")).not.toBeNull();
-    expect(await focused(page)).toContain("application");
+    await expect.poll(() => focused(page)).toContain("application");
   });
 });
 
@@ -252,8 +250,8 @@ walk(
       await titled(page, "There is no record of that name.");
       await tabTo(page, "Skip to the page");
       await page.keyboard.press("Enter");
-      expect(await page.evaluate(() => document.activeElement?.tagName)).toBe("MAIN");
-      expect(await page.evaluate(() => history.length)).toBe(steps);
+      await expect.poll(() => page.evaluate(() => document.activeElement?.tagName)).toBe("MAIN");
+      await expect.poll(() => page.evaluate(() => history.length)).toBe(steps);
     });
   },
 );
@@ -265,26 +263,26 @@ for (const width of [390, 640]) {
       await tabTo(page, question);
       await page.keyboard.press("Enter");
       await titled(page, question);
-      expect(await overflow(page)).toBeLessThanOrEqual(0);
+      await expect.poll(() => overflow(page)).toBeLessThanOrEqual(0);
       await page.keyboard.press("2");
       await titled(page, question, "Map");
       await tabTo(page, "The inner ring stood open");
       await page.keyboard.press("Enter");
       await widget(page).waitFor();
-      expect(await page.evaluate(() => document.activeElement?.tagName)).toBe("MAIN");
+      await expect.poll(() => page.evaluate(() => document.activeElement?.tagName)).toBe("MAIN");
       await page.keyboard.press("m");
-      expect(await focused(page)).toContain("application");
+      await expect.poll(() => focused(page)).toContain("application");
       expect(await press(page, "ArrowDown")).toMatch(/^Answer: The inner ring stood open/);
       for (let step = 0; step < 12 && !(await said(page)).startsWith("Thing: "); step++)
         await press(page, "ArrowDown");
-      expect(await overflow(page)).toBeLessThanOrEqual(0);
+      await expect.poll(() => overflow(page)).toBeLessThanOrEqual(0);
       await page.keyboard.press("Enter");
       await page.getByRole("link", { name: "Dimensions, history and drawing" }).waitFor();
       await tabTo(page, "Dimensions, history and drawing");
       await page.keyboard.press("Enter");
       await expect.poll(() => page.title()).toContain(" · Artefacts · ");
       await toHeading(page, "Dimensions");
-      expect(await overflow(page)).toBeLessThanOrEqual(0);
+      await expect.poll(() => overflow(page)).toBeLessThanOrEqual(0);
       await page.goBack();
       await expect.poll(() => focused(page)).toContain("Dimensions, history and drawing");
     });

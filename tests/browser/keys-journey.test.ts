@@ -46,7 +46,7 @@ async function argued(page: Page, premise: string, step: string): Promise<void> 
 async function computed(page: Page): Promise<void> {
   await go(page, /^\s*Numbers$/, "Numbers");
   await page.keyboard.press("m");
-  await page.getByRole("heading", { name: "Make a number" }).waitFor();
+  await page.getByRole("heading", { name: "Make a number", level: 1 }).waitFor();
   await tabTo(page, "Spacing");
   await page.keyboard.press("Enter");
   await page.locator(".input").first().waitFor();
@@ -103,13 +103,13 @@ async function byOutline(page: Page, folder: string): Promise<void> {
   await page.keyboard.press("Enter");
   await page.locator(".kind", { hasText: "question" }).waitFor();
   await toLine("dug as they came");
-  expect(await focused(page)).toContain("unsupported");
+  await expect.poll(() => focused(page)).toContain("unsupported");
   await expect.poll(() => page.locator(".arguing-ways").innerText()).toContain("Argue for it");
   await page.keyboard.press("t");
   await argued(page, "peg", "Nobody would line up what has a peg at one end only.");
   await toLine("dug as they came");
   // Against the other answer, which stood until then.
-  expect(await focused(page)).toContain("open");
+  await expect.poll(() => focused(page)).toContain("open");
   expect(texts(folder)).toContain("therefore: anyhow");
 
   // Down the argument to what was seen, and to the thing.

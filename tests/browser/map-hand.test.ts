@@ -30,6 +30,7 @@ walk("unfolds a fold that is clicked, and goes back", async (page) => {
     // From two boxes, on the screen and on the map, where every other one is.
     const [high, up] = [await corner(), await placeOf(await name())];
     await press(page, "ArrowDown");
+    await atRest(page);
     const [low, down] = [await corner(), await placeOf(await name())];
     const zoom = (low.y - high.y) / ((down[1] ?? 0) - (up[1] ?? 0));
     const [x = 0, y = 0, width = 0, height = 0] = await placeOf("more argument");
@@ -42,7 +43,7 @@ walk("unfolds a fold that is clicked, and goes back", async (page) => {
     await expect.poll(() => shown(page).get("open")).not.toBeNull();
     const folds = page.locator("[data-box]", { hasText: "more argument" });
     await expect.poll(() => folds.count()).toBe(0);
-    expect((await boxes(page)).length).toBeGreaterThanOrEqual(before.length);
+    await expect.poll(async () => (await boxes(page)).length).toBeGreaterThanOrEqual(before.length);
     await page.goBack();
     await expect.poll(() => boxes(page)).toEqual(before);
   });

@@ -10,6 +10,20 @@ export const said = async (page: Page): Promise<string> =>
 /** What stands behind the question mark of the address. */
 export const shown = (page: Page) => new URL(page.url()).searchParams;
 
+/** Follows the years that the address comes to, from now on, however soon one goes after the other. */
+export async function yearsFollowed(page: Page): Promise<() => Promise<readonly string[]>> {
+  await page.evaluate(() => {
+    const years: string[] = [];
+    Object.assign(window, { years });
+    for (const change of ["pushState", "replaceState"])
+      addEventListener(change, () => {
+        const year = new URLSearchParams(location.search).get("as-of");
+        if (year !== null && years.at(-1) !== year) years.push(year);
+      });
+  });
+  return () => page.evaluate(() => (window as unknown as { years: readonly string[] }).years);
+}
+
 /** Every box with its place on the map. */
 export const places = (page: Page): Promise<readonly string[]> =>
   page

@@ -9,7 +9,7 @@ import { numberPage } from "../../src/show/numbers/number.ts";
 import { draw } from "../../src/write/figure/draw.ts";
 import { svgText } from "../../src/write/figure/svg-text.ts";
 import { print } from "../../src/write/pen/palette.ts";
-import { complaintsOf } from "./axe.ts";
+import { complaintsOf, overflow } from "./axe.ts";
 import { walk } from "./chromium.ts";
 import { filesOf, frames, tabTo, through, visit } from "./through.ts";
 import type { Fill } from "./through.ts";
@@ -87,24 +87,24 @@ walk(
       await page.getByRole("heading", { name: "The rims are whole spans." }).waitFor();
       await tabTo(page, "Eight rims against the span");
       await page.keyboard.press("Enter");
-      await page.getByRole("heading", { name: "Eight rims against the span" }).waitFor();
-      await expect.poll(() => page.locator(".plate svg[role=img]").count(), { timeout: 20_000 }).toBe(2);
+      await page.getByRole("heading", { name: "Eight rims against the span", level: 1 }).waitFor();
+      await expect.poll(() => page.locator(".plate svg[role=img]").count()).toBe(2);
       await expect
         .poll(() => page.locator(".bearing").textContent())
         .toContain("Supports when p < 0.01; p is");
       await expect
-        .poll(() => page.locator(".turns").textContent(), { timeout: 20_000 })
+        .poll(() => page.locator(".turns").textContent())
         .toContain("It hangs on which readings are taken.");
-      expect(await page.locator(".turns").textContent()).toContain(
-        "With the readings of Vane 1995 throughout, p is",
-      );
+      await expect
+        .poll(() => page.locator(".turns").textContent())
+        .toContain("With the readings of Vane 1995 throughout, p is");
 
       const caution = "a peak is evidence of a module, not of a standard";
       for (let step = 0; step < 12 && !(await inSight(page, caution)); step++) {
         await page.keyboard.press("PageDown");
         await settled(page);
       }
-      expect(await inSight(page, caution)).toBe(true);
+      await expect.poll(() => inSight(page, caution)).toBe(true);
 
       const labels = await page
         .locator(".plate svg")
@@ -182,9 +182,7 @@ walk("shows hostile words in a figure as words, in the dark and on a narrow shee
       if (path !== "/numbers") await page.locator(".plate svg circle").first().waitFor({ state: "attached" });
       expect(await page.evaluate(() => "ran" in window)).toBe(false);
       expect(await page.locator("main img, main [onload], main [onerror]").count()).toBe(0);
-      expect(
-        await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth),
-      ).toBeLessThanOrEqual(0);
+      await expect.poll(() => overflow(page)).toBeLessThanOrEqual(0);
     }
     const titles = await page.locator(".plate svg circle title").allTextContents();
     expect(titles.some((title) => title.includes("<img src=x"))).toBe(true);

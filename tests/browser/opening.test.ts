@@ -27,12 +27,11 @@ walk(
       fill,
       async () => {
         await page.locator("main[data-shown]").waitFor();
-        expect(await page.locator("table.answers tbody .standing").count()).toBeGreaterThan(1);
-        expect(await page.evaluate(() => window.seenFirst)).toEqual([
-          `${text} answers`,
-          `${text} answers standings`,
-        ]);
-        expect(await page.title()).toContain(text);
+        await expect.poll(() => page.locator("table.answers tbody .standing").count()).toBeGreaterThan(1);
+        await expect
+          .poll(() => page.evaluate(() => window.seenFirst))
+          .toEqual([`${text} answers`, `${text} answers standings`]);
+        await expect.poll(() => page.title()).toContain(text);
         await page.getByRole("link", { name: "Records" }).click();
         await page.locator("main[data-shown='/records']").waitFor();
         const measurements = page.locator("details", { hasText: "measurements" });

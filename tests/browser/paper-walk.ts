@@ -4,7 +4,7 @@ import type { Page } from "playwright-core";
 import { expect } from "vitest";
 import { complaintsOf, overflow } from "./axe.ts";
 import { smallPdf } from "./small-pdf.ts";
-import { filesOf, through, visit } from "./through.ts";
+import { filesOf, frames, through, visit } from "./through.ts";
 
 const corpus = {
   "corpus.yaml": "title: The Sallow Row\nbibliography: [sources.bib]\nwithhold: [kept-1950]\n",
@@ -28,13 +28,23 @@ const paper = smallPdf(
   { printed: 57 },
 );
 
-/** The middle of a word of a page, in the window. */
-async function placeOf(
-  page: Page,
-  sheet: number,
-  line: number,
-  word: string,
-): Promise<{ x: number; y: number; right: number }> {
+interface Spot {
+  readonly x: number;
+  readonly y: number;
+  readonly right: number;
+}
+
+/** The middle of a word of a page, in the window, once it lies still. */
+async function placeOf(page: Page, sheet: number, line: number, word: string): Promise<Spot> {
+  for (let last = ""; ;) {
+    const place = await placeNow(page, sheet, line, word);
+    if (last === JSON.stringify(place)) return place;
+    last = JSON.stringify(place);
+    await frames(page, 6);
+  }
+}
+
+function placeNow(page: Page, sheet: number, line: number, word: string): Promise<Spot> {
   const span = page.locator(`[data-sheet="${sheet}"] .paper-text span`).nth(line);
   return span.evaluate((element, sought) => {
     const text = element.firstChild;
@@ -66,11 +76,13 @@ export async function readPaper(page: Page, sought = "ΑΘΗΝΑΙΣ"): Promise<
     ]);
     const text = page.locator(".paper-text span");
     await expect.poll(() => text.count()).toBeGreaterThan(2);
-    const said = (await page.locator(".paper-said").textContent()) ?? "";
-    expect(said).toContain("notes.txt was not brought in. It is neither a PDF nor a picture");
-    expect(said).toContain("Brought in as papers/hale-1896.pdf.");
+    const said = page.locator(".paper-said");
+    await expect.poll(() => said.textContent()).toContain("Brought in as papers/hale-1896.pdf.");
+    expect(await said.textContent()).toContain(
+      "notes.txt was not brought in. It is neither a PDF nor a picture",
+    );
     expect(readFileSync(file).equals(Buffer.from(paper))).toBe(true);
-    expect(await page.getByLabel("Page", { exact: true }).inputValue()).toBe("57");
+    await expect.poll(() => page.getByLabel("Page", { exact: true }).inputValue()).toBe("57");
 
     // Words over the end of a line, by the pointer, and one key.
     const from = await placeOf(page, 0, 0, "stakes");
@@ -83,10 +95,10 @@ export async function readPaper(page: Page, sought = "ΑΘΗΝΑΙΣ"): Promise<
     await page.keyboard.press("c");
     const sheet = page.locator(".capture");
     await sheet.waitFor();
-    expect(await sheet.getByLabel("Place").first().inputValue()).toBe("p. 57");
-    expect(await sheet.getByLabel("Quote").inputValue()).toBe(
-      "stakes of the row were measured from the turf",
-    );
+    await expect.poll(() => sheet.getByLabel("Place").first().inputValue()).toBe("p. 57");
+    await expect
+      .poll(() => sheet.getByLabel("Quote").inputValue())
+      .toBe("stakes of the row were measured from the turf");
     await page.keyboard.press("Enter");
     await page.locator(".paper-number").waitFor();
     expect(records()).toContain("quote: stakes of the row were measured from the turf");
@@ -113,12 +125,13 @@ export async function readPaper(page: Page, sought = "ΑΘΗΝΑΙΣ"): Promise<
     await page.goto(at(`/paper/hale-1896?passage=${id}`));
     const number = page.getByRole("link", { name: "Passage 1, p. 57" });
     await number.waitFor();
-    expect(await number.getAttribute("href")).toContain(id);
+    await expect.poll(() => number.getAttribute("href")).toContain(id);
     const lines = page.locator(".paper-mark.passage.words span");
     await expect.poll(() => lines.count()).toBe(2);
     const again = await placeOf(page, 0, 0, "stakes");
-    const box = await lines.first().boundingBox();
-    expect(Math.abs((box?.x ?? 0) - again.x)).toBeLessThan(3);
+    await expect
+      .poll(async () => Math.abs(((await lines.first().boundingBox())?.x ?? 0) - again.x))
+      .toBeLessThan(3);
     await page.keyboard.press("f");
     await page.keyboard.type(sought);
     await expect.poll(() => page.locator(".paper-search output").textContent()).toBe("1 of 1");
@@ -128,7 +141,7 @@ export async function readPaper(page: Page, sought = "ΑΘΗΝΑΙΣ"): Promise<
     await page.setViewportSize({ width: 390, height: 800 });
     await page.getByRole("button", { name: "Hide the paper" }).click();
     await expect.poll(() => page.locator(".paper-window").isVisible()).toBe(false);
-    expect(await overflow(page)).toBeLessThanOrEqual(0);
+    await expect.poll(() => overflow(page)).toBeLessThanOrEqual(0);
     expect(existsSync(join(folder, "papers/hale-1896-2.pdf"))).toBe(false);
   });
 }

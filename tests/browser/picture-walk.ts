@@ -94,13 +94,15 @@ export async function measurePicture(page: Page): Promise<void> {
     const [x, y] = [frame.x + frame.width / 2, frame.y + frame.height / 2];
     await page.mouse.click(x, y);
     const other = page.getByRole("button", { name: "Point 1 of reading 2" });
+    await expect
+      .poll(() => other.getAttribute("aria-label"))
+      .toMatch(/pixel (?:199\.[5-9]|200(?:\.[0-5])?), (?:149\.[5-9]|150(?:\.[0-5])?)$/);
     const named = await other.getAttribute("aria-label");
-    expect(named).toMatch(/pixel (?:199\.[5-9]|200(?:\.[0-5])?), (?:149\.[5-9]|150(?:\.[0-5])?)$/);
     await page.mouse.move(x, y);
     await page.mouse.down();
     await page.mouse.move(x + 60, y);
     await page.mouse.up();
-    expect(await other.getAttribute("aria-label")).not.toBe(named);
+    await expect.poll(() => other.getAttribute("aria-label")).not.toBe(named);
     await other.focus();
     await page.keyboard.press("Delete");
     await page.getByRole("button", { name: "pixel 200, 190" }).waitFor();
@@ -122,7 +124,7 @@ export async function measurePicture(page: Page): Promise<void> {
     await expect.poll(records).toBe(before);
 
     await page.setViewportSize({ width: 390, height: 800 });
-    expect(await overflow(page)).toBeLessThanOrEqual(0);
+    await expect.poll(() => overflow(page)).toBeLessThanOrEqual(0);
     await visit(page, "/artefact/pot");
     await page.getByText("What may be done with it is not recorded").waitFor();
     const given = { name: "Pot rim.SVG", mimeType: "image/svg+xml", buffer: Buffer.from(picture) };

@@ -1,11 +1,9 @@
 import type { Page } from "playwright-core";
 import { expect } from "vitest";
 import { walk } from "./chromium.ts";
-import { copyOf, focused, tabTo, through } from "./through.ts";
+import { copyOf, focused, pressUntil, tabTo, through } from "./through.ts";
 
 const question = "Was the inner ring a roofed house or an open ring?";
-/** Numbers are computed in the meantime. */
-const patient = { timeout: 20_000 };
 const shown = (page: Page, path: string) => page.locator(`main[data-shown='${path}'] h1`).waitFor();
 const standing = (page: Page, answer: string) =>
   page.locator("table.answers tbody tr").filter({ hasText: answer }).locator("td").first().textContent();
@@ -31,8 +29,8 @@ walk(
       await tabTo(page, "Claims by scholars");
       await page.keyboard.press("Enter");
       await page.getByRole("grid").waitFor();
-      for (let step = 0; step < 8 && !(await page.locator("[data-at]:focus").count()); step++)
-        await page.keyboard.press("Tab");
+      const inGrid = async (): Promise<boolean> => (await page.locator("[data-at]:focus").count()) > 0;
+      await pressUntil(page, "Tab", inGrid, "a cell");
       expect(await roofBy(page, "Edith Ferrant")).toContain("Edith Ferrant rejects");
       expect(await roofBy(page, "Folasade Oyelaran")).toContain("Folasade Oyelaran holds");
 
@@ -41,7 +39,7 @@ walk(
       await tabTo(page, question);
       await page.keyboard.press("Enter");
       await shown(page, "/question/what-was-it");
-      expect(await standing(page, "carried a roof")).toBe("open");
+      await expect.poll(() => standing(page, "carried a roof")).toBe("open");
       const replayed: string[] = [];
       for (let step = 0; step < 25 && yearOf(page) !== "1951"; step++) {
         await page.keyboard.press("<");
@@ -50,25 +48,25 @@ walk(
       }
       expect(replayed.at(-1)).toBe("1951");
       expect(replayed).toEqual([...replayed].sort().reverse());
-      await expect.poll(() => standing(page, "stood open"), patient).toBe("stands");
+      await expect.poll(() => standing(page, "stood open")).toBe("stands");
       await tabTo(page, /^slider/);
       await page.keyboard.press("End");
       await expect.poll(() => yearOf(page)).toBe(null);
-      await expect.poll(() => standing(page, "stood open"), patient).toBe("open");
+      await expect.poll(() => standing(page, "stood open")).toBe("open");
 
       await page.keyboard.press("e");
       await shown(page, "/examinations");
-      await expect.poll(() => page.locator("ol.looks-at > .look").count(), { timeout: 40_000 }).toBe(5);
+      await expect.poll(() => page.locator("ol.looks-at > .look").count()).toBe(5);
       await tabTo(page, "Suppose this: The marks on the casts end straight");
       await page.keyboard.press("Enter");
       await shown(page, "/question/what-was-it");
-      await expect.poll(() => standing(page, "stood open"), patient).toBe("stands");
-      expect(await standing(page, "carried a roof")).toBe("falls");
-      expect(await page.title()).toContain("Supposed");
+      await expect.poll(() => standing(page, "stood open")).toBe("stands");
+      await expect.poll(() => standing(page, "carried a roof")).toBe("falls");
+      await expect.poll(() => page.title()).toContain("Supposed");
 
       await page.keyboard.press("b");
-      await expect.poll(() => standing(page, "stood open"), patient).toBe("open");
-      expect(await page.title()).not.toContain("Supposed");
+      await expect.poll(() => standing(page, "stood open")).toBe("open");
+      await expect.poll(() => page.title()).not.toContain("Supposed");
       await page.goBack();
       await page.goBack();
       await shown(page, "/examinations");

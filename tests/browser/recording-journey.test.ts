@@ -145,7 +145,7 @@ walk("goes from an empty folder to an argued dispute", async (page) => {
     await page
       .getByRole("button", { name: "Work in as a question: How was the row set out?" })
       .press("Enter");
-    await page.getByRole("heading", { name: "New question" }).waitFor();
+    await page.getByRole("heading", { name: "New question", level: 1 }).waitFor();
     await choose(page, "answers", "feet");
     await save(page);
     await visit(page, "/question/how-was-the-row-set-out");

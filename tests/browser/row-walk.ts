@@ -1,5 +1,6 @@
 import type { Page } from "playwright-core";
-import { filesOf } from "./through.ts";
+import { pickByTyping } from "./forms-keys.ts";
+import { filesOf, pressUntil } from "./through.ts";
 import type { Fill } from "./through.ts";
 
 const gaps = [1.02, 0.99, 1.01, 0.98, 1.0, 1.03, 0.97, 1.01, 1.0, 0.99];
@@ -31,22 +32,19 @@ export const row: Fill = filesOf({
 
 /** Presses Tab until a field with these words in its label has the focus: any, or one of a kind of element. */
 export async function toLabel(page: Page, words: string, kind = "input, textarea, select"): Promise<void> {
-  for (let step = 0; step < 120; step++) {
-    await page.keyboard.press("Tab");
-    const label = await page.evaluate((wanted) => {
+  const label = (): Promise<string> =>
+    page.evaluate((wanted) => {
       const one = document.activeElement;
       if (!one?.matches(wanted)) return "";
       const by = document.getElementById(one.getAttribute("aria-labelledby") ?? "");
       const own = (one as HTMLInputElement).labels?.[0];
       return one.getAttribute("aria-label") ?? by?.textContent ?? own?.textContent ?? "";
     }, kind);
-    if (label.includes(words)) return;
-  }
-  throw new Error(`The keyboard does not reach “${words}”`);
+  await pressUntil(page, "Tab", async () => (await label()).includes(words), words);
 }
 
 /** Types what one of a list of choices begins with, as the keyboard picks it. */
 export async function chooseBy(page: Page, label: string, words: string): Promise<void> {
   await toLabel(page, label, "select");
-  await page.keyboard.type(words);
+  await pickByTyping(page, words);
 }

@@ -23,7 +23,7 @@ test("serves this machine alone, with a token in the address", async () => {
 
 function answers(address: string, port: number): Promise<boolean> {
   return new Promise((resolve) => {
-    const line = connect({ host: address, port, timeout: 1000 }, () => resolve(true));
+    const line = connect({ host: address, port, timeout: 10_000 }, () => resolve(true));
     line.on("error", () => resolve(false));
     line.on("timeout", () => resolve(false));
     line.on("close", () => line.destroy());

@@ -36,34 +36,34 @@ walk(
     await through(page, copyOf("demo-corpus"), async () => {
       await tabTo(page, "Standpoints");
       await page.keyboard.press("Enter");
-      await page.getByRole("heading", { name: "Coherent standpoints" }).waitFor();
+      await page.getByRole("heading", { name: "Coherent standpoints", level: 1 }).waitFor();
       await page.getByText("4 coherent standpoints: 2 × 2.").waitFor();
       const parts = page.locator("section.part[aria-labelledby]");
-      expect(await parts.count()).toBe(2);
-      expect(await parts.first().getByRole("heading", { level: 2 }).textContent()).toContain("antler pick");
+      await expect.poll(() => parts.count()).toBe(2);
+      await expect
+        .poll(() => parts.first().getByRole("heading", { level: 2 }).textContent())
+        .toContain("antler pick");
       const heads = parts.first().locator("table").first().locator("thead th");
-      expect(await heads.allTextContents()).toEqual([
-        "Claim",
-        "Alternative 1standsa roof",
-        "Alternative 2standsan open ring",
-      ]);
+      await expect
+        .poll(() => heads.allTextContents())
+        .toEqual(["Claim", "Alternative 1standsa roof", "Alternative 2standsan open ring"]);
       const row = parts.first().getByRole("row", { name: /The inner ring carried a roof/ });
-      expect(await row.locator("td").allTextContents()).toEqual(["stands", "falls"]);
+      await expect.poll(() => row.locator("td").allTextContents()).toEqual(["stands", "falls"]);
       expect(await complaintsOf(page)).toEqual([]);
 
       await tabTo(page, "26 more things that go with it");
       await page.keyboard.press("Enter");
       await parts.first().getByRole("columnheader", { name: "Evidence" }).waitFor();
       const iron = parts.first().getByRole("row", { name: /iron pick leaves them/ });
-      expect(await iron.locator("td").allTextContents()).toEqual(["falls", "stands"]);
+      await expect.poll(() => iron.locator("td").allTextContents()).toEqual(["falls", "stands"]);
       expect(await complaintsOf(page)).toEqual([]);
 
-      await page.getByRole("heading", { name: "Coherent standpoints" }).click();
+      await page.getByRole("heading", { name: "Coherent standpoints", level: 1 }).click();
       await tabTo(page, "Folasade Oyelaran");
       await page.keyboard.press("Enter");
-      await page.getByRole("heading", { name: "Folasade Oyelaran" }).waitFor();
+      await page.getByRole("heading", { name: "Folasade Oyelaran", level: 1 }).waitFor();
       await page.goBack();
-      await page.getByRole("heading", { name: "Coherent standpoints" }).waitFor();
+      await page.getByRole("heading", { name: "Coherent standpoints", level: 1 }).waitFor();
     });
   },
 );
@@ -72,7 +72,7 @@ walk("tells the standpoints of an earlier year, when nothing was open", async (p
   await through(page, copyOf("demo-corpus"), async () => {
     await visit(page, "/standpoints?as-of=1955");
     await page.getByText("One coherent standpoint: nothing is open.").waitFor();
-    expect(await page.locator("section.part[aria-labelledby]").count()).toBe(0);
+    await expect.poll(() => page.locator("section.part[aria-labelledby]").count()).toBe(0);
     expect(await page.locator("main").textContent()).not.toContain("Oyelaran");
   });
 });
@@ -81,11 +81,9 @@ walk("lays out alternatives four abreast, and folds those beyond twelve", async 
   await through(page, tied, async () => {
     await visit(page, "/standpoints");
     await page.getByText("17 coherent standpoints.").waitFor();
-    expect(await page.locator("table.abreast-4 caption").allTextContents()).toEqual([
-      "Alternatives 1 to 4",
-      "Alternatives 5 to 8",
-      "Alternatives 9 to 12",
-    ]);
+    await expect
+      .poll(() => page.locator("table.abreast-4 caption").allTextContents())
+      .toEqual(["Alternatives 1 to 4", "Alternatives 5 to 8", "Alternatives 9 to 12"]);
     await tabTo(page, "5 more alternatives");
     await page.keyboard.press("Enter");
     await expect.poll(() => page.locator(".more-ways > li:visible").count()).toBe(5);
@@ -99,18 +97,21 @@ walk("is a list for each alternative where there is no room for a table", async 
   await through(page, copyOf("demo-corpus"), async () => {
     await visit(page, "/standpoints");
     await page.locator("section.way").first().waitFor();
-    expect(await page.locator("section.way").count()).toBe(4);
-    expect(await page.locator("section.way").first().textContent()).toContain("Oyelaran");
+    await expect.poll(() => page.locator("section.way").count()).toBe(4);
+    await expect.poll(() => page.locator("section.way").first().textContent()).toContain("Oyelaran");
     expect(await page.locator("main table").count()).toBe(0);
-    expect(await overflow(page)).toBeLessThanOrEqual(0);
-    const low = await page
-      .locator("main a, main summary")
-      .evaluateAll((all) =>
-        all
-          .filter((one) => one.getClientRects().length === 1 && one.getBoundingClientRect().height < 24)
-          .map((one) => one.textContent),
-      );
-    expect(low).toEqual([]);
+    await expect.poll(() => overflow(page)).toBeLessThanOrEqual(0);
+    await expect
+      .poll(() =>
+        page
+          .locator("main a, main summary")
+          .evaluateAll((all) =>
+            all
+              .filter((one) => one.getClientRects().length === 1 && one.getBoundingClientRect().height < 24)
+              .map((one) => one.textContent),
+          ),
+      )
+      .toEqual([]);
     expect(await complaintsOf(page)).toEqual([]);
   });
 });

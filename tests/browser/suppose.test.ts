@@ -14,21 +14,21 @@ walk("supposes an outcome by its address, walks on under it, and comes back by a
     await visit(page, `/outline?${roundEnds}`);
     await band(page).getByText("The marks on the casts are round-ended, as antler leaves them.").waitFor();
     await band(page).getByText("Nothing of this has been found.").waitFor();
-    expect(await page.title()).toBe("Supposed · Outline · The post-rings of Merrow Down");
+    await expect.poll(() => page.title()).toBe("Supposed · Outline · The post-rings of Merrow Down");
     expect(await complaintsOf(page)).toEqual([]);
 
     await tabTo(page, /^\s*Questions$/);
     await page.keyboard.press("Enter");
-    await page.getByRole("heading", { name: "Questions" }).waitFor();
+    await page.getByRole("heading", { name: "Questions", level: 1 }).waitFor();
     await tabTo(page, /^\s*Was the inner ring/);
     await page.keyboard.press("Enter");
-    await page.getByRole("heading", { name: question }).waitFor();
+    await page.getByRole("heading", { name: question, level: 1 }).waitFor();
     expect(new URL(page.url()).searchParams.get("suppose")).toBe("look-at-the-casts:round-ends");
-    expect(await answer(page, /carried a roof/).textContent()).toContain("stands");
-    expect(await answer(page, /stood open/).textContent()).toContain("falls");
-    expect(await band(page).getByRole("listitem").first().textContent()).toContain(
-      "a roof open, then stands",
-    );
+    await expect.poll(() => answer(page, /carried a roof/).textContent()).toContain("stands");
+    await expect.poll(() => answer(page, /stood open/).textContent()).toContain("falls");
+    await expect
+      .poll(() => band(page).getByRole("listitem").first().textContent())
+      .toContain("a roof open, then stands");
     expect(await complaintsOf(page)).toEqual([]);
 
     await page.keyboard.press("b");
@@ -46,12 +46,12 @@ walk("goes from the examinations to a question as an outcome would leave it", as
   await through(page, copyOf("demo-corpus"), async () => {
     await visit(page, "/examinations");
     const link = page.getByRole("link", { name: "Suppose this: The marks on the casts end straight" });
-    await link.first().waitFor({ timeout: 30_000 });
+    await link.first().waitFor();
     await link.first().click();
     await band(page).getByText("The marks on the casts end straight, as iron leaves them.").waitFor();
-    await page.getByRole("heading", { name: question }).waitFor();
+    await page.getByRole("heading", { name: question, level: 1 }).waitFor();
     await expect.poll(() => answer(page, /stood open/).textContent()).toContain("stands");
-    expect(await answer(page, /carried a roof/).textContent()).toContain("falls");
+    await expect.poll(() => answer(page, /carried a roof/).textContent()).toContain("falls");
   });
 });
 
@@ -63,7 +63,7 @@ walk("marks what is only supposed on sheets, and comes back from one to the exam
     await page.locator(".kind", { hasText: "supposed observation" }).waitFor();
     await band(page).getByRole("button", { name: "Back to the record" }).click();
     await page.locator(".kind", { hasText: "examination" }).waitFor();
-    expect(await band(page).count()).toBe(0);
+    await expect.poll(() => band(page).count()).toBe(0);
     expect(decodeURIComponent(new URL(page.url()).pathname)).toBe("/record/look-at-the-casts");
   });
 });
@@ -73,13 +73,13 @@ walk("keeps the year beside the supposition, and says what the corpus does not h
     await visit(page, `/question/what-was-it?as-of=1999&${roundEnds}`);
     await band(page).waitFor();
     await page.locator(".side").getByRole("link", { name: "Outline" }).click();
-    await page.getByRole("heading", { name: "Outline" }).waitFor();
+    await page.getByRole("heading", { name: "Outline", level: 1 }).waitFor();
     expect(new URL(page.url()).search).toBe(`?as-of=1999&${roundEnds}`);
 
     await visit(page, "/question/what-was-it?suppose=look-at-the-casts%3Amolten-ends");
     await band(page).getByText("The record is shown as it is.").waitFor();
-    expect(await answer(page, /carried a roof/).textContent()).toContain("open");
-    expect(await page.title()).toBe(`${question} · The post-rings of Merrow Down`);
+    await expect.poll(() => answer(page, /carried a roof/).textContent()).toContain("open");
+    await expect.poll(() => page.title()).toBe(`${question} · The post-rings of Merrow Down`);
     await page.keyboard.press("b");
     await expect.poll(() => band(page).count()).toBe(0);
   });
@@ -100,7 +100,7 @@ walk("has the band on every page, on a small screen and on paper, without runnin
     ]) {
       await visit(page, `${path}?${roundEnds}`);
       await band(page).getByText("It would change:").waitFor();
-      expect([path, await overflow(page)]).toEqual([path, 0]);
+      await expect.poll(() => overflow(page), { message: path }).toBe(0);
     }
     expect(await complaintsOf(page)).toEqual([]);
     const staying = [
@@ -110,15 +110,15 @@ walk("has the band on every page, on a small screen and on paper, without runnin
     for (const [width, what] of staying) {
       await page.setViewportSize({ width, height: 800 });
       await page.evaluate(() => window.scrollTo(0, document.documentElement.scrollHeight));
-      expect(await page.evaluate(() => window.scrollY)).toBeGreaterThan(800);
+      await expect.poll(() => page.evaluate(() => window.scrollY)).toBeGreaterThan(800);
       await expect
         .poll(async () => (await what.boundingBox())?.y ?? -1, { message: `at ${width}` })
         .toBeGreaterThanOrEqual(0);
     }
     await page.setViewportSize({ width: 390, height: 800 });
     await page.emulateMedia({ media: "print" });
-    expect(await band(page).getByText("Nothing of this has been found.").isVisible()).toBe(true);
-    expect(await band(page).getByRole("button").isVisible()).toBe(false);
+    await expect.poll(() => band(page).getByText("Nothing of this has been found.").isVisible()).toBe(true);
+    await expect.poll(() => band(page).getByRole("button").isVisible()).toBe(false);
   });
 });
 
@@ -146,7 +146,7 @@ walk("supposes nothing of what is withheld, and names none of it", async (page) 
   await through(page, hidden, async () => {
     await visit(page, "/question/which?suppose=divine%3Abends");
     await band(page).getByText("The record is shown as it is.").waitFor();
-    expect(await answer(page, /land was wet/).textContent()).toContain("unsupported");
+    await expect.poll(() => answer(page, /land was wet/).textContent()).toContain("unsupported");
     expect(await page.locator("body").textContent()).not.toMatch(/Hidden|hazel/);
   });
 });

@@ -1,4 +1,14 @@
-import { appendFileSync, cpSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import {
+  appendFileSync,
+  cpSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readFileSync,
+  readdirSync,
+  rmSync,
+  writeFileSync,
+} from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -6,6 +16,7 @@ import type { Page } from "playwright-core";
 import { expect, inject } from "vitest";
 import { memoStoreIn } from "../../src/host/memo-store.ts";
 import { serve } from "../../src/server/serve.ts";
+import { patience } from "./walking.ts";
 
 const app = new URL("../../dist/app/", import.meta.url);
 const root = fileURLToPath(new URL("../../", import.meta.url));
@@ -35,6 +46,13 @@ export function filesOf(files: Readonly<Record<string, unknown>>): Fill {
       writeFileSync(join(folder, path), typeof text === "string" ? text : JSON.stringify(text));
     }
   };
+}
+
+/** What the desk of a corpus keeps of what is begun and not entered yet, all in one text. */
+export function keptAtDesk(folder: string): string {
+  const drafts = join(folder, ".variorum", "drafts");
+  const names = existsSync(drafts) ? readdirSync(drafts) : [];
+  return names.map((name) => readFileSync(join(drafts, name), "utf8")).join("\n");
 }
 
 /** Serves a corpus while a walk lasts, which begins at the path `first`, the demo's numbers known from an earlier time; whatever the page, its policy or its console complains of fails the walk. */
@@ -90,14 +108,27 @@ export function focused(page: Page): Promise<string> {
   });
 }
 
+/** Presses a key until something is so: what comes late to a page is waited for as anywhere else. */
+export async function pressUntil(
+  page: Page,
+  key: string,
+  isThere: () => Promise<boolean>,
+  what: string,
+): Promise<void> {
+  for (const end = Date.now() + patience; Date.now() < end;) {
+    await page.keyboard.press(key);
+    if (await isThere()) return;
+  }
+  throw new Error(`The keyboard does not reach “${what}”`);
+}
+
 /** Presses Tab until what has the focus reads as wanted. */
 export async function tabTo(page: Page, wanted: string | RegExp): Promise<void> {
-  for (let step = 0; step < 80; step++) {
-    await page.keyboard.press("Tab");
+  const isThere = async (): Promise<boolean> => {
     const at = await focused(page);
-    if (typeof wanted === "string" ? at.includes(wanted) : wanted.test(at)) return;
-  }
-  throw new Error(`The keyboard does not reach “${String(wanted)}”`);
+    return typeof wanted === "string" ? at.includes(wanted) : wanted.test(at);
+  };
+  await pressUntil(page, "Tab", isThere, String(wanted));
 }
 
 /** Lets the page draw some frames. */

@@ -11,10 +11,12 @@ const answers = (page: Page) => page.locator("table.answers tbody tr");
 
 walk("reads the question, moves the year and follows a claim to its artefact by keys alone", async (page) => {
   await through(page, corpus, async () => {
-    await page.getByRole("heading", { name: "Questions" }).waitFor();
+    await page.getByRole("heading", { name: "Questions", level: 1 }).waitFor();
     await tabTo(page, "Was the ditch dug");
     await page.keyboard.press("Enter");
-    await page.getByRole("heading", { name: "Was the ditch dug for defence or for drainage?" }).waitFor();
+    await page
+      .getByRole("heading", { name: "Was the ditch dug for defence or for drainage?", level: 1 })
+      .waitFor();
     await expect.poll(() => answers(page).count()).toBe(2);
     await expect.poll(() => answers(page).nth(0).textContent()).toContain("open");
 
@@ -29,7 +31,7 @@ walk("reads the question, moves the year and follows a claim to its artefact by 
 
     await tabTo(page, "The ditch was dug for defence.");
     await page.keyboard.press("Enter");
-    await page.getByRole("heading", { name: "The ditch was dug for defence." }).waitFor();
+    await page.getByRole("heading", { name: "The ditch was dug for defence.", level: 1 }).waitFor();
     await tabTo(page, "Hale 1896's argument");
     await page.keyboard.press("Enter");
     await page.locator(".kind", { hasText: "argument" }).waitFor();
@@ -39,13 +41,13 @@ walk("reads the question, moves the year and follows a claim to its artefact by 
     await tabTo(page, "The ditch at Merrow End");
     await page.keyboard.press("Enter");
     await page.locator(".kind", { hasText: "artefact" }).waitFor();
-    await page.getByRole("heading", { name: "The ditch at Merrow End" }).waitFor();
+    await page.getByRole("heading", { name: "The ditch at Merrow End", level: 1 }).waitFor();
   });
 });
 
 walk("sees a standing change after a file was edited on disk, and says so", async (page) => {
   await through(page, corpus, async ({ folder }) => {
-    await page.getByRole("heading", { name: "Questions" }).waitFor();
+    await page.getByRole("heading", { name: "Questions", level: 1 }).waitFor();
     await visit(page, "/question/what-for");
     await expect.poll(() => answers(page).nth(0).textContent()).toContain("open");
     const file = join(folder, "ditch.yaml");
@@ -54,18 +56,18 @@ walk("sees a standing change after a file was edited on disk, and says so", asyn
       file,
       text.replace("    scheme: function\n    text: Steep", "    strength: strong\n    text: Steep"),
     );
-    await expect.poll(() => answers(page).nth(0).textContent(), { timeout: 20_000 }).toContain("stands");
+    await expect.poll(() => answers(page).nth(0).textContent()).toContain("stands");
     await expect
       .poll(() => page.locator(".changed").textContent())
       .toContain("The ditch was dug for defence: was open, now stands");
-    expect(await page.locator(".changed").getAttribute("aria-live")).toBe("polite");
-    expect(await answers(page).nth(0).locator(".standing.stands svg path").count()).toBe(1);
+    await expect.poll(() => page.locator(".changed").getAttribute("aria-live")).toBe("polite");
+    await expect.poll(() => answers(page).nth(0).locator(".standing.stands svg path").count()).toBe(1);
   });
 });
 
 walk("unfolds the outline and opens a sheet by keys alone", async (page) => {
   await through(page, corpus, async () => {
-    await page.getByRole("heading", { name: "Questions" }).waitFor();
+    await page.getByRole("heading", { name: "Questions", level: 1 }).waitFor();
     await visit(page, "/outline");
     await page.getByRole("tree").waitFor();
     await tabTo(page, "treeitem");
@@ -88,7 +90,7 @@ const script = `<img src=x onerror="window.ran=1"><script>window.ran=1</script>`
 
 walk("shows hostile text in any field as text", async (page) => {
   await through(page, corpus, async ({ folder }) => {
-    await page.getByRole("heading", { name: "Questions" }).waitFor();
+    await page.getByRole("heading", { name: "Questions", level: 1 }).waitFor();
     const hostile = {
       scholars: [{ id: "s", name: `Ada ${script}` }],
       artefacts: [{ id: "thing", name: `Thing ${script}`, kind: script, "held-at": script, note: script }],

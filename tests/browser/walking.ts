@@ -2,6 +2,9 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, expect, inject, test } from "vitest";
 import { watched } from "./watched.ts";
 
+/** How long a walk waits for anything, in ms: as long as a page may take on a busy machine, not as it takes on an idle one. */
+export const patience = 60_000;
+
 /** A test in a window of a browser, which shares nothing with another. */
 export type Walk = (title: string, body: (page: Page) => Promise<void>) => void;
 
@@ -23,6 +26,7 @@ export function walksIn(name: "chromium" | "firefox", launch: (path: string) => 
       if ("missing" in found) return context.skip(found.missing);
       browser ??= await launch(found.path);
       const window = await browser.newContext({ viewport: { width: 1280, height: 800 } });
+      window.setDefaultTimeout(patience);
       try {
         const seen = await watched(window);
         await body(await window.newPage());

@@ -21,9 +21,9 @@ walk(
       const files = readdirSync(folder).toSorted();
       await tabTo(page, "Numbers");
       await page.keyboard.press("Enter");
-      await page.getByRole("heading", { name: "Numbers" }).waitFor();
+      await page.getByRole("heading", { name: "Numbers", level: 1 }).waitFor();
       await page.keyboard.press("m");
-      await page.getByRole("heading", { name: "Make a number" }).waitFor();
+      await page.getByRole("heading", { name: "Make a number", level: 1 }).waitFor();
       await tabTo(page, "Spacing");
       await page.keyboard.press("Enter");
       await page.locator(".input").first().waitFor();
@@ -31,10 +31,10 @@ walk(
       await chooseBy(page, "Things", "The pit row");
       await page.keyboard.press("Enter");
       await chooseBy(page, "Dimension", "gap");
-      await expect.poll(() => text(page, ".count-line"), { timeout: 10_000 }).toContain("10 are taken");
-      await expect.poll(() => text(page, ".came"), { timeout: 20_000 }).toMatch(/n10.*mean1 m/);
+      await expect.poll(() => text(page, ".count-line")).toContain("10 are taken");
+      await expect.poll(() => text(page, ".came")).toMatch(/n10.*mean1 m/);
       await expect.poll(() => text(page, ".looks")).toContain("First look at these data");
-      expect(await text(page, ".outcome")).toContain("It would change no standing.");
+      await expect.poll(() => text(page, ".outcome")).toContain("It would change no standing.");
 
       await chooseBy(page, "Bear on a claim", "The pits were set");
       await tabTo(page, "Add");
@@ -49,28 +49,26 @@ walk(
       await expect.poll(() => text(page, ".limit output")).toContain("expected one such as");
       for (let back = 0; back < " apples".length; back++) await page.keyboard.press("Backspace");
       await page.keyboard.press("Enter");
-      await expect
-        .poll(() => text(page, ".entry .says-now"), { timeout: 20_000 })
-        .toContain("It supports the claim.");
+      await expect.poll(() => text(page, ".entry .says-now")).toContain("It supports the claim.");
       await expect.poll(() => text(page, ".would-change")).toMatch(/even gaps.*stands.*was unsupported/);
-      expect(await text(page, ".looks")).toContain("Look 2 at these data");
+      await expect.poll(() => text(page, ".looks")).toContain("Look 2 at these data");
       expect(readFileSync(join(folder, "row.yaml"), "utf8")).toBe(before);
 
       await page.reload();
       await page.locator(".count-line").first().waitFor();
-      await expect.poll(() => text(page, ".would-change"), { timeout: 20_000 }).toContain("stands");
-      expect(await text(page, ".looks")).toContain("Look 2 at these data");
+      await expect.poll(() => text(page, ".would-change")).toContain("stands");
+      await expect.poll(() => text(page, ".looks")).toContain("Look 2 at these data");
 
       await toLabel(page, "What it is for", "input, textarea");
       await page.keyboard.type("Ten gaps of the row");
       await tabTo(page, "Save this number");
       await page.keyboard.press("Enter");
-      await page.getByRole("heading", { name: "Ten gaps of the row" }).waitFor({ timeout: 20_000 });
+      await page.getByRole("heading", { name: "Ten gaps of the row", level: 1 }).waitFor();
       const saved = readFileSync(join(folder, "row.yaml"), "utf8");
       expect(saved.startsWith(before.slice(0, 40))).toBe(true);
       expect(saved).toContain("row-gap-spacing");
       expect(saved).toMatch(/looks: 2/);
-      await expect.poll(() => text(page, ".bearing"), { timeout: 20_000 }).toContain("stands");
+      await expect.poll(() => text(page, ".bearing")).toContain("stands");
 
       await visit(page, "/question/how");
       await expect.poll(() => text(page, ".answers tr:nth-child(1) .standing")).toContain("stands");
@@ -96,29 +94,27 @@ walk(
       const before = readFileSync(file, "utf8");
       await visit(page, "/number/ring-unit");
       await page.keyboard.press("m");
-      await page.getByRole("heading", { name: "Settings of" }).waitFor();
-      await expect.poll(() => text(page, ".came"), { timeout: 20_000 }).toContain("22");
-      expect(await text(page, ".looks")).toContain("Look 2 at these data");
-      await expect
-        .poll(() => text(page, ".would-change"), { timeout: 20_000 })
-        .toContain("It would change no standing.");
+      await page.getByRole("heading", { name: "Settings of", level: 1 }).waitFor();
+      await expect.poll(() => text(page, ".came")).toContain("22");
+      await expect.poll(() => text(page, ".looks")).toContain("Look 2 at these data");
+      await expect.poll(() => text(page, ".would-change")).toContain("It would change no standing.");
       await toLabel(page, "unit", "input, textarea");
       await page.keyboard.press("Control+a");
       await page.keyboard.type("ring-foot");
       await expect.poll(() => text(page, ".setting output")).toContain("read as ring-foot");
-      expect(await text(page, ".came")).toContain("22");
+      await expect.poll(() => text(page, ".came")).toContain("22");
       await page.keyboard.press("Enter");
-      await expect.poll(() => text(page, ".came"), { timeout: 20_000 }).toContain("No number");
-      expect(await text(page, ".came")).toContain("was found in these data");
+      await expect.poll(() => text(page, ".came")).toContain("No number");
+      await expect.poll(() => text(page, ".came")).toContain("was found in these data");
       await page.keyboard.press("Control+a");
       await page.keyboard.type("down-pace");
       await page.keyboard.press("Enter");
-      await expect.poll(() => text(page, ".came"), { timeout: 20_000 }).toContain("22");
+      await expect.poll(() => text(page, ".came")).toContain("22");
       const without = page.locator(".lines");
       await without.locator("summary").click();
       await without.locator("input[type=checkbox]").first().press("Space");
       await expect.poll(() => text(page, ".count-line")).toContain("21 are taken");
-      await expect.poll(() => text(page, ".looks"), { timeout: 20_000 }).toContain("Look 3 at these data");
+      await expect.poll(() => text(page, ".looks")).toContain("Look 3 at these data");
       await page.getByRole("button", { name: "Save these settings" }).press("Enter");
       await page.waitForURL(/\/number\/ring-unit/);
       const after = readFileSync(file, "utf8");
@@ -138,24 +134,24 @@ walk(
         await page.setViewportSize({ width: 1280, height: 800 });
         await visit(page, path);
         if (path !== "/workbench")
-          await expect
-            .poll(() => page.locator(".plate svg[role=img]").count(), { timeout: 30_000 })
-            .toBeGreaterThan(0);
+          await expect.poll(() => page.locator(".plate svg[role=img]").count()).toBeGreaterThan(0);
         for (const colorScheme of ["light", "dark"] as const) {
           await page.emulateMedia({ colorScheme });
           expect(await complaintsOf(page), colorScheme).toEqual([]);
         }
-        expect(await overflow(page)).toBeLessThanOrEqual(0);
+        await expect.poll(() => overflow(page)).toBeLessThanOrEqual(0);
         await page.setViewportSize({ width: 390, height: 800 });
-        expect(await overflow(page)).toBeLessThanOrEqual(0);
-        expect(
-          await page.evaluate(() =>
-            [...document.querySelectorAll<HTMLElement>("main :is(button, input, select, summary)")]
-              .filter((one) => one.checkVisibility())
-              .filter((one) => Math.min(one.offsetWidth, one.offsetHeight) < 24)
-              .map((one) => one.outerHTML.slice(0, 120)),
-          ),
-        ).toEqual([]);
+        await expect.poll(() => overflow(page)).toBeLessThanOrEqual(0);
+        await expect
+          .poll(() =>
+            page.evaluate(() =>
+              [...document.querySelectorAll<HTMLElement>("main :is(button, input, select, summary)")]
+                .filter((one) => one.checkVisibility())
+                .filter((one) => Math.min(one.offsetWidth, one.offsetHeight) < 24)
+                .map((one) => one.outerHTML.slice(0, 120)),
+            ),
+          )
+          .toEqual([]);
       }
     });
   },

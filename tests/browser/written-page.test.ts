@@ -25,43 +25,45 @@ walk(
       await page.goto(address);
       const open = page.locator(".page.open");
       const mark = open.locator(".why .m b").first();
-      expect(await open.getAttribute("id")).toBe("dispute");
-      expect(await overflow(page)).toBeLessThanOrEqual(0);
+      await expect.poll(() => open.getAttribute("id")).toBe("dispute");
+      await expect.poll(() => overflow(page)).toBeLessThanOrEqual(0);
 
       // By keys alone to a claim; the heading has the focus, and back leads back.
       await open.locator(`a[href="#r-one-set"]`).first().press("Enter");
       await expect.poll(() => open.getAttribute("id")).toBe("r-one-set");
-      expect(await page.evaluate(() => document.activeElement?.closest(".page")?.id)).toBe("r-one-set");
-      expect(await mark.textContent()).toBe("open");
-      expect(await overflow(page)).toBeLessThanOrEqual(0);
+      await expect
+        .poll(() => page.evaluate(() => document.activeElement?.closest(".page")?.id))
+        .toBe("r-one-set");
+      await expect.poll(() => mark.textContent()).toBe("open");
+      await expect.poll(() => overflow(page)).toBeLessThanOrEqual(0);
 
       // As of 1900 nothing is against it yet, and what is of later is gone.
       await page.getByLabel("Year", { exact: true }).selectOption("1900");
-      expect(await mark.textContent()).toBe("stands");
-      expect(await page.locator("#notice").textContent()).toContain("As of 1900.");
-      expect(await open.locator(`a[href="#r-by-foot"]:visible`).count()).toBe(0);
-      expect(await open.locator(`a[href="#r-by-wear"]:visible`).count()).toBeGreaterThan(0);
+      await expect.poll(() => mark.textContent()).toBe("stands");
+      await expect.poll(() => page.locator("#notice").textContent()).toContain("As of 1900.");
+      await expect.poll(() => open.locator(`a[href="#r-by-foot"]:visible`).count()).toBe(0);
+      await expect.poll(() => open.locator(`a[href="#r-by-wear"]:visible`).count()).toBeGreaterThan(0);
       await page.goBack();
       await expect.poll(() => open.getAttribute("id")).toBe("dispute");
-      expect(await open.locator(`a[href="#r-two-sets"]:visible`).count()).toBe(0);
+      await expect.poll(() => open.locator(`a[href="#r-two-sets"]:visible`).count()).toBe(0);
       await open.locator(`a[href="#r-sets"]`).press("Enter");
       await expect.poll(() => open.getAttribute("id")).toBe("r-sets");
       const drawn = async (): Promise<string> =>
         (await open.locator(".map text:visible").allTextContents()).join(" ");
-      expect(await drawn()).not.toContain("δύο");
+      await expect.poll(() => drawn()).not.toContain("δύο");
       await page.getByRole("button", { name: "Later year" }).press("Enter");
       await page.getByRole("button", { name: "Later year" }).press("Enter");
       await expect.poll(() => page.locator("#notice").textContent()).toContain("As of 1990.");
-      expect(await drawn()).toContain("δύο");
-      expect(await open.locator(`a[href="#r-two-sets"]:visible`).count()).toBeGreaterThan(0);
+      await expect.poll(() => drawn()).toContain("δύο");
+      await expect.poll(() => open.locator(`a[href="#r-two-sets"]:visible`).count()).toBeGreaterThan(0);
 
       // Words are found without their marks, and lead there.
       const search = page.getByLabel("Search");
       await search.fill("ην δυο");
-      expect(await page.locator("#count").textContent()).toMatch(/records?$/i);
+      await expect.poll(() => page.locator("#count").textContent()).toMatch(/records?$/i);
       await page.locator(`#found a[href="#r-two-sets"]`).press("Enter");
       await expect.poll(() => open.getAttribute("id")).toBe("r-two-sets");
-      expect(await search.inputValue()).toBe("");
+      await expect.poll(() => search.inputValue()).toBe("");
 
       await page.setViewportSize({ width: 1280, height: 800 });
       await page.goto(`${address}#r-sizes`);
