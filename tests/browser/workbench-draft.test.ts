@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { expect } from "vitest";
 import type { Page } from "playwright-core";
 import { walk } from "./chromium.ts";
-import { filesOf, tabTo, through, visit } from "./through.ts";
+import { filesOf, keptAtDesk, tabTo, through, visit } from "./through.ts";
 import type { Fill } from "./through.ts";
 
 const rims = [16.3, 41.6, 33.2, 12.7, 29.2, 41.3, 45.6, 45.8];
@@ -49,44 +49,46 @@ walk(
   async (page) => {
     await through(page, bowls(), async () => {
       await visit(page, "/workbench?of=searched");
-      await expect.poll(() => came(page), { timeout: 20_000 }).toContain("φ");
+      await expect.poll(() => came(page)).toContain("φ");
       await settingTo(page, "draws", "1000000");
       await page.locator(".came progress").waitFor();
       await expect
-        .poll(() => page.locator(".came progress").evaluate((one) => (one as HTMLProgressElement).position), {
-          timeout: 30_000,
-        })
+        .poll(() => page.locator(".came progress").evaluate((one) => (one as HTMLProgressElement).position))
         .toBeGreaterThan(0);
       await page.evaluate(() => document.querySelector<HTMLElement>(".outcome .label")?.focus());
       await tabTo(page, "Stop");
       await page.keyboard.press("Enter");
       await expect.poll(() => came(page)).toContain("Stopped");
-      expect(await page.locator(".came progress").count()).toBe(0);
+      await expect.poll(() => page.locator(".came progress").count()).toBe(0);
       await expect.poll(() => page.locator(".computing").count()).toBe(0);
       await page.getByRole("button", { name: "Go on" }).press("Enter");
       await page.locator(".came progress").waitFor();
       await settingTo(page, "draws", "300");
-      await expect.poll(() => came(page), { timeout: 20_000 }).toContain("φ");
+      await expect.poll(() => came(page)).toContain("φ");
       await expect.poll(() => page.locator(".looks").textContent()).toContain("Look 2 at these data");
     });
   },
 );
 
 walk("a draft outlives its tab, and is gone when it is given up", async (page) => {
-  await through(page, bowls(), async () => {
+  await through(page, bowls(), async ({ folder }) => {
     await visit(page, "/workbench?of=searched");
     await settingTo(page, "draws", "300");
-    await expect.poll(() => page.locator(".looks").textContent(), { timeout: 20_000 }).toContain("Look 2");
-    // As in another tab: nothing but the desk has kept it.
-    await expect
-      .poll(async () => {
-        await page.evaluate(() => sessionStorage.removeItem("workbench"));
-        await page.reload();
-        await page.locator(".came").waitFor();
-        await page.locator(".looks").waitFor();
-        return page.locator(".looks").textContent();
-      })
-      .toContain("Look 2");
+    await expect.poll(() => page.locator(".looks").textContent()).toContain("Look 2");
+    await expect.poll(() => keptAtDesk(folder)).toContain('"300"');
+    // As in another tab: nothing but the desk has kept it, which says so only when a number is shown already.
+    let come = (): void => undefined;
+    const coming = new Promise<void>((resolve) => (come = resolve));
+    await page.route(/\/corpus\/drafts$/, async (route) => {
+      await coming;
+      await route.continue();
+    });
+    await page.evaluate(() => sessionStorage.removeItem("workbench"));
+    await page.reload();
+    await expect.poll(() => came(page)).toContain("φ");
+    await expect.poll(() => page.locator(".looks").textContent()).toContain("First look");
+    come();
+    await expect.poll(() => page.locator(".looks").textContent()).toContain("Look 2");
     await expect
       .poll(() => page.getByRole("textbox", { name: "draws", exact: true }).inputValue())
       .toBe("300");
@@ -112,8 +114,10 @@ walk(
     await through(page, fill, async () => {
       await visit(page, "/workbench?of=searched");
       await settingTo(page, "draws", "300");
-      await expect.poll(() => page.locator(".looks").textContent(), { timeout: 20_000 }).toContain("Look 2");
-      expect(await page.locator(".saving").textContent()).toContain("It cannot be saved: Unexpected link");
+      await expect.poll(() => page.locator(".looks").textContent()).toContain("Look 2");
+      await expect
+        .poll(() => page.locator(".saving").textContent())
+        .toContain("It cannot be saved: Unexpected link");
       expect(await page.getByRole("button", { name: /^Save these/ }).count()).toBe(0);
     });
   },
