@@ -1,5 +1,6 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, expect, inject, test } from "vitest";
+import { heldBack } from "./held-back.ts";
 import { watched } from "./watched.ts";
 
 /** How long a walk waits for anything, in ms: as long as a page may take on a busy machine, not as it takes on an idle one. */
@@ -29,6 +30,7 @@ export function walksIn(name: "chromium" | "firefox", launch: (path: string) => 
       window.setDefaultTimeout(patience);
       try {
         const seen = await watched(window);
+        if (name === "chromium") await heldBack(window);
         await body(await window.newPage());
         expect(seen()).toEqual([]);
       } finally {
