@@ -4,7 +4,7 @@ import { referenceWords } from "../../../words/sheet/reference.ts";
 import type { ReferenceAsked, ReferenceTold } from "./messages.ts";
 
 /** How long a style may take for one reference, in milliseconds. */
-const patience = 10_000;
+const patience = 30_000;
 
 let thread: Worker | null = null;
 let number = 0;
