@@ -11,8 +11,6 @@ const drafts = new Map<string | null, Draft>(draftsInTab().map((draft) => [draft
 let model: Worker | null = null;
 /** Whether the corpus has a desk that keeps drafts, and whether it was asked for them. */
 let atDesk = false;
-/** Whether those that it has from before are on the workbench. */
-let areTaken = false;
 /** What records are sought by: that stays until another text is typed. */
 let seeking: Typing | null = null;
 let waiting: ReturnType<typeof setTimeout> | undefined;
@@ -48,8 +46,8 @@ export function useDraft(of: string | null, shown: Draft): Draft {
   return useSyncExternalStore(follow, () => drafts.get(of)) ?? shown;
 }
 
-/** Has drafts kept at the desk too, where there is one; those it has from before are put on the workbench, once. Says whether they are. */
-export function useDeskDrafts(writable: boolean): boolean {
+/** Has drafts kept at the desk too, where there is one; those it has from before are put on the workbench, once. */
+export function useDeskDrafts(writable: boolean): void {
   useEffect(() => {
     if (!writable || atDesk) return;
     atDesk = true;
@@ -60,11 +58,9 @@ export function useDeskDrafts(writable: boolean): boolean {
         send(draft.of, draft, null);
       }
       for (const [of, draft] of drafts) keepAtDesk(of, draft);
-      areTaken = true;
       tellListeners();
     });
   }, [writable]);
-  return useSyncExternalStore(follow, () => areTaken) || !writable;
 }
 
 /** Has a text read while it is being typed, after a pause; the draft itself stays what it is. */

@@ -24,7 +24,8 @@ interface Props {
 /** Where a derivation is made or changed: what it is computed on and what comes of it, before it is saved. */
 export function WorkbenchPage({ page, asOf }: Props) {
   const draft = useDraft(page.of, page.draft);
-  useSeen(page, useDeskDrafts(useDesk().state.readOnly === null));
+  useSeen(page);
+  useDeskDrafts(useDesk().state.readOnly === null);
   if (page.closed !== null)
     return (
       <>
@@ -80,15 +81,12 @@ export function WorkbenchPage({ page, asOf }: Props) {
   );
 }
 
-/**
- * A number that is shown was seen: its settings count as a look from then on, whatever is changed back. Before it is known
- * what the desk has kept, nothing is put in its place.
- */
-function useSeen({ of, seen, draft, closed }: Page, isKnown: boolean): void {
+/** A number that is shown was seen: its settings count as a look from then on, whatever is changed back. */
+function useSeen({ of, seen, draft, closed }: Page): void {
   useEffect(() => {
-    if (seen === null || closed !== null || !isKnown) return;
+    if (seen === null || closed !== null) return;
     const now = draftNow(of) ?? draft;
     const after = afterSeeing(now, seen);
     if (after !== now) putDraft(of, after);
-  }, [of, seen, draft, closed, isKnown]);
+  }, [of, seen, draft, closed]);
 }
