@@ -6,6 +6,7 @@ import { saysSame } from "../../read/edit/written.ts";
 import type { WrittenMap } from "../../read/edit/written.ts";
 import type { ListName } from "../../read/grammar/field.ts";
 import type { Text } from "../../base/text/said/said.ts";
+import { answerThrough } from "../model/door/serving.ts";
 import { checkedForm } from "../../show/desk/forms/checked/checked.ts";
 import type { Checked } from "../../show/desk/forms/checked/checked.ts";
 import type { PictureAsked, PictureTold } from "../../show/artefacts/picture/asked.ts";
@@ -49,28 +50,12 @@ export interface FormQuestions {
   readonly visit: (sheet: Returned) => VisitTold;
 }
 
-/** Through the door from a form. */
-export interface FormsAsked {
-  readonly number: number;
-  readonly ask: keyof FormQuestions;
-  readonly given: Parameters<FormQuestions[keyof FormQuestions]>[0];
-}
-
-/** Through the door to a form; null where the corpus cannot be read. */
-export interface FormsTold {
-  readonly number: number;
-  readonly told: ReturnType<FormQuestions[keyof FormQuestions]> | null;
-}
-
-/** Answers forms through a door, each question on the corpus as it is then. */
+/** Answers forms through a door. */
 export function serveForms(port: MessagePort, graph: () => Graph | null): void {
-  port.onmessage = ({ data }: MessageEvent<FormsAsked>) => {
+  answerThrough<FormQuestions>(port, () => {
     const now = graph();
-    const answers = now && answersFrom(now);
-    const answer = answers?.[data.ask] as ((given: FormsAsked["given"]) => FormsTold["told"]) | undefined;
-    const told: FormsTold = { number: data.number, told: answer?.(data.given) ?? null };
-    port.postMessage(told);
-  };
+    return now && answersFrom(now);
+  });
 }
 
 function answersFrom(graph: Graph): FormQuestions {

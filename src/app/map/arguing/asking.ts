@@ -2,38 +2,17 @@ import { useEffect, useRef, useState } from "react";
 import type { Id } from "../../../base/finding.ts";
 import type { ArgumentDraft } from "../../../show/map/arguing/draft.ts";
 import type { InHandTold, Named } from "../../../show/map/arguing/told.ts";
-import type { Asked } from "../../worker/messages.ts";
+import { doorTo } from "../../model/door/asking.ts";
 import { tellTurned } from "./hand.ts";
-import type { ArguingAnswer, ArguingAsked, ArguingQuestions } from "./serving.ts";
+import type { ArguingQuestions } from "./serving.ts";
 
-let door: MessagePort | null = null;
-let number = 0;
-const waiting = new Map<number, (told: ArguingAnswer["told"]) => void>();
+const door = doorTo<ArguingQuestions>("arguing");
 
 /** Opens a door for arguments in hand to the worker that holds the model. */
-export function argueIn(holder: Worker): void {
-  const { port1, port2 } = new MessageChannel();
-  door = port2;
-  port2.onmessage = ({ data }: MessageEvent<ArguingAnswer>) => {
-    waiting.get(data.number)?.(data.told);
-    waiting.delete(data.number);
-  };
-  const lend: Asked = { ask: "arguing", port: port1 };
-  holder.postMessage(lend, [port1]);
-}
+export const argueIn = door.open;
 
 /** Asks the model something about an argument; null where the corpus cannot be read, or has nothing to answer. */
-export function askArguing<A extends keyof ArguingQuestions>(
-  ask: A,
-  given: Parameters<ArguingQuestions[A]>[0],
-): Promise<ReturnType<ArguingQuestions[A]> | null> {
-  return new Promise((resolve) => {
-    number += 1;
-    waiting.set(number, (told) => resolve(told as ReturnType<ArguingQuestions[A]> | null));
-    const message: ArguingAsked = { number, ask, given };
-    door?.postMessage(message);
-  });
-}
+export const askArguing = door.ask;
 
 /** What records are called; null until that is known. */
 export function useNames(ids: readonly Id[]): Readonly<Record<Id, Named>> | null {

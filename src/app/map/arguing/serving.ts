@@ -1,5 +1,6 @@
 import type { Id } from "../../../base/finding.ts";
 import type { Text } from "../../../base/text/said/said.ts";
+import { answerThrough } from "../../model/door/serving.ts";
 import type { Action } from "../../../link/edit/action.ts";
 import { actionOf } from "../../../show/map/arguing/action.ts";
 import { questionOf, takenInHand } from "../../../show/map/arguing/begun.ts";
@@ -26,35 +27,20 @@ export interface ArguingQuestions {
   readonly note: (asked: { readonly id: Id; readonly text: string }) => Action | null;
 }
 
-/** Through the door to the model. */
-export interface ArguingAsked {
-  readonly number: number;
-  readonly ask: keyof ArguingQuestions;
-  readonly given: Parameters<ArguingQuestions[keyof ArguingQuestions]>[0];
-}
-
-/** Through the door from the model; null where the corpus cannot be read. */
-export interface ArguingAnswer {
-  readonly number: number;
-  readonly told: ReturnType<ArguingQuestions[keyof ArguingQuestions]> | null;
-}
-
-/** Answers what is asked about arguments through a door, each question on the corpus as it is then. */
+/** Answers what is asked about arguments through a door. */
 export function serveArguing(port: MessagePort, groundNow: () => Ground | null): void {
   const tried = rememberedTried();
-  port.onmessage = ({ data }: MessageEvent<ArguingAsked>) => {
+  answerThrough<ArguingQuestions>(port, () => {
     const ground = groundNow();
-    const answers: ArguingQuestions | null = ground && {
-      tell: (draft) => inHandTold(ground, draft, tried),
-      save: (draft) => actionOf(ground.graph, draft),
-      take: (id) => takenInHand(ground.graph, id),
-      question: (claim) => questionOf(ground.graph, claim),
-      names: (ids) => namesIn(ground.model, ids),
-      note: ({ id, text }) => noteOn(ground.graph, id, text),
-    };
-    const answer = answers?.[data.ask] as
-      ((given: ArguingAsked["given"]) => ArguingAnswer["told"]) | undefined;
-    const told: ArguingAnswer = { number: data.number, told: answer?.(data.given) ?? null };
-    port.postMessage(told);
-  };
+    return (
+      ground && {
+        tell: (draft) => inHandTold(ground, draft, tried),
+        save: (draft) => actionOf(ground.graph, draft),
+        take: (id) => takenInHand(ground.graph, id),
+        question: (claim) => questionOf(ground.graph, claim),
+        names: (ids) => namesIn(ground.model, ids),
+        note: ({ id, text }) => noteOn(ground.graph, id, text),
+      }
+    );
+  });
 }

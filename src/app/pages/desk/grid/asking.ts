@@ -1,37 +1,16 @@
 import { useEffect, useRef, useState } from "react";
 import type { GridDraft } from "../../../../show/desk/grid/draft.ts";
 import type { RowWeighed } from "../../../../show/desk/grid/weighed.ts";
-import type { Asked } from "../../../worker/messages.ts";
-import type { GridAnswer, GridAsked, GridQuestions, GridTold } from "./serving.ts";
+import { doorTo } from "../../../model/door/asking.ts";
+import type { GridQuestions, GridTold } from "./serving.ts";
 
-let door: MessagePort | null = null;
-let number = 0;
-const waiting = new Map<number, (told: GridAnswer["told"]) => void>();
+const door = doorTo<GridQuestions>("grid");
 
 /** Opens a door for the grid to the worker that holds the model. */
-export function gridIn(holder: Worker): void {
-  const { port1, port2 } = new MessageChannel();
-  door = port2;
-  port2.onmessage = ({ data }: MessageEvent<GridAnswer>) => {
-    waiting.get(data.number)?.(data.told);
-    waiting.delete(data.number);
-  };
-  const lend: Asked = { ask: "grid", port: port1 };
-  holder.postMessage(lend, [port1]);
-}
+export const gridIn = door.open;
 
 /** Asks the model something about the grid; null where the corpus cannot be read. */
-export function askGrid<A extends keyof GridQuestions>(
-  ask: A,
-  given: Parameters<GridQuestions[A]>[0],
-): Promise<ReturnType<GridQuestions[A]> | null> {
-  return new Promise((resolve) => {
-    number += 1;
-    waiting.set(number, (told) => resolve(told as ReturnType<GridQuestions[A]> | null));
-    const message: GridAsked = { number, ask, given };
-    door?.postMessage(message);
-  });
-}
+export const askGrid = door.ask;
 
 /** How long nothing is typed before the rows are weighed among what is recorded, in milliseconds. */
 const pause = 250;
@@ -48,11 +27,11 @@ export function useKnown(draft: GridDraft, corpus: unknown): GridKnown {
   const [told, setTold] = useState<GridTold | null>(null);
   const [reads, setReads] = useState<GridKnown["reads"]>(new Map());
   const [weighed, setWeighed] = useState<GridKnown["weighed"]>(new Map());
-  const reading = useLatest("read", (answer) => {
+  const reading = useLatest(read, (answer) => {
     setTold(answer);
     setReads((before) => kept(before, answer.rows));
   });
-  const weighing = useLatest("weigh", (answer) => setWeighed((before) => kept(before, answer)));
+  const weighing = useLatest(weigh, (answer) => setWeighed((before) => kept(before, answer)));
   useEffect(() => {
     reading(draft);
     const later = setTimeout(() => weighing(draft), pause);
@@ -62,9 +41,13 @@ export function useKnown(draft: GridDraft, corpus: unknown): GridKnown {
   return { told, reads, weighed };
 }
 
-function useLatest<A extends "read" | "weigh">(
-  ask: A,
-  take: (answer: ReturnType<GridQuestions[A]>) => void,
+const read = (draft: GridDraft): Promise<GridTold | null> => askGrid("read", draft);
+const weigh = (draft: GridDraft): Promise<readonly RowWeighed[] | null> => askGrid("weigh", draft);
+
+/** Asks of the latest state of a grid whenever the answer before is there; `ask` stays the same. */
+function useLatest<T>(
+  ask: (draft: GridDraft) => Promise<T | null>,
+  take: (answer: T) => void,
 ): (draft: GridDraft) => void {
   const next = useRef<GridDraft | null>(null);
   const busy = useRef(false);
@@ -79,7 +62,7 @@ function useLatest<A extends "read" | "weigh">(
     const round = async (): Promise<void> => {
       for (let one = next.current; one; one = next.current) {
         next.current = null;
-        const answer = await askGrid<A>(ask, one as Parameters<GridQuestions[A]>[0]);
+        const answer = await ask(one);
         if (answer) taking.current(answer);
       }
       busy.current = false;

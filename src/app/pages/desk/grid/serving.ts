@@ -13,6 +13,7 @@ import { recordedOf } from "../../../../show/desk/grid/there.ts";
 import type { ThereRow } from "../../../../show/desk/grid/there.ts";
 import { rowsWeighed } from "../../../../show/desk/grid/weighed.ts";
 import type { RowWeighed } from "../../../../show/desk/grid/weighed.ts";
+import { answerThrough } from "../../../model/door/serving.ts";
 import type { CorpusRead } from "../../../worker/desk.ts";
 import { plugins } from "../../../worker/plugins.ts";
 
@@ -38,31 +39,15 @@ export interface GridQuestions {
   readonly step: (draft: GridDraft) => GridStep | null;
 }
 
-/** Through the door from the grid. */
-export interface GridAsked {
-  readonly number: number;
-  readonly ask: keyof GridQuestions;
-  readonly given: Parameters<GridQuestions[keyof GridQuestions]>[0];
-}
-
-/** Through the door to the grid; null where the corpus cannot be read. */
-export interface GridAnswer {
-  readonly number: number;
-  readonly told: ReturnType<GridQuestions[keyof GridQuestions]> | null;
-}
-
 /** The corpus in which rows are read: what it says, and what it was read from. */
 export type GridGround = CorpusRead & { readonly graph: Graph };
 
-/** Answers the grid through a door, each question on the corpus as it is then. */
+/** Answers the grid through a door. */
 export function serveGrid(port: MessagePort, ground: () => GridGround | null): void {
-  port.onmessage = ({ data }: MessageEvent<GridAsked>) => {
+  answerThrough<GridQuestions>(port, () => {
     const now = ground();
-    const answers = now && answersFrom(now);
-    const answer = answers?.[data.ask] as ((given: GridAsked["given"]) => GridAnswer["told"]) | undefined;
-    const told: GridAnswer = { number: data.number, told: answer?.(data.given) ?? null };
-    port.postMessage(told);
-  };
+    return now && answersFrom(now);
+  });
 }
 
 function answersFrom({ graph, files, read, compute }: GridGround): GridQuestions {

@@ -1,50 +1,29 @@
 import { useEffect, useRef, useState } from "react";
 import type { EntryDraft } from "../../../../show/desk/import/entry.ts";
-import type { Asked } from "../../../worker/messages.ts";
+import { doorTo } from "../../../model/door/asking.ts";
 import type {
-  Answer,
   EntryAsked,
   Given,
   ImportAnswer,
   ImportAsked,
-  Question,
+  ImportQuestions,
   TableAnswer,
   TableQuestion,
 } from "./serving.ts";
 
-let door: MessagePort | null = null;
-let number = 0;
-const waiting = new Map<number, (told: Answer["told"]) => void>();
+const door = doorTo<ImportQuestions>("import");
 
 /** Opens a door for imports, and for changes of entries, to the worker that holds the model. */
-export function importIn(holder: Worker): void {
-  const { port1, port2 } = new MessageChannel();
-  door = port2;
-  port2.onmessage = ({ data }: MessageEvent<Answer>) => {
-    waiting.get(data.number)?.(data.told);
-    waiting.delete(data.number);
-  };
-  const lend: Asked = { ask: "import", port: port1 };
-  holder.postMessage(lend, [port1]);
-}
-
-function asked<T extends Answer["told"]>(question: Omit<Question, "number">): Promise<T | null> {
-  return new Promise((resolve) => {
-    number += 1;
-    waiting.set(number, (told) => resolve(told as T | null));
-    const message: Question = { ...question, number };
-    door?.postMessage(message);
-  });
-}
+export const importIn = door.open;
 
 /** Asks the model what an import comes to; null where the corpus cannot be read. */
-export const askImport = (given: ImportAsked): Promise<ImportAnswer | null> => asked({ import: given });
+export const askImport = (given: ImportAsked): Promise<ImportAnswer | null> => door.ask("import", given);
 
 /** Asks the model what a change of an entry comes to; null where there is no such entry. */
-export const askEntry = (given: EntryAsked): Promise<EntryDraft | null> => asked({ entry: given });
+export const askEntry = (given: EntryAsked): Promise<EntryDraft | null> => door.ask("entry", given);
 
 /** Asks the model what a table comes to, one of the files handed over before; null where there is none of that name. */
-export const askTable = (given: TableQuestion): Promise<TableAnswer | null> => asked({ table: given });
+export const askTable = (given: TableQuestion): Promise<TableAnswer | null> => door.ask("table", given);
 
 /** What is to come in, and what was chosen for it. */
 export interface Coming extends Omit<ImportAsked, "files" | "changes"> {

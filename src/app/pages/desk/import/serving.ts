@@ -1,6 +1,7 @@
 import type { SourceFile } from "../../../../build.ts";
 import type { FileChange } from "../../../../base/text/edit.ts";
 import type { Graph } from "../../../../link/graph.ts";
+import { answerThrough } from "../../../model/door/serving.ts";
 import { arrivedIn } from "../../../../read/bibliography/incoming/arrived.ts";
 import type { Arrived } from "../../../../read/bibliography/incoming/arrived.ts";
 import { formatOf } from "../../../../read/bibliography/incoming/formats.ts";
@@ -63,18 +64,13 @@ export type TableAnswer = ReturnType<typeof tablePage>;
 /** What the form of an entry asks. */
 export type EntryAsked = Parameters<typeof entryDraft>[2];
 
-/** Through the door to the model: about an import, about one table of it, or about the change of one entry. */
-export interface Question {
-  readonly number: number;
-  readonly import?: ImportAsked;
-  readonly entry?: EntryAsked;
-  readonly table?: TableQuestion;
-}
-
-/** Through the door from the model; null where the corpus cannot be read, or has no such entry. */
-export interface Answer {
-  readonly number: number;
-  readonly told: ImportAnswer | EntryDraft | TableAnswer | null;
+/** What is asked about an import, about one table of it, or about the change of one entry, and what is answered. */
+export interface ImportQuestions {
+  readonly import: (asked: ImportAsked) => ImportAnswer;
+  /** Null where the corpus has no such entry. */
+  readonly entry: (asked: EntryAsked) => EntryDraft | null;
+  /** Null where there is no such table. */
+  readonly table: (asked: TableQuestion) => TableAnswer | null;
 }
 
 interface Corpus {
@@ -82,29 +78,35 @@ interface Corpus {
   readonly files: readonly SourceFile[];
 }
 
-/** Answers the pages that write bibliographies through a door, each question on the corpus as it is then. */
+/** Answers the pages that write bibliographies through a door. */
 export function serveImport(port: MessagePort, corpus: () => Corpus | null): void {
   let arrived: readonly Read[] = [];
   let shelf: { readonly of: Graph; readonly shelf: Shelf } | null = null;
-  port.onmessage = ({ data }: MessageEvent<Question>) => {
+  answerThrough<ImportQuestions>(port, () => {
     const now = corpus();
-    const answer: Answer = { number: data.number, told: now && answered(now, data) };
-    port.postMessage(answer);
-  };
+    return (
+      now && {
+        import: (asked) => importOf(now, asked),
+        entry: (asked) => entryDraft(now.graph, textsOf(now.files), asked),
+        table: (asked) => tableOf(now, asked),
+      }
+    );
+  });
 
-  function answered(now: Corpus, { import: coming, entry, table }: Question): Answer["told"] {
-    const texts = (): ReadonlyMap<string, string> => textsOf(now.files);
-    if (entry) return entryDraft(now.graph, texts(), entry);
-    if (table) {
-      const read = arrived.find(({ name }) => name === table.name)?.table;
-      if (!read) return null;
-      const told = tablePage(now.graph, read, table.chosen, texts(), table.most);
-      return table.changes ? told : { ...told, changes: [] };
-    }
-    if (!coming) return null;
-    if (coming.files)
-      arrived = coming.files.map((file) => arrived.find((one) => same(one, file)) ?? readIn(file));
-    return toldOf(now, coming);
+  function importOf(now: Corpus, asked: ImportAsked): ImportAnswer {
+    if (asked.files)
+      arrived = asked.files.map((file) => arrived.find((one) => same(one, file)) ?? readIn(file));
+    return toldOf(now, asked);
+  }
+
+  function tableOf(
+    { graph, files }: Corpus,
+    { name, chosen, most, changes }: TableQuestion,
+  ): TableAnswer | null {
+    const read = arrived.find((one) => one.name === name)?.table;
+    if (!read) return null;
+    const told = tablePage(graph, read, chosen, textsOf(files), most);
+    return changes ? told : { ...told, changes: [] };
   }
 
   function toldOf(
