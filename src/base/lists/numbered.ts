@@ -14,7 +14,6 @@ export function wordsBy<K, V>(
   places: Uint8Array,
 ): ReadonlyMap<K, V> {
   const get = (key: K): V | undefined => words[(places[numberOf.get(key) ?? -1] ?? 0) - 1];
-  const size = places.reduce((count, place) => (place === 0 ? count : count + 1), 0);
   function* each<T>(tell: (key: K, word: V) => T): Generator<T, undefined> {
     for (const [number, key] of keys.entries()) {
       const word = words[(places[number] ?? 0) - 1];
@@ -25,7 +24,9 @@ export function wordsBy<K, V>(
   const map: ReadonlyMap<K, V> = {
     get,
     has: (key) => get(key) !== undefined,
-    size,
+    get size() {
+      return places.reduce((count, place) => (place === 0 ? count : count + 1), 0);
+    },
     entries,
     keys: () => each((key) => key),
     values: () => each((_, word) => word),
