@@ -11,11 +11,16 @@ import type { Numbers } from "../reach/numbers.ts";
 
 const premises = new WeakMap<Compiled, ReadonlySet<Id>>();
 
-/** What some argument leans on that does not come from it. */
-function premisesIn(compiled: Compiled): ReadonlySet<Id> {
+/** The derivations that some argument leans on which does not come from them. */
+function premisesIn(compiled: Compiled, graph: Graph): ReadonlySet<Id> {
+  const isDerivation = (id: Id): boolean => graph.records.get(id)?.list === "derivations";
   const known =
     premises.get(compiled) ??
-    new Set(compiled.arguments.flatMap(({ because, from }) => because.filter((id) => id !== from)));
+    new Set(
+      compiled.arguments.flatMap(({ because, from }) =>
+        because.filter((id) => id !== from && isDerivation(id)),
+      ),
+    );
   premises.set(compiled, known);
   return known;
 }
@@ -60,7 +65,7 @@ export function possibleNumbers(
       options.map((bearing) => [...way, { claim: entry.claim, bearing, strength, trouble: null, why: null }]),
     );
   }
-  const isPremise = premisesIn(judgement.compiled).has(derivation) || fedIn(graph).has(derivation);
+  const isPremise = premisesIn(judgement.compiled, graph).has(derivation) || fedIn(graph).has(derivation);
   const saying = isPremise
     ? ways
     : ways.filter((way) => way.some(({ bearing }) => bearing !== "inconclusive"));
