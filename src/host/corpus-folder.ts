@@ -179,6 +179,11 @@ function fileRead(path: string, limit: number, absolute: string, size: number): 
   return textOf(path, bytes);
 }
 
+/** A file whose bytes are known to be UTF-8. */
+export function fileOfUtf8(path: string, bytes: Uint8Array): SourceFile {
+  return fileOfBytes(path, bytes, decoded);
+}
+
 function decoded({ buffer, byteOffset, byteLength }: Uint8Array): string {
   return Buffer.from(buffer, byteOffset, byteLength).toString("utf8");
 }
@@ -194,7 +199,7 @@ export function textOf(path: string, bytes: Uint8Array): SourceFile {
   const wide = (bytes[0] === 0xff && bytes[1] === 0xfe) || (bytes[0] === 0xfe && bytes[1] === 0xff);
   if (wide)
     return { path, text: "", problem: say`Unexpected ${"UTF-16"}, expected a file saved as ${"UTF-8"}` };
-  if (isUtf8(bytes)) return fileOfBytes(path, bytes, decoded);
+  if (isUtf8(bytes)) return fileOfUtf8(path, bytes);
   return {
     path,
     text: "",

@@ -20,11 +20,13 @@ export function lettersOf(texts: readonly string[]): Letters {
 export function textsIn({ sizes, narrow, wide }: Letters): readonly string[] {
   const [ofNarrow, ofWide] = [textOf(narrow, "latin1"), textOf(wide, "utf16le")];
   const texts: string[] = [];
+  texts.length = sizes.length;
   let [inNarrow, inWide] = [0, 0];
-  for (const size of sizes) {
+  for (let at = 0; at < sizes.length; at++) {
+    const size = sizes[at] ?? 0;
     const length = size >>> 1;
-    if (size & 1) texts.push(ofWide.slice(inWide, (inWide += length)));
-    else texts.push(ofNarrow.slice(inNarrow, (inNarrow += length)));
+    if (size & 1) texts[at] = ofWide.slice(inWide, (inWide += length));
+    else texts[at] = ofNarrow.slice(inNarrow, (inNarrow += length));
   }
   return texts;
 }

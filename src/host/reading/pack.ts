@@ -6,7 +6,7 @@ import type { Tables } from "../../read/decode/kept/tables.ts";
 import { unpacking } from "../../read/decode/kept/unpacking.ts";
 import type { FileRecords } from "../../read/record.ts";
 import type { SourceFile } from "../../read/source-file.ts";
-import { textOf } from "../corpus-folder.ts";
+import { fileOfUtf8 } from "../corpus-folder.ts";
 import { lettersOf, textsIn } from "./letters.ts";
 import { joined, numbersIn, parted, wholesIn } from "./parts.ts";
 
@@ -97,7 +97,7 @@ function filesIn(parts: readonly Buffer[]): readonly PackedFile[] {
     const stamp = perStamp * files.length;
     const size = stampAt[stamp] ?? 0;
     const path = tables.valueAt(rowAt[row] ?? 0) as string;
-    const file = textOf(path, own.subarray(text, (text += rowAt[row + 1] ?? 0)));
+    const file = fileOfUtf8(path, own.subarray(text, (text += rowAt[row + 1] ?? 0)));
     const manner = manners[(rowAt[row + 2] ?? 0) - 1];
     const read = manner === undefined ? null : unpackedRead(rowAt[row + 3] ?? 0, tables, file);
     files.push({
