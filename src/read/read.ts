@@ -52,19 +52,15 @@ export interface Reading {
 export type FileRead =
   FileRecords | ProseRead | { readonly sources: readonly Source[]; readonly findings: readonly Finding[] };
 
-/** What was read of each file, with the settings that bear on reading: the file as it last was, and what it says. */
-export type ReadMemo = Map<string, readonly { readonly file: SourceFile; readonly read: FileRead }[]>;
-
-/** The name under which a memo has what was read of a file, with the settings that bear on reading. */
-export function memoKey(manner: string, path: string): string {
-  return `${manner}\n${path}`;
+/** A file as it was read, in the manner that the settings bring with them, and what it says. */
+export interface Remembered {
+  readonly manner: string;
+  readonly file: SourceFile;
+  readonly read: FileRead;
 }
 
-/** The manner and the path in such a name. */
-export function partsOf(key: string): readonly [manner: string, path: string] {
-  const end = key.indexOf("\n");
-  return [key.slice(0, end), key.slice(end + 1)];
-}
+/** What was read of each file by its path, what was asked for last first. */
+export type ReadMemo = Map<string, readonly Remembered[]>;
 
 /** So many texts of a file are remembered: as it is, as it was before a step, and as two that are compared have it. */
 const lastTexts = 4;
@@ -140,22 +136,22 @@ function readAll(
       if (file) take(reader.table(file, list, settings));
     });
   }
-  const texts = own.filter((file) => yamlFile.test(file.path) && file !== main);
-  for (const file of [...texts].sort((a, b) => inPathOrder(a.path, b.path)))
-    take(reader.records(file, settings));
+  const [texts, beside] = byKind(own);
+  for (const file of texts.sort((a, b) => inPathOrder(a.path, b.path)))
+    if (file !== main) take(reader.records(file, settings));
   // A folder that cannot be opened has no ending by which anything would look for it.
-  const shut = own
+  const shut = beside
     .filter(({ path }) => !/\.(?:ya?ml|bib|ris|json|csv|csl|js|md)$/iu.test(path))
     .map(problemOf);
   findings.push(...shut.filter((one) => one !== null));
-  const code = own.filter((file) => pluginPath.test(file.path));
+  const code = beside.filter((file) => pluginPath.test(file.path));
   const unread = code.map(
     (file) => problemOf(file) ?? tooLarge(file, largestPlugin) ?? unmerged(file)?.findings[0] ?? null,
   );
   findings.push(...unread.filter((one) => one !== null));
   const pluginFiles = pluginFilesIn(code.filter((_, place) => unread[place] === null));
   const prose: Prose[] = [];
-  for (const file of own
+  for (const file of beside
     .filter(({ path }) => prosePath.test(path))
     .sort((a, b) => inPathOrder(a.path, b.path))) {
     const bad = problemOf(file) ?? tooLarge(file, largestProse);
@@ -172,6 +168,13 @@ function readAll(
   findings.push(...ofStyle);
   const all = { settings, sources, records, spoilt, pluginFiles, citationStyle: style, prose, findings };
   return settings.use.length === 0 ? all : withTaken(all, others, reader);
+}
+
+/** The files that can only hold records or settings, and the others. */
+function byKind(files: readonly SourceFile[]): readonly [yaml: SourceFile[], beside: SourceFile[]] {
+  const kinds: [SourceFile[], SourceFile[]] = [[], []];
+  for (const file of files) kinds[yamlFile.test(file.path) ? 0 : 1].push(file);
+  return kinds;
 }
 
 /** Reads single files, what was read before being remembered. */
@@ -210,13 +213,12 @@ function readerWith(memo: ReadMemo): FileReader {
 }
 
 function remembered(memo: ReadMemo, file: SourceFile, manner: string, read: () => FileRead): FileRead {
-  const key = memoKey(manner, file.path);
-  const files = memo.get(key) ?? [];
-  const known = files.find((one) => hasSameText(one.file, file));
+  const files = memo.get(file.path) ?? [];
+  const known = files.find((one) => one.manner === manner && hasSameText(one.file, file));
   if (known && known === files[0]) return known.read;
-  const last = known ?? { file, read: read() };
+  const last = known ?? { manner, file, read: read() };
   // What was asked for longest ago goes first.
-  memo.set(key, [last, ...files.filter((one) => one !== known)].slice(0, lastTexts));
+  memo.set(file.path, [last, ...files.filter((one) => one !== known)].slice(0, lastTexts));
   return last.read;
 }
 

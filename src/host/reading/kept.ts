@@ -5,7 +5,6 @@ import { fileURLToPath } from "node:url";
 import { inEnglish } from "../../base/text/said/english.ts";
 import { say } from "../../base/text/said/said.ts";
 import { canBeKept } from "../../read/decode/kept/kept.ts";
-import { memoKey, partsOf } from "../../read/read.ts";
 import type { ReadMemo } from "../../read/read.ts";
 import { hasSameText } from "../../read/source-file.ts";
 import type { SourceFile } from "../../read/source-file.ts";
@@ -63,13 +62,11 @@ export function keptReading(folder: string, given: Partial<Place> = {}): KeptRea
     return null;
   };
   const kept = (): readonly PackedFile[] => {
-    const manners = mannersIn(memo);
     return now.flatMap((file) => {
       const one = known.get(file.path);
       const stamp = one?.file === file ? one.stamp : stamps.get(file.path);
       if (stamp === undefined || file.problem !== undefined) return [];
-      const manner = manners.get(file.path);
-      return [{ file, stamp, said: manner === undefined ? null : saidOf(file, manner, memo) }];
+      return [{ file, stamp, said: saidOf(file, memo) }];
     });
   };
   return {
@@ -126,23 +123,13 @@ function loaded({ file, edition, disk, tell }: Place): readonly PackedFile[] {
 }
 
 function remember({ file, said }: PackedFile, memo: ReadMemo): void {
-  if (said) memo.set(memoKey(said.manner, file.path), [{ file, read: said.read }]);
+  if (said) memo.set(file.path, [{ manner: said.manner, file, read: said.read }]);
 }
 
-/** The manner in which each file was read last: another than before is put into the memo behind it. */
-function mannersIn(memo: ReadMemo): ReadonlyMap<string, string> {
-  const manners = new Map<string, string>();
-  for (const key of memo.keys()) {
-    const [manner, path] = partsOf(key);
-    manners.set(path, manner);
-  }
-  return manners;
-}
-
-/** What a text was read to say, where it can be kept. */
-function saidOf(file: SourceFile, manner: string, memo: ReadMemo): PackedFile["said"] {
-  const one = memo.get(memoKey(manner, file.path))?.find((it) => hasSameText(it.file, file));
-  return one && canBeKept(file.path, one.read) ? { manner, read: one.read } : null;
+/** What a file was read to say last, where it can be kept. */
+function saidOf(file: SourceFile, memo: ReadMemo): PackedFile["said"] {
+  const one = memo.get(file.path)?.find((it) => hasSameText(it.file, file));
+  return one && canBeKept(file.path, one.read) ? { manner: one.manner, read: one.read } : null;
 }
 
 function isSame(one: PackedFile, other: PackedFile | undefined): boolean {
