@@ -9,10 +9,11 @@ export default defineConfig({
     maxWorkers: 2,
     // What files import is loaded once for all of them, a second for each otherwise; so a file leaves nothing behind.
     isolate: false,
-    testTimeout: 60_000,
-    // What a page does on a busy machine is waited for as long as it may take, not for a second.
+    // On a machine that has much else to do the longest take several times as long as on an idle one.
+    testTimeout: 300_000,
+    hookTimeout: 300_000,
+    // What a page does is waited for as long as it may take there, not for a second.
     expect: { poll: { timeout: 60_000 } },
-    hookTimeout: 120_000,
     // Through the aliases too, as in the bundle.
     server: { deps: { inline: [/@citation-js/] } },
     projects: [
@@ -31,8 +32,6 @@ export default defineConfig({
           name: "browser",
           include: ["tests/browser/**/*.test.ts"],
           globalSetup: ["tests/browser/setup.ts"],
-          // On a machine that has much else to do the longest walk takes three times as long as on an idle one.
-          testTimeout: 300_000,
           sequence: { groupOrder: 2 },
         },
       },

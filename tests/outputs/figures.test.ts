@@ -39,7 +39,7 @@ beforeAll(async () => {
   const { model, findings } = await under({});
   if (!model) throw new Error("the demo has no model");
   told = { folder: demoFolder, files, model, findings, plugins, memo, under, today: "2025-11-26" };
-}, 120_000);
+});
 
 function pagesOn(
   model: Model,

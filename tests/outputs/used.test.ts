@@ -43,7 +43,7 @@ beforeAll(async () => {
     for (const { path, content } of files)
       made.set(`${name}: ${path}`, Buffer.from(content as string).toString());
   }
-}, 60_000);
+});
 afterAll(() => rmSync(place, { recursive: true, force: true }));
 
 test("what the other corpus withholds is in no output, and no exact place", () => {

@@ -48,7 +48,7 @@ beforeAll(async () => {
           written.set(`${name} ${n} ${format}: ${path}`, Buffer.from(content as Uint8Array));
       }
   }
-}, 120_000);
+});
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 /** All that a file says to whoever opens it: what is packed in it unpacked, by the places in it. */

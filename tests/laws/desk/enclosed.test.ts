@@ -126,7 +126,7 @@ test("who asks only for the head, or goes away half-way, leaves no file open", a
     expect(told).toMatchObject({ status: 200, body: "", headers: { "content-length": "8388608" } });
     await leave(at("papers/long.pdf"));
   }
-  await expect.poll(openFiles, { timeout: 3000 }).toBeLessThan(before + 10);
+  await expect.poll(openFiles).toBeLessThan(before + 10);
   rmSync(join(place, "papers/long.pdf"));
 });
 

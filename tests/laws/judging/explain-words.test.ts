@@ -234,7 +234,7 @@ test("every link of an explanation in the demo leads to a sheet, and every list 
     /The attack that works\n {2}Marrack & Oyelaran 1999 argues against .*\n {4}.*Brandt 1962's argument .*\n {6}.*two posts missing.*\n {8}.*Brandt 1962's argument .*\n {10}.*No post-holes .*\n {12}.*against it: Marrack/,
   );
   expect(windbreak).toMatch(/\n\nEverything under it\n/);
-}, 60_000);
+});
 
 test("the argument of a hidden scholar is nobody's in a sentence", () => {
   const one = randomCase(3);

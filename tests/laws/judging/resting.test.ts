@@ -120,7 +120,7 @@ test("the sets of losses are those of brute force over all sets of at most three
   }
   process.stdout.write(`Sets by size: ${JSON.stringify([...sizes])}.\n`);
   expect([...sizes.keys()].sort()).toEqual([1, 2, 3]);
-}, 120_000);
+});
 
 function bySize(a: readonly string[], b: readonly string[]): number {
   return a.length - b.length || (a.join("\n") < b.join("\n") ? -1 : 1);
@@ -279,4 +279,4 @@ test("sets wait for the numbers they hang on, and none is told before its parts 
     }
   }
   expect(waited).toBeGreaterThan(0);
-}, 60_000);
+});

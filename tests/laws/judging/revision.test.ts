@@ -201,7 +201,7 @@ test("after a change of records all stands as when the changed corpus is judged 
     }
   }
   for (const count of Object.values(changes)) expect(count).toBeGreaterThan(40);
-}, 120_000);
+});
 
 test("and when all that a scholar or a source stands behind is gone, testimony and numbers with it", () => {
   let changed = 0;
@@ -218,4 +218,4 @@ test("and when all that a scholar or a source stands behind is gone, testimony a
     }
   }
   expect(changed).toBeGreaterThan(40);
-}, 120_000);
+});

@@ -159,4 +159,4 @@ test("the scholars that fit an alternative, and a whole standpoint, are those fo
   process.stdout.write(`${fits} fits, ${nearly} but for one position.\n`);
   expect(fits).toBeGreaterThan(20);
   expect(nearly).toBeGreaterThan(5);
-}, 120_000);
+});

@@ -93,7 +93,7 @@ test("on random corpora the product of the components are the regular models tha
   process.stdout.write(`Of ${seeds.length} corpora ${several} have several standpoints.
 `);
   expect(several).toBeGreaterThan(20);
-}, 240_000);
+});
 
 test("so they are where two disputes stand side by side, and their ways are multiplied", async () => {
   const several = seeds.filter((seed) => {

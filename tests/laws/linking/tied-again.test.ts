@@ -83,7 +83,7 @@ test("a corpus tied again after an edit is tied as it is at first", () => {
   );
   expect(taken.over).toBeGreaterThan(10);
   expect(taken.anew).toBeGreaterThan(5);
-}, 60_000);
+});
 
 /** The places of the one-line fields of a file's records, by list and field. */
 function fieldLines(text: string): ReadonlyMap<string, readonly number[]> {

@@ -38,7 +38,7 @@ const everything = () =>
 
 beforeAll(async () => {
   await evaluate(demoFiles, plugins, memo, computingHere(plugins));
-}, 60_000);
+});
 
 describe("a look back in time", () => {
   test("nothing moves when the year moves, and what is not in print yet is marked so", () => {

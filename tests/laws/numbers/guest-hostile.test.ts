@@ -242,7 +242,7 @@ describe("a figure of a plug-in", () => {
             for (const panel of data.panels) expect(tablesOf(panel as Panel).length).toBeGreaterThan(0);
             expect(spent()).toBeLessThan(2_000);
           }
-  }, 60_000);
+  });
 
   test.each([
     ["ends the wrong way round", { from: 2, to: 1 }, []],

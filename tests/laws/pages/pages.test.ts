@@ -26,7 +26,7 @@ beforeAll(async () => {
   checked = await evaluate(files, plugins, await demoMemo(), computingHere(plugins));
   if (!checked.model) throw new Error("the demo has no model");
   model = checked.model;
-}, 60_000);
+});
 
 const sheet = (id: string) => sheetOf(model, checked.findings, texts, id);
 

@@ -19,7 +19,7 @@ let whole: Manuscript;
 beforeAll(() => {
   demo = worked(files, { memo });
   whole = reviewed(demo);
-}, 60_000);
+});
 
 /** What no sentence has: what is no word, a hole, two spaces, a stop or a comma too many, and a clause that is empty. */
 const slip = /.{0,40}(?:undefined|\[object|NaN|`|\{\d+\}| {2}|^[ ,;.]|, ,|\.\.(?!\.)|that \.|without \.)/u;
@@ -61,13 +61,13 @@ test("the review of the demo is lawful, whole, of one question, and of any year"
     const then = worked(files, { lens: { asOf }, numbers: false, plan: false, memo });
     lawful(then, reviewed(then));
   }
-}, 30_000);
+});
 
 test("two reviews of one corpus are the same, and whatever the order of its files", () => {
   const again = worked(files.toReversed(), { plan: false, memo });
   const sections = usualSections([]).filter((one) => one !== "next");
   expect(JSON.stringify(reviewed(again, { sections }))).toBe(JSON.stringify(reviewed(demo, { sections })));
-}, 30_000);
+});
 
 test("reviews of any corpus are lawful, before its numbers are computed too", () => {
   fc.assert(
@@ -82,7 +82,7 @@ test("reviews of any corpus are lawful, before its numbers are computed too", ()
     }),
     { numRuns: 3 },
   );
-}, 30_000);
+});
 
 test("no record is called by its id", () => {
   const text = textOf({
@@ -328,4 +328,4 @@ test("another year and a supposition are declared at the head", () => {
   const supposed = { examination: "look-at-the-casts", outcome: "round-ends" };
   const taken = reviewed(worked(files, { lens: { suppose: supposed }, numbers: false, plan: false, memo }));
   expect(plain(linesOf(taken.blocks[0] ?? { is: "contents" })[0] ?? [])).toContain("takes as found");
-}, 60_000);
+});

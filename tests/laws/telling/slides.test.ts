@@ -37,7 +37,7 @@ beforeAll(async () => {
   const { model, findings, files, memo, under } = await deskOf();
   state.told = { folder, files, model, findings, plugins, memo, under, today: "2026-11-26" };
   state.wide = await partsOf({ talk: "all" });
-}, 60_000);
+});
 
 afterAll(() => rmSync(folder, { recursive: true }));
 

@@ -26,7 +26,7 @@ beforeAll(async () => {
   state.made = await deskOf();
   const talk = talkOf(state.made.desk, "all");
   if (talk !== null) state.talk = talk;
-}, 60_000);
+});
 
 const setups: readonly Setup[] = (["16:9", "4:3"] as const).flatMap((shape) =>
   (["bundled", "any"] as const).flatMap((fonts) =>

@@ -55,7 +55,7 @@ beforeAll(async () => {
         written.set(`${name} ${format}: ${path}`, Buffer.from(content as Uint8Array));
     }
   }
-}, 120_000);
+});
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 /** Every file and what is packed in it. */

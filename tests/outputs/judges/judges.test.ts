@@ -29,7 +29,7 @@ beforeAll(async () => {
       partsOf(text, name.endsWith("-noted")),
     ]),
   );
-}, 240_000);
+});
 afterAll(() => rmSync(made.folder, { recursive: true, force: true }));
 
 const at = (path: string): string => join(made.folder, path);
