@@ -1,13 +1,13 @@
 import type { Edit, Finding, Fix, Id } from "../../base/finding.ts";
 import type { Json } from "../../base/json.ts";
 import type { QuantityContext } from "../../base/quantity/quantity-text.ts";
-import { coded, count, row, say } from "../../base/text/said/said.ts";
+import { coded, row, say } from "../../base/text/said/said.ts";
 import type { Said, Text } from "../../base/text/said/said.ts";
 import type { Field, Fields } from "../grammar/field.ts";
 import { collector } from "./collector.ts";
 import { bareFields } from "./fielded.ts";
 import { likenessIn, nearOrAny, requiredIn, shapeWords } from "./named.ts";
-import { choiceOf, leavesIn } from "./leaf.ts";
+import { choiceOf, leavesIn, tooLong } from "./leaf.ts";
 import { listOfOne } from "./met.ts";
 import type { Fail, Leaves } from "./leaf.ts";
 import { isEmpty, plainOf, valueAt } from "../yaml/tree.ts";
@@ -190,15 +190,9 @@ export function decoderFor(
         return plainOf(node) as Json;
       default: {
         const read = leaf(field.type, node, leaves);
-        if (field.most === undefined || typeof read !== "string") return read;
-        const letters = [...read].length;
-        if (letters <= field.most) return read;
-        tell(
-          say`Unexpected length of ${count(letters)} letters, expected at most ${String(field.most)}`,
-          node.start,
-          node.end,
-        );
-        return null;
+        const long = typeof read === "string" ? tooLong(read, field.most) : null;
+        if (long) tell(long, node.start, node.end);
+        return long ? null : read;
       }
     }
   };

@@ -3,7 +3,7 @@ import { parseQuantity } from "../../base/quantity/quantity-text.ts";
 import type { Quantity } from "../../base/quantity.ts";
 import type { QuantityContext } from "../../base/quantity/quantity-text.ts";
 import { parseYear } from "../../base/date/year.ts";
-import { row, say } from "../../base/text/said/said.ts";
+import { count, row, say } from "../../base/text/said/said.ts";
 import type { Said, Text } from "../../base/text/said/said.ts";
 import { slipFor } from "../../base/text/slip.ts";
 import type { Citation } from "../grammar/field.ts";
@@ -135,4 +135,12 @@ export function choiceOf(of: readonly string[]): Leaf<string> {
     const expected = say`Unexpected \`${t}\`, expected one of ${row(of, "comma")}`;
     return fail(expected, replacement === null ? {} : { replacement });
   };
+}
+
+/** Why a text has more letters than may be; null where it has not. */
+export function tooLong(text: string, most: number | undefined): Said | null {
+  if (most === undefined) return null;
+  const letters = [...text].length;
+  if (letters <= most) return null;
+  return say`Unexpected length of ${count(letters)} letters, expected at most ${String(most)}`;
 }
