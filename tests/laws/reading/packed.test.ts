@@ -2,6 +2,8 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { lettersOf, textsIn } from "../../../src/host/reading/letters.ts";
 import { joined, numbersIn, parted, wholesIn } from "../../../src/host/reading/parts.ts";
+import { readCorpus } from "../../../src/read/read.ts";
+import type { ReadMemo } from "../../../src/read/read.ts";
 
 /** Letters of one byte in Latin-1 and of more, and halves of pairs that have no other half. */
 const letters = fc.constantFrom("a", "\u0000", "ÿ", "Ā", "دليل", "𐤀", "\ud802", "\udc00", "’");
@@ -51,4 +53,26 @@ test("of parts that were spoilt or cut off nothing comes back", () => {
     expect(found, `byte ${at}`).toEqual(isOther ? [] : null);
     expect(parted("one", bytes.subarray(0, at))).toBe(null);
   }
+});
+
+test("a file that is remembered is read anew where the settings read it in another way, and found again where they did before", () => {
+  const records = {
+    path: "a.yaml",
+    text: "measurements:\n  - { of: a, dimension: shift, value: about 100 cm }\n",
+  };
+  const main = (share: number): { path: string; text: string } => ({
+    path: "corpus.yaml",
+    text: `format: 1\ntitle: T\napproximate: ${share} %\n`,
+  });
+  const memo: ReadMemo = new Map();
+  const valuesOf = (share: number, known: ReadMemo): readonly unknown[] => {
+    const read = readCorpus([main(share), records], known);
+    return "records" in read ? read.records.map(({ values }) => values) : [];
+  };
+  const [first] = valuesOf(10, memo);
+  const [other] = valuesOf(20, memo);
+  expect(other).toEqual(valuesOf(20, new Map())[0]);
+  expect(other).not.toEqual(first);
+  expect(valuesOf(10, memo)[0]).toBe(first);
+  expect(valuesOf(20, memo)[0]).toBe(other);
 });
