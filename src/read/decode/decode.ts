@@ -148,7 +148,6 @@ export function decoderFor(
       if (entry.is === "text" && field.short) return map(standingFor(entry, field.short), field.fields);
       return wrong(entry, say`a map with ${row(Object.keys(field.fields), "comma")}`);
     });
-    // What is filtered has room for seventeen.
     return good.filter((value) => value !== null).slice();
   };
 
@@ -234,10 +233,6 @@ export function decoderFor(
   const map = (node: MapNode, fields: Fields, open: Open = {}): Record<string, unknown> | null => {
     const leaves = leavesFor(node);
     const [names, values]: [string[], unknown[]] = [[], []];
-    const put = (name: string, read: unknown): void => {
-      names.push(name);
-      values.push(read);
-    };
     let whole = true;
     for (const entry of node.entries) {
       const field = Object.hasOwn(fields, entry.key) ? fields[entry.key] : undefined;
@@ -256,10 +251,12 @@ export function decoderFor(
           entry.value.end,
         );
       }
-      if (read === null || (nothingLeft && field.required)) {
-        if (field.required || costly) whole = false;
-        if (field.inDoubt !== undefined) put(entry.key, field.inDoubt);
-      } else put(entry.key, read);
+      const isLost = read === null || (nothingLeft && field.required === true);
+      if (isLost && (field.required || costly)) whole = false;
+      const kept = isLost ? field.inDoubt : read;
+      if (kept === undefined) continue;
+      names.push(entry.key);
+      values.push(kept);
     }
     const missing = requiredIn(fields).filter((name) => !hasValue(node, name));
     if (missing.length > 0) {
