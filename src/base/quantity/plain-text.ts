@@ -1,7 +1,7 @@
-/** A text in plain signs, and for each of its UTF-16 units (and its end) the offset in the text it was made from. */
+/** A text in plain signs, and where each of its UTF-16 units, or its end, stands in the text it was made from. */
 export interface PlainText {
   readonly text: string;
-  readonly at: readonly number[];
+  readonly at: (offset: number) => number;
 }
 
 const signs: Readonly<Record<string, string>> = {
@@ -41,17 +41,22 @@ const signs: Readonly<Record<string, string>> = {
  * signs that only steer the direction or the breaking of lines are passed over.
  */
 export function plainText(original: string): PlainText {
-  let text = "";
-  const at: number[] = [];
+  const text = original.replace(/[^ -~]/gu, plainSign);
+  if (text === original) return { text, at: (offset) => Math.min(offset, original.length) };
+  let table: readonly number[] | null = null;
+  return { text, at: (offset) => (table ??= offsetsIn(original))[offset] ?? original.length };
+}
+
+/** For each UTF-16 unit of the plain text the offset of the sign that it was made from. */
+function offsetsIn(original: string): readonly number[] {
+  const offsets: number[] = [];
   let offset = 0;
   for (const sign of original) {
-    const plain = plainSign(sign);
-    for (let unit = 0; unit < plain.length; unit++) at.push(offset);
-    text += plain;
+    const units = plainSign(sign).length;
+    for (let unit = 0; unit < units; unit++) offsets.push(offset);
     offset += sign.length;
   }
-  at.push(offset);
-  return { text, at };
+  return offsets;
 }
 
 function plainSign(sign: string): string {

@@ -50,11 +50,11 @@ function placed(
   plain: PlainText,
   context: QuantityContext,
 ): QuantityProblem {
-  const start = plain.at[problem.start] ?? text.length;
-  const end = Math.max(start, plain.at[problem.end] ?? text.length);
+  const start = plain.at(problem.start);
+  const end = Math.max(start, plain.at(problem.end));
   const moved = { code: problem.code, message: problem.message, start, end };
   const put = (from: number, to: number, word: string): string =>
-    text.slice(0, plain.at[from]) + word + text.slice(plain.at[to] ?? text.length);
+    text.slice(0, plain.at(from)) + word + text.slice(plain.at(to));
   if (problem.code === "negative-end")
     return { ...moved, replacement: put(problem.start, problem.end, " to ") };
   if (problem.code === "negative-uncertainty") {

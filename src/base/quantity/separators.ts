@@ -25,8 +25,8 @@ export function withoutSeparators(
     let done = 0;
     odd.forEach((run, index) => {
       const words = readings[index] ?? [];
-      result += text.slice(done, plain.at[run.index]) + (words[choice] ?? words[0] ?? "");
-      done = plain.at[run.index + run[0].length] ?? text.length;
+      result += text.slice(done, plain.at(run.index)) + (words[choice] ?? words[0] ?? "");
+      done = plain.at(run.index + run[0].length);
     });
     return result + text.slice(done);
   };

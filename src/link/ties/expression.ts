@@ -34,7 +34,7 @@ export function readSum(written: string, isName: (text: string) => boolean): rea
   const { text, at } = plainText(written);
   const terms: WrittenTerm[] = [];
   for (const { sign, from, to } of pieces(text, isName)) {
-    const place = { start: at[from] ?? 0, end: at[to] ?? written.length };
+    const place = { start: at(from), end: at(to) };
     const read = readTerm(text.slice(from, to).trim(), isName);
     if ("message" in read) return { ...read, ...place };
     terms.push({ ...read, factor: sign * read.factor, ...place });
