@@ -45,7 +45,8 @@ test("a text set apart is the same text, half letters too", () => {
     expect(apart(text.slice(from))).toBe(text.slice(from));
   });
   fc.assert(same);
-  expect(apart("a\ud83d")).toBe("a\ud83d");
+  for (const long of ["a\ud83d", "–".repeat(4095) + "𝄞" + "a".repeat(5000), "a".repeat(8192)])
+    expect(apart(long)).toBe(long);
 });
 
 test("what a file says does not keep the file's text in memory", () => {
