@@ -57,6 +57,8 @@ const bombs: Readonly<Record<string, readonly [file: string, text: string, said?
   ],
   "lists in lists": ["a.yaml", `claims: ${"[".repeat(300_000)}`, /nesting|deep/i],
   "dashes in a line": ["a.yaml", `claims:\n${"- ".repeat(100_000)}a`, /nesting|deep/i],
+  "keys in a line": ["a.yaml", `claims:\n  - ${"a: ".repeat(3000)}b`, /nesting|deep/i],
+  "keys in brackets": ["a.yaml", `claims: [{ x: ",", ${"a:\n ".repeat(3000)}b }]`, /nesting|deep/i],
   "strings that double": [
     "s.bib",
     `@string{a0 = {xxxxxxxxxx}}\n${range(60)
