@@ -41,7 +41,18 @@ export function hasSameText(one: SourceFile, other: SourceFile): boolean {
 /** The texts of files by their paths, each asked of its file when it is looked up. */
 export function textsOf(files: readonly SourceFile[]): Texts {
   const byPath = new Map(files.map((file) => [file.path, file]));
-  return lookedUp(byPath.keys(), (path) => byPath.get(path)?.text ?? "");
+  const texts = lookedUp(byPath.keys(), (path) => byPath.get(path)?.text ?? "");
+  filesOf.set(texts, byPath);
+  return texts;
+}
+
+const filesOf = new WeakMap<Texts, ReadonlyMap<string, SourceFile>>();
+
+/** Whether texts say the same at a path; those of one and the same file are not made to see that. */
+export function hasSameTextIn(one: Texts, other: Texts, path: string): boolean {
+  const file = filesOf.get(one)?.get(path);
+  if (file !== undefined && file === filesOf.get(other)?.get(path)) return true;
+  return one.get(path) === other.get(path);
 }
 
 /** Order by path: the same on every disk, whether it writes an accented letter whole or in parts (Unicode NFC or NFD). */

@@ -1,6 +1,7 @@
 import type { Edit, Fix } from "../finding.ts";
 import { byText } from "../order.ts";
 import { hashOf } from "./hash.ts";
+import { remembered } from "./remembered.ts";
 
 /** Edits of one file, with the SHA-256 of the text that their offsets were counted in; null for a file that is new. */
 export interface FileChange {
@@ -40,13 +41,14 @@ export function planned<T>(
   const taken = new Map<string, Edit[]>();
   const done: T[] = [];
   const waiting: T[] = [];
+  const textOf = remembered((file) => texts.get(file));
   for (const { for: one, fix } of wanted) {
     const fresh = fix.edits
       .filter((edit) => !(taken.get(edit.file) ?? []).some((it) => same(it, edit)))
       .toSorted((a, b) => byText(a.file, b.file) || inPlace(a, b))
       .filter((edit, place, all) => !isRepeat(edit, all[place - 1]));
     const fits = fresh.every((edit, place) => {
-      const text = texts.get(edit.file);
+      const text = textOf(edit.file);
       const before = fresh[place - 1];
       return (
         text !== undefined &&
@@ -70,7 +72,7 @@ export function planned<T>(
     .toSorted(([a], [b]) => byText(a, b))
     .map(([file, edits]) => ({
       file,
-      madeFor: hashOf(texts.get(file) ?? ""),
+      madeFor: hashOf(textOf(file) ?? ""),
       edits: edits.toSorted(inPlace),
     }));
   return { done, waiting, changes };

@@ -1,5 +1,7 @@
 import * as fc from "fast-check";
 import { expect, test } from "vitest";
+import { planned } from "../../../src/base/text/edit.ts";
+import { hunksIn } from "../../../src/base/text/lines/hunk.ts";
 import { changing, lookedUp, someTexts, textsWith } from "../../../src/base/text/texts.ts";
 import type { Texts } from "../../../src/base/text/texts.ts";
 
@@ -59,4 +61,27 @@ test("texts that are being changed tell what is another than it was, and leave t
     expect(whole).toEqual(before);
   });
   fc.assert(told);
+});
+
+test("fixes of a few files, however many, have each text made once", () => {
+  const made: string[] = [];
+  const texts = lookedUp(["a.yaml", "b.yaml"], (name) => {
+    made.push(name);
+    return "a line\n".repeat(400);
+  });
+  const edit = (file: string, n: number) => ({ file, start: n * 7, end: n * 7 + 1, text: "A" });
+  const fixes = Array.from({ length: 400 }, (_, n) => ({
+    label: "Write A",
+    edits: [edit("a.yaml", n), edit("b.yaml", n)],
+  }));
+  const hunksOf = hunksIn(texts);
+  expect(fixes.flatMap(({ edits }) => hunksOf(edits))).toHaveLength(800);
+  const inHunks = made.length;
+  const plan = planned(
+    fixes.map((fix, n) => ({ for: n, fix })),
+    texts,
+  );
+  expect(plan.changes.map(({ edits }) => edits.length)).toEqual([400, 400]);
+  // The lines of a text are counted once, too.
+  expect([inHunks, made.length - inHunks]).toEqual([4, 2]);
 });

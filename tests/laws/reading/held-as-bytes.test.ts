@@ -5,7 +5,7 @@ import { describe, expect, test } from "vitest";
 import { apart } from "../../../src/base/text/apart.ts";
 import { textOf } from "../../../src/host/corpus-folder.ts";
 import { readCorpus } from "../../../src/read/read.ts";
-import { fileOfBytes, hasSameText, textsOf } from "../../../src/read/source-file.ts";
+import { fileOfBytes, hasSameText, hasSameTextIn, textsOf } from "../../../src/read/source-file.ts";
 import type { SourceFile } from "../../../src/read/source-file.ts";
 
 const encoded = (text: string): Uint8Array => new TextEncoder().encode(text);
@@ -31,6 +31,10 @@ describe("a file that is held as bytes", () => {
     const file = fileOfBytes("a.yaml", encoded("claims: []\n"), decode);
     expect(hasSameText(file, file)).toBe(true);
     expect(() => hasSameText(file, found("a.yaml", "claims: []\n"))).toThrow("decoded");
+    const [one, other] = [textsOf([file]), textsOf([file, found("b.yaml", "")])];
+    expect(hasSameTextIn(one, other, "a.yaml")).toBe(true);
+    expect(hasSameTextIn(one, other, "b.yaml")).toBe(false);
+    expect(() => hasSameTextIn(one, textsOf([found("a.yaml", "claims: []\n")]), "a.yaml")).toThrow("decoded");
   });
 });
 

@@ -5,6 +5,7 @@ import { findingsAt } from "../../../build.ts";
 import { inPlace } from "../../../judge/rules/findings.ts";
 import { rules } from "../../../judge/rules/index.ts";
 import { withheldIn } from "../../../link/withheld.ts";
+import { hasSameTextIn } from "../../../read/source-file.ts";
 
 /** What was last found out about a corpus that takes longer than to say what stands: it is shown until it is known anew. */
 export interface Carried {
@@ -71,10 +72,9 @@ function movingTo(
     string,
     { readonly start: number; readonly end: number; readonly longer: number }
   >();
-  for (const [file, before] of was) {
-    const after = is.get(file);
-    if (after === before) continue;
-    const { start, end, text } = differing(before, after ?? "");
+  for (const file of was.keys()) {
+    if (hasSameTextIn(was, is, file)) continue;
+    const { start, end, text } = differing(was.get(file) ?? "", is.get(file) ?? "");
     changes.set(file, { start, end, longer: text.length - (end - start) });
   }
   const moved = ({ file, start, end }: Span): Span | null => {

@@ -1,5 +1,6 @@
 import type { Edit } from "../../finding.ts";
 import { edited, inPlace } from "../edit.ts";
+import { remembered } from "../remembered.ts";
 import { linesIn } from "./lines.ts";
 
 /** Lines of a file as they are and as edits would leave them; line ends are left out. */
@@ -14,9 +15,11 @@ export interface Hunk {
 /** Tells what edits of some texts change, file by file and line by line; edits that share a line are one hunk. */
 export function hunksIn(texts: ReadonlyMap<string, string>): (edits: readonly Edit[]) => readonly Hunk[] {
   const lineOf = linesIn(texts);
+  // Once for all fixes: a text may be made anew each time it is looked up.
+  const textOf = remembered((file) => texts.get(file) ?? "");
   return (edits) =>
     [...new Set(edits.map(({ file }) => file))].flatMap((file) => {
-      const text = texts.get(file) ?? "";
+      const text = textOf(file);
       const own = edits.filter((edit) => edit.file === file);
       return groupsOf(text, own, (offset) => lineOf(file, offset).start).map((group) => {
         const before = text.slice(group.start, group.end);
