@@ -25,12 +25,14 @@ export function parted(edition: string, bytes: Uint8Array): readonly Buffer[] | 
   const all = aligned(bytes);
   const end = all.indexOf(10);
   const head = headIn(all.toString("utf8", 0, end));
-  if (!head) return null;
+  if (typeof head?.edition !== "string") return null;
   if (head.edition !== edition) return [];
+  if (!Array.isArray(head.lengths)) return null;
+  const { lengths } = head;
   const rest = all.subarray(end + 1);
-  if (sumOf(head.lengths, rest) !== head.sum) return null;
+  if (sumOf(lengths, rest) !== head.sum) return null;
   let at = 0;
-  return head.lengths.map((length) => {
+  return lengths.map((length) => {
     const part = rest.subarray(at, at + length);
     at += length + gapAfter(length).length;
     return part;
@@ -41,10 +43,9 @@ function sumOf(lengths: readonly number[], rest: Uint8Array): number {
   return crc32(rest, crc32(JSON.stringify(lengths)));
 }
 
-function headIn(line: string): Head | null {
+function headIn(line: string): Partial<Head> | null {
   try {
-    const head = JSON.parse(line) as Partial<Head> | null;
-    return typeof head?.edition === "string" && Array.isArray(head.lengths) ? (head as Head) : null;
+    return JSON.parse(line) as Partial<Head> | null;
   } catch {
     return null;
   }

@@ -42,6 +42,14 @@ test("parts come back as they were put together, from bytes that lie anywhere", 
   expect([...numbersIn(half ?? new Uint8Array())]).toEqual([0.5, -0]);
 });
 
+test("what another edition put together in a form of its own is none of this one's, and not spoilt", () => {
+  for (const rest of [{ sha256: "0", parts: [1, 2, 3] }, {}]) {
+    const bytes = Buffer.from(`${JSON.stringify({ edition: "earlier", ...rest })}\nabc`);
+    expect(parted("one", bytes)).toEqual([]);
+    expect(parted("earlier", bytes)).toBe(null);
+  }
+});
+
 test("of parts that were spoilt or cut off nothing comes back", () => {
   const bytes = joined("one", [Uint8Array.of(1, 2, 3), Uint8Array.of(4)]);
   const edition = Buffer.from(bytes).indexOf("one");
