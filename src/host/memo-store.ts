@@ -167,6 +167,8 @@ function tableOf(outcomes: readonly (readonly [string, Outcome])[], most: number
   let size = 2;
   for (const [key, outcome] of outcomes.toReversed()) {
     const row = `${JSON.stringify(key)}:${JSON.stringify(outcome)}`;
+    // One that is too large by itself takes no other's room.
+    if (row.length > most) continue;
     size += row.length + 1;
     if (size > most) break;
     rows.push(row);

@@ -125,3 +125,14 @@ test("where outcomes are more than can be kept, those kept longest go first", ()
   store.save(together(store.load(), new Map([[key("0"), outcome(0)]])));
   expect([...store.load().keys()].at(-1)).toBe(key("0"));
 });
+
+test("an outcome that is too large by itself takes no other's room", () => {
+  const store = memoStoreIn(join(cache, "memo.json"), { most: 1000 });
+  const large: Outcome = { status: "refused", reason: "too-few", why: "Two values. ".repeat(100) };
+  const small = new Map([
+    [key("a"), outcome(0.1)],
+    [key("b"), outcome(0.2)],
+  ]);
+  store.save(new Map([...small, [key("c"), large]]));
+  expect(store.load()).toEqual(small);
+});
