@@ -1,4 +1,4 @@
-import { useLayoutEffect, useRef } from "react";
+import { useEffect, useRef } from "react";
 import type { ExaminationsPage as Data } from "../../../show/plan/page.ts";
 import { rankingRule } from "../../../show/plan/wording.ts";
 import type { useAddress } from "../../address.ts";
@@ -92,7 +92,8 @@ function stateOf({ progress, waitsFor, plan }: Props["page"]): string {
 /** Goes to the examination that the address names, once it is there; whoever comes back is where they were. */
 function useArrivalAt(at: string | null, there: boolean): void {
   const gone = useRef<string | null>(null);
-  useLayoutEffect(() => {
+  // After the picture: the frame goes to the head of a page that is arrived at.
+  useEffect(() => {
     if (at === null || !there || gone.current === at) return;
     gone.current = at;
     const focused = document.activeElement;

@@ -1,4 +1,4 @@
-import { useLayoutEffect, useState } from "react";
+import { useLayoutEffect, useRef, useState } from "react";
 import { useLocation } from "wouter";
 import { recordPath } from "../../../address.ts";
 import { useDesk } from "../../../desk/desk.tsx";
@@ -12,6 +12,7 @@ import { isList, saysSame } from "../../../../read/edit/written.ts";
 import type { Written, WrittenMap } from "../../../../read/edit/written.ts";
 import { formWords as words } from "../../../words/desk/forms.ts";
 import { askModel } from "./asking.ts";
+import { choicesMade } from "./fields/due.ts";
 import type { Filled } from "./filled.ts";
 
 type Saying = NonNullable<Awaited<ReturnType<typeof askModel<"say">>>>;
@@ -37,10 +38,20 @@ export function useSaving(
     if (state.is === "troubled") toFirstTrouble();
   }, [state]);
 
+  const latest = useRef(filled);
+  const isDue = useRef(false);
+  useLayoutEffect(() => {
+    latest.current = filled;
+  });
+
   const save = async (): Promise<void> => {
-    if (desk.state.readOnly !== null || state.is === "saving") return;
+    if (desk.state.readOnly !== null || state.is === "saving" || isDue.current) return;
+    // While it is saved, nothing more goes into the form.
+    isDue.current = true;
+    await choicesMade();
+    isDue.current = false;
     setState({ is: "saving" });
-    const { form } = filled;
+    const { form } = latest.current;
     const checked = await askModel("check", form);
     if (!checked) return setState({ is: "still" });
     filled.setChecked(checked);

@@ -128,7 +128,7 @@ export function Pairs({ path, field, value }: Props & { readonly value: Entered 
           onChoose={(choice) => {
             learn(choice);
             put([...path, place, "name"], choice.id);
-            toPlace([...path, place, "value"]);
+            if (document.activeElement?.id === told(place, "name").id) toPlace([...path, place, "value"]);
           }}
           told={told(place, "name")}
         />

@@ -5,6 +5,7 @@ import type { Help } from "../../../../../show/desk/forms/layout.ts";
 import type { Choice, Choices } from "../../../../../show/desk/forms/offered/choices.ts";
 import { formWords as words } from "../../../../words/desk/forms.ts";
 import { askModel } from "../asking.ts";
+import { choiceDue } from "./due.ts";
 import { inReadersWords } from "../../../../words/reader/said.ts";
 import { kindOf } from "../../../../../read/grammar/kinds.ts";
 import { useMaking } from "./making.ts";
@@ -30,18 +31,24 @@ export function Search({ from, text, onType, onChoose, free, told }: Props) {
   const [open, setOpen] = useState(false);
   const [at, setAt] = useState(-1);
   /** Enter was pressed before it was known what fits; the field may have been left since. */
-  const due = useRef<"here" | "left" | null>(null);
+  const due = useRef<{ readonly at: "here" | "left"; readonly end: () => void } | null>(null);
+  const giveUp = (): void => {
+    due.current?.end();
+    due.current = null;
+  };
   const take = (choice: Choice): void => {
     setOpen(false);
     setAt(-1);
-    due.current = null;
     onChoose(choice);
+    giveUp();
   };
-  const [found, isOfText] = useChoices(from, text, open, ({ first: [best] }) => {
+  const [found, isOfText] = useChoices(from, text, open, (told) => {
+    const best = told?.first[0];
     if (due.current && best) return take(best);
-    if (due.current === "left") setOpen(false);
-    due.current = null;
+    if (due.current?.at === "left") setOpen(false);
+    giveUp();
   });
+  useEffect(() => () => due.current?.end(), []);
   const listId = useId();
   const first = found?.first ?? [];
   const making = useMaking(from);
@@ -65,6 +72,7 @@ export function Search({ from, text, onType, onChoose, free, told }: Props) {
     if (event.nativeEvent.isComposing || event.altKey || event.ctrlKey || event.metaKey) return;
     if (event.key === "ArrowDown" || event.key === "ArrowUp") {
       event.preventDefault();
+      giveUp();
       const step = event.key === "ArrowDown" ? 1 : -1;
       if (!open) setOpen(true);
       else if (count > 0) setAt(active < 0 && step < 0 ? count - 1 : (active + step + count) % count);
@@ -72,12 +80,13 @@ export function Search({ from, text, onType, onChoose, free, told }: Props) {
       event.preventDefault();
       event.stopPropagation();
       setOpen(false);
-      due.current = null;
+      giveUp();
     } else if (event.key === "Enter" && (shown || !free)) {
       // What is typed here is looked for: Enter never saves the form.
       event.preventDefault();
       const choice = shown ? first[active] : undefined;
-      if (open && !isOfText && at < 0 && !free && text !== "") due.current = "here";
+      if (open && !isOfText && at < 0 && !free && text !== "")
+        due.current ??= { at: "here", end: choiceDue() };
       else if (choice) take(choice);
       else if (shown && makes && active === first.length) void make();
       else if (!shown) setOpen(true);
@@ -101,13 +110,13 @@ export function Search({ from, text, onType, onChoose, free, told }: Props) {
         onChange={(event) => {
           setOpen(true);
           setAt(-1);
-          due.current = null;
+          giveUp();
           setTrouble("");
           onType(event.target.value);
         }}
         onKeyDown={onKey}
         onBlur={() => {
-          if (due.current) due.current = "left";
+          if (due.current) due.current = { ...due.current, at: "left" };
           else setOpen(false);
         }}
       />
@@ -169,12 +178,15 @@ export function Named({ choice }: { readonly choice: Choice }) {
   );
 }
 
-/** What fits some words, and whether these are they; an earlier answer stays in sight until the next is there, which is told. */
+/**
+ * What fits some words, and whether these are they; an earlier answer stays in sight until the next is there, which is told,
+ * null where there is none or where something else is asked meanwhile.
+ */
 function useChoices(
   from: Help,
   text: string,
   open: boolean,
-  onFound: (found: Choices) => void,
+  onFound: (found: Choices | null) => void,
 ): readonly [Choices | null, boolean] {
   const [found, setFound] = useState<{ readonly of: string; readonly told: Choices | null } | null>(null);
   const asking = JSON.stringify(from);
@@ -184,16 +196,19 @@ function useChoices(
   });
   useEffect(() => {
     if (!open) return undefined;
-    let stale = false;
+    let [stale, answered] = [false, false];
     const given = { from: JSON.parse(asking) as Help, text, most };
     void askModel("choose", given).then((told) => {
       if (stale) return;
+      answered = true;
       // At once: an Enter in between would wait for an answer that is there.
       flushSync(() => setFound({ of: text, told }));
-      if (told) telling.current(told);
+      // What is taken is in the form before anything else goes on.
+      flushSync(() => telling.current(told));
     });
     return () => {
       stale = true;
+      if (!answered) telling.current(null);
     };
   }, [asking, text, open]);
   return open && found !== null ? [found.told, found.of === text] : [null, false];
