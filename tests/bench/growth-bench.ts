@@ -143,7 +143,7 @@ function memory(): Row {
   };
   modelOf(filesOf(1000));
   const before = heap();
-  const files = asFound(filesOf(100_000));
+  const files = foundFiles(100_000);
   const held = modelOf(files);
   const ours = heap() - before;
   const peer = files.reduce((sum, { text }) => sum + Buffer.byteLength(text), 0) / 1e6;
@@ -151,10 +151,10 @@ function memory(): Row {
   return { goal: "12", what, ours, peer, ratio: ours / peer, goalRatio: 6, unit: "MB" };
 }
 
-/** The files as they are found on a disk: they share nothing with what made them, nor does a call that still runs hold that. */
-function asFound(files: readonly SourceFile[]): readonly SourceFile[] {
+/** Files as they are found on a disk: they share nothing with what made them, which no call that still runs holds either. */
+function foundFiles(records: number): readonly SourceFile[] {
   const encoder = new TextEncoder();
-  return files.map(({ path, text }) => textOf(path, encoder.encode(text)));
+  return filesOf(records).map(({ path, text }) => textOf(path, encoder.encode(text)));
 }
 
 function modelOf(files: readonly SourceFile[]): Checked<Model> & { readonly memo: Memo } {
