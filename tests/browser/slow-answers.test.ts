@@ -39,6 +39,25 @@ walk("saves with a record what Enter asked for, though it is not there yet", asy
   });
 });
 
+walk("keeps what was chosen when Enter is pressed once too often", async (page) => {
+  await through(page, copyOf("demo-corpus"), async () => {
+    await visit(page, "/new/positions");
+    const claim = page.locator("[id='at-claim']");
+    await claim.waitFor();
+    await slowly(page, 300);
+    await claim.focus();
+    await page.keyboard.type("roof");
+    await page.keyboard.press("Enter");
+    const chosen = page.locator("[id='at-claim.0']");
+    await chosen.waitFor();
+    await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe("at-claim.0");
+    await page.keyboard.press("Enter");
+    await page.keyboard.press("Tab");
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("Take away");
+    expect(await chosen.count()).toBe(1);
+  });
+});
+
 walk("leaves who went on to another field there when a choice comes", async (page) => {
   await through(page, copyOf("demo-corpus"), async () => {
     await visit(page, "/new/questions");

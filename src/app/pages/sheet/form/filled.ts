@@ -130,7 +130,7 @@ function useNames(checked: Checked): {
   return { names, learn };
 }
 
-const stops = "input, select, textarea, button, a[href]";
+const stops = "input, select, textarea, button, a[href], [tabindex]";
 
 /** Takes the focus to a place of the form, as soon as it is there. */
 function useFocusLater(): Hands["toPlace"] {

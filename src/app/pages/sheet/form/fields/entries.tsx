@@ -146,7 +146,8 @@ export function Chosen({
         <Rows path={rowsPath} count={values.length} nameOf={nameOf} row={row} values={values} />
       ) : (
         values.length > 0 && (
-          <div className="entries one" id={placeId([...path, 0])}>
+          // What was just chosen has the focus, and not its button: an Enter too many would take it away again.
+          <div className="entries one" id={placeId([...path, 0])} tabIndex={cited ? undefined : -1}>
             <div className="entry">{row(0)}</div>
             <div className="does">
               <button
