@@ -81,15 +81,15 @@ walk("leaves who went on to another field there when a choice comes", async (pag
   });
 });
 
-walk("brings an examination that a question leads to into sight", async (page) => {
+walk("brings an examination that an address names into sight", async (page) => {
   await page.setViewportSize({ width: 1280, height: 600 });
   await through(page, copyOf("demo-corpus"), async () => {
     await visit(page, "/examinations");
     // The plan is made: the page and what is looked for on it come together.
     await page.locator("ol.looks-at > .look").nth(4).waitFor();
+    await expect.poll(() => page.locator("output.working").textContent()).toBe("");
     await visit(page, "/question/what-was-it");
-    await page.locator(".deciders li a").nth(1).click();
-    await page.locator("main[data-shown='/examinations']").waitFor();
+    await visit(page, "/examinations?at=gradiometer-again");
     const top = () =>
       page.evaluate(() => {
         const look = document.activeElement?.closest(".look");
