@@ -3,7 +3,7 @@ import { expect } from "vitest";
 import { words } from "../../src/app/words/index.ts";
 import { complaintsOf } from "./axe.ts";
 import { walk } from "./chromium.ts";
-import { copyOf, focused, tabTo, through, visit } from "./through.ts";
+import { copyOf, focused, heldBack, tabTo, through, visit } from "./through.ts";
 
 /** Every page of the app, by an address of the demo. */
 const pages = [
@@ -155,12 +155,7 @@ walk("has its title, its focus and its keys from the moment a page can be seen",
 walk(
   "leads back to the link that was followed, also where the page behind it had not come yet",
   async (page) => {
-    let come = (): void => undefined;
-    const coming = new Promise<void>((resolve) => (come = resolve));
-    await page.route(/\/map-page-[^/]*\.js$/, async (route) => {
-      await coming;
-      await route.continue();
-    });
+    const come = await heldBack(page, /\/map-page-[^/]*\.js$/);
     await through(page, copyOf("tests/corpora/walk"), async () => {
       await visit(page, "/question/what-for");
       await tabTo(page, "The ditch was dug for defence.");

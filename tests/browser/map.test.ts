@@ -1,7 +1,7 @@
 import { expect } from "vitest";
 import { walk } from "./chromium.ts";
 import { boxes, openMap, places, press, said, shown, widget, yearsFollowed } from "./map-walk.ts";
-import { copyOf, frames, tabTo, through, visit } from "./through.ts";
+import { copyOf, frames, heldBack, tabTo, through, visit } from "./through.ts";
 
 walk("goes from the question over the map to the thing and back by keys alone", async (page) => {
   await through(page, copyOf("tests/corpora/walk"), async () => {
@@ -35,12 +35,7 @@ walk("goes from the question over the map to the thing and back by keys alone", 
 });
 
 walk("is arrived at when it can be seen, and the page before stays until then", async (page) => {
-  let come = (): void => undefined;
-  const coming = new Promise<void>((resolve) => (come = resolve));
-  await page.route(/\/map-page-[^/]*\.js$/, async (route) => {
-    await coming;
-    await route.continue();
-  });
+  const come = await heldBack(page, /\/map-page-[^/]*\.js$/);
   await through(page, copyOf("tests/corpora/walk"), async () => {
     await visit(page, "/question/what-for");
     const before = await page.title();

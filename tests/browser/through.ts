@@ -97,6 +97,17 @@ export async function visit(page: Page, path: string): Promise<void> {
   await page.evaluate(() => document.fonts.ready.then(() => undefined));
 }
 
+/** Holds back what is asked for at some addresses until what is given back is called. */
+export async function heldBack(page: Page, addresses: RegExp): Promise<() => void> {
+  let come = (): void => undefined;
+  const coming = new Promise<void>((resolve) => (come = resolve));
+  await page.route(addresses, async (route) => {
+    await coming;
+    await route.continue();
+  });
+  return () => come();
+}
+
 /** What has the focus, in words: its role, its label and its text; nothing where that is the page itself, which has every text in it. */
 export function focused(page: Page): Promise<string> {
   return page.evaluate(() => {

@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { expect } from "vitest";
 import type { Page } from "playwright-core";
 import { walk } from "./chromium.ts";
-import { filesOf, keptAtDesk, tabTo, through, visit } from "./through.ts";
+import { filesOf, heldBack, keptAtDesk, tabTo, through, visit } from "./through.ts";
 import type { Fill } from "./through.ts";
 
 const rims = [16.3, 41.6, 33.2, 12.7, 29.2, 41.3, 45.6, 45.8];
@@ -77,12 +77,7 @@ walk("a draft outlives its tab, and is gone when it is given up", async (page) =
     await expect.poll(() => page.locator(".looks").textContent()).toContain("Look 2");
     await expect.poll(() => keptAtDesk(folder)).toContain('"300"');
     // As in another tab: nothing but the desk has kept it, which says so only when a number is shown already.
-    let come = (): void => undefined;
-    const coming = new Promise<void>((resolve) => (come = resolve));
-    await page.route(/\/corpus\/drafts$/, async (route) => {
-      await coming;
-      await route.continue();
-    });
+    const come = await heldBack(page, /\/corpus\/drafts$/);
     await page.evaluate(() => sessionStorage.removeItem("workbench"));
     await page.reload();
     await expect.poll(() => came(page)).toContain("φ");

@@ -3,18 +3,13 @@ const due = new Set<Promise<void>>();
 
 /** Says that a choice is to come; what is given back says that it came, or never will. */
 export function choiceDue(): () => void {
-  const { promise, resolve } = withResolve();
-  due.add(promise);
+  let end = (): void => undefined;
+  const made = new Promise<void>((resolve) => (end = resolve));
+  due.add(made);
   return () => {
-    due.delete(promise);
-    resolve();
+    due.delete(made);
+    end();
   };
-}
-
-function withResolve(): { readonly promise: Promise<void>; readonly resolve: () => void } {
-  let resolve = (): void => undefined;
-  const promise = new Promise<void>((done) => (resolve = done));
-  return { promise, resolve };
 }
 
 /** When every choice that was asked for is in the form, or was given up. */
